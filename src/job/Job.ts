@@ -1,0 +1,304 @@
+import type { Point } from '../geometry/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
+
+/** A validated job: every default is filled in, every length is in ticks, every name resolved. */
+export interface Job {
+  readonly slug: string;
+  readonly title: string;
+  readonly owner: string;
+  readonly place: string;
+  readonly status: 'planned' | 'underway' | 'finished';
+  readonly revision: { readonly letter: string; readonly date: string };
+  readonly print: Print;
+  readonly work: Work;
+  /** Year the house was built; undefined when unknown. */
+  readonly houseYear?: number;
+  readonly tiles: readonly TileSpec[];
+  readonly joint: Ticks;
+  readonly surfaces: readonly SurfaceSpec[];
+  readonly base: BaseSpec;
+  readonly products: Products;
+  readonly saw: { readonly kerf: Ticks };
+  readonly waste: Waste;
+  readonly access: Access;
+  readonly contacts: { readonly setter?: string; readonly phone?: string };
+  /** Settings that nobody wrote: shown on the job sheet so that nothing is silently assumed. */
+  readonly defaults: readonly DefaultUsed[];
+  /** Path of a picture inside the job's folder. */
+  readonly picture?: string;
+}
+
+export interface DefaultUsed {
+  /** Path in the job file, such as `floor.gap`. */
+  readonly path: string;
+  readonly figures: Readonly<Record<string, string | number>>;
+}
+
+export interface Print {
+  readonly paper: 'letter' | 'a4';
+  readonly system: System;
+  /** Saw step in ticks: 508 = 1/16 in, 254 = 1/32 in, 320 = 1 mm, 160 = 0.5 mm. */
+  readonly step: Ticks;
+  /** Crew languages, one or two; the first is the sheet's language. */
+  readonly crew: readonly string[];
+  readonly owner: string;
+}
+
+export interface Work {
+  /** First working day, ISO date. */
+  readonly from: string;
+  /** Working weekdays, 1 = Monday … 7 = Sunday. */
+  readonly days: readonly number[];
+  /** Start and end of the working day in minutes after midnight. */
+  readonly startMinute: number;
+  readonly endMinute: number;
+  /** Setting pace in square metres an hour. */
+  readonly paceM2PerHour: number;
+  /** Room temperature in °C while it cures. */
+  readonly tempC: number;
+}
+
+export interface TileSpec {
+  /** Key in the job file, such as `field`. */
+  readonly key: string;
+  readonly name: string;
+  /** Readings as taken: [length, width] each. */
+  readonly readings: readonly (readonly [Ticks, Ticks])[];
+  /** Mean of the readings, along and across. */
+  readonly length: Ticks;
+  readonly width: Ticks;
+  /** Largest minus smallest over all readings of the same side. */
+  readonly spread: Ticks;
+  readonly thickness: Ticks;
+  readonly edge: 'rectified' | 'calibrated' | 'natural';
+  readonly bow: Ticks;
+  /** How a piece may be turned in its plane: any right angle that fits its shape, half turns only, or not at all. */
+  readonly turns: 'any' | 'half' | 'none';
+  readonly material: 'porcelain' | 'ceramic' | 'stone' | 'cement' | 'glass';
+  readonly glazed: boolean;
+  readonly box?: { readonly pieces: number; readonly price?: number; readonly lot?: string; readonly caliber?: string; readonly shade?: string };
+  /** Pieces already on hand. */
+  readonly onHand: number;
+  readonly mockUp?: { readonly by: string; readonly date: string };
+}
+
+export interface SurfaceSpec {
+  readonly name: string;
+  readonly kind: 'floor' | 'wall';
+  /** Corner names in the order walked, the surface on the left (counter-clockwise). */
+  readonly corners: readonly Corner[];
+  readonly walls: readonly WallSpec[];
+  readonly diagonals: readonly DiagonalSpec[];
+  readonly doorways: readonly DoorwaySpec[];
+  readonly obstacles: readonly ObstacleSpec[];
+  readonly exposure: 'dry' | 'wet' | 'sun' | 'outside';
+  readonly pattern: PatternSpec;
+  readonly start: { readonly along: StartWish; readonly across: StartWish };
+  readonly zones: ZoneWish;
+  /** Least width of tile left between an opening and a tile's edge. */
+  readonly minWeb: Ticks;
+  /** A strip in sight thinner than this is flagged. */
+  readonly minStrip: Ticks;
+  /** Share of a tile under which a cut is flagged, 0.5 by default. */
+  readonly minShare: number;
+}
+
+export interface Corner {
+  readonly name: string;
+  /** Inner angle in degrees as taken by eye or square; 90 unless said. Used where readings don't fix the shape. */
+  readonly angleDeg: number;
+}
+
+/** What a tile setter needs to know of any edge of the field. */
+export interface EdgeFacts {
+  readonly meets: Meets;
+  readonly gap: Ticks;
+  /** Largest gap that is still covered. */
+  readonly gapMax: Ticks;
+  /** Can a tape reach this face at floor level. */
+  readonly touch: boolean;
+  readonly seen: 'hidden' | 'plain' | 'focal';
+}
+
+export type Meets =
+  | 'wall' | 'cabinet' | 'tub' | 'doorway' | 'floor' | 'hearth' | 'casing' | 'post' | 'jamb' | 'flange' | 'pipe' | 'column' | 'island' | 'stair';
+
+export interface WallSpec extends EdgeFacts {
+  /** `A-B`. */
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly readings: readonly Ticks[];
+}
+
+export interface DiagonalSpec {
+  readonly id: string;
+  readonly from: string;
+  readonly to: string;
+  readonly readings: readonly Ticks[];
+}
+
+export interface DoorwaySpec {
+  readonly name: string;
+  /** Wall id, such as `D-A`. */
+  readonly wall: string;
+  /** Distance of the nearer side of the clear opening from `fromCorner`, along the wall. */
+  readonly fromCorner: string;
+  readonly from: Ticks;
+  /** Free width between the two sides. */
+  readonly clear: Ticks;
+  readonly wallThickness: Ticks;
+  /** Distance of the closed-door line from the room's face of the wall; tile ends there. */
+  readonly doorLine: Ticks;
+  /** As you stand in the room and face the door. */
+  readonly left: DoorSide;
+  readonly right: DoorSide;
+  readonly beyond: 'carpet' | 'wood' | 'tile' | 'later';
+  /** Facts of the door line itself. */
+  readonly line: EdgeFacts;
+  /** Whether this is the only way out. */
+  readonly onlyExit: boolean;
+}
+
+export type DoorSide =
+  /** The tile slides under casing or jamb by `tuck`; the field reaches `tuck` past the clear opening. */
+  | { readonly kind: 'undercut'; readonly tuck: Ticks; readonly facts: EdgeFacts }
+  /** A stud or jamb that stays: `width` along the wall, `depth` into it from the room's face, its face at the edge of the
+   *  clear opening. Where `depth` is less than the door line, the field goes on behind it, `width` wide. */
+  | { readonly kind: 'post'; readonly width: Ticks; readonly depth: Ticks; readonly facts: EdgeFacts }
+  | { readonly kind: 'plain'; readonly facts: EdgeFacts };
+
+export interface ObstacleSpec extends EdgeFacts {
+  readonly name: string;
+  readonly shape:
+    /** Centre `at` from the faces of two walls, square to each. `diameter` as measured, gap comes on top. */
+    | { readonly kind: 'circle'; readonly diameter: Ticks; readonly from: readonly [FromWall, FromWall] }
+    /** Near corner at the two distances; `along` runs along the first wall, `out` square to it. */
+    | { readonly kind: 'rectangle'; readonly along: Ticks; readonly out: Ticks; readonly from: readonly [FromWall, FromWall] }
+    /** Points, each as distances from the same two walls. */
+    | { readonly kind: 'polygon'; readonly walls: readonly [string, string]; readonly points: readonly Point[] };
+}
+
+export interface FromWall {
+  readonly wall: string;
+  readonly distance: Ticks;
+}
+
+export interface PatternSpec {
+  readonly name: 'straight' | 'running';
+  /** Key of the tile. */
+  readonly tile: string;
+  /** Running bond: shift of each course as a fraction of the module, in lowest terms, or a length. */
+  readonly offset?: { readonly numerator: number; readonly denominator: number } | { readonly length: Ticks };
+  /** Courses step the same way each time, or go back and forth. */
+  readonly stepping?: 'stepping' | 'alternating';
+  /** Angle in degrees of the tile's length, counter-clockwise from the wall `along`. */
+  readonly turnedDeg: number;
+  /** Wall that the pattern is square to; the first wall unless said. */
+  readonly along: string;
+}
+
+/** Where the pattern starts on one axis of its own frame. Edge names are walls, doorways (their door line) or obstacles. */
+export type StartWish =
+  | { readonly kind: 'best' }
+  /** `what` free: joint or tile, whichever leaves the larger cuts. */
+  | { readonly kind: 'centred'; readonly between: readonly [string, string]; readonly what?: 'joint' | 'tile' }
+  /** The middle of a joint on the line of that edge. */
+  | { readonly kind: 'joint'; readonly on: string }
+  /** A whole tile against that edge, at its gap. */
+  | { readonly kind: 'tile'; readonly on: string }
+  /** The piece against that edge is `size` wide. */
+  | { readonly kind: 'cut'; readonly size: Ticks; readonly at: string };
+
+export type ZoneWish =
+  | { readonly kind: 'auto' }
+  | { readonly kind: 'count'; readonly count: number }
+  /** Split along the joint nearest to each of these distances from a wall. */
+  | { readonly kind: 'splits'; readonly from: string; readonly at: readonly Ticks[] };
+
+export interface BaseSpec {
+  /** Key of a trade material, such as `boards`, `plywood`, `concrete`. */
+  readonly below: string;
+  readonly removed: readonly Layer[];
+  readonly kept: readonly Layer[];
+  readonly fresh: readonly Layer[];
+  readonly heights: readonly HeightSpec[];
+  readonly flatness: readonly { readonly gap: Ticks; readonly under: Ticks; readonly where?: string }[];
+  readonly cracks: readonly { readonly where: string; readonly moving: boolean }[];
+  /** Distances of base joints from a wall. */
+  readonly joints: readonly FromWall[];
+  readonly heated: boolean;
+  /** What must come out and go back: `toilet`, `vanity`, `doors`, `base`, `carpet`. */
+  readonly comesOut: readonly { readonly what: string; readonly who?: string }[];
+}
+
+export interface Layer {
+  readonly name: string;
+  readonly thickness: Ticks;
+}
+
+/** A height as measured now and on what. */
+export interface HeightSpec {
+  readonly name: string;
+  readonly kind: 'flange' | 'door' | 'floor' | 'appliance' | 'other';
+  readonly height: Ticks;
+  /** The layer it was measured above: a layer's name or the base. */
+  readonly above: string;
+  readonly wanted?: Ticks;
+}
+
+export interface Products {
+  readonly mortar: MortarSpec;
+  readonly grout: GroutSpec;
+  readonly sealer: SealerSpec;
+  readonly sealant: { readonly name?: string; readonly tubeLitres: number };
+}
+
+export interface MortarSpec {
+  readonly name?: string;
+  readonly notch: { readonly kind: 'square' | 'v'; readonly width: Ticks; readonly depth: Ticks; readonly space: Ticks };
+  readonly bagKg: number;
+  /** Coverage of one bag, low and high, in square metres; undefined: our table for the notch. */
+  readonly coversM2?: readonly [number, number];
+  readonly backButter: boolean;
+  readonly potLifeHours: number;
+  readonly groutAfterHours: number;
+  /** Fields that come from the product's own sheet (paths), the rest are our defaults. */
+  readonly stated: readonly string[];
+}
+
+export interface GroutSpec {
+  readonly name?: string;
+  readonly kind: 'cement' | 'epoxy';
+  readonly bagKg: number;
+  readonly colour?: string;
+  readonly batch?: string;
+  readonly kgPerLitre: number;
+  readonly walkHours: number;
+  readonly heavyHours: number;
+  readonly waterHours: number;
+  /** Earliest and latest sealing after grouting, in hours. */
+  readonly sealAfterHours: readonly [number, number];
+  readonly groutingHours: number;
+  readonly stated: readonly string[];
+}
+
+export interface SealerSpec {
+  readonly name?: string;
+  readonly kind: 'penetrating' | 'film' | 'none';
+  readonly coversM2PerLitre: number;
+  readonly cureHours: number;
+  readonly stated: readonly string[];
+}
+
+export interface Waste {
+  /** Share of cut pieces that break at the saw, 0.03 by default; common practice, no source. */
+  readonly breakage: number;
+  /** Pieces kept by the owner: at least this share of all pieces, rounded up to whole tiles. */
+  readonly keep: number;
+}
+
+export interface Access {
+  readonly onlyToilet: boolean;
+  readonly onlyExit: boolean;
+}

@@ -1,0 +1,134 @@
+import type { Point, Ring, Shape } from '../geometry/index.ts';
+import type { Ticks } from '../measure/index.ts';
+import type { Pattern } from '../pattern/Pattern.ts';
+import type { RoomEdge } from '../room/Room.ts';
+
+/** A pattern laid on a room. Everything here is in the pattern's frame; `turn` (radians) brings it back to the room's. */
+export interface Layout {
+  readonly surface: string;
+  readonly turn: number;
+  readonly frame: FramedRoom;
+  readonly pattern: Pattern;
+  /** Where repeat (0, 0) stands. */
+  readonly origin: Point;
+  readonly start: Start;
+  readonly pieces: readonly Piece[];
+  readonly left: readonly Left[];
+  /** Field as tiled: the room's field, plus what a tile kept whole covers of the gap. */
+  readonly field: readonly Shape[];
+  readonly chalk: Chalk;
+  readonly faults: readonly Fault[];
+}
+
+/** The room turned once into the pattern's frame. */
+export interface FramedRoom {
+  readonly outline: Ring;
+  readonly edges: readonly RoomEdge[];
+  readonly obstacles: readonly { readonly name: string; readonly ring: Ring; readonly cleared: Ring; readonly circle?: { readonly centre: Point; readonly radius: Ticks; readonly clearRadius: Ticks }; readonly edges: readonly RoomEdge[] }[];
+  readonly field: readonly Shape[];
+}
+
+export interface Piece {
+  /** Where it lies from the chalk crossing, such as `K3-2`; a second piece of the same tile ends in `b`. */
+  readonly id: string;
+  readonly tile: string;
+  readonly whole: boolean;
+  /** Ring of the whole tile in place. */
+  readonly fullTile: Ring;
+  /** Quarter turns of the tile's own axes to the frame. */
+  readonly quarter: 0 | 1 | 2 | 3;
+  readonly shape: Shape;
+  readonly column: number;
+  readonly row: number;
+  /** Ids of the room edges that cut it. */
+  readonly edges: readonly string[];
+  /** Smallest extent along the tile's own axes as a share of the tile. */
+  readonly share: number;
+  readonly seen: 'hidden' | 'plain' | 'focal';
+  /** Circles that cut it. */
+  readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
+}
+
+export interface Left {
+  readonly shape: Shape;
+  readonly why: 'gapOnly' | 'sliver';
+  readonly edge: string;
+  /** The gap that results there. */
+  readonly gap: Ticks;
+}
+
+export interface Start {
+  readonly along: AxisStart;
+  readonly across: AxisStart;
+  readonly chosen: Candidate;
+  readonly runnerUp?: Candidate;
+  /** Further layouts worth a look, such as balanced on another run or shifted clear of an opening. */
+  readonly alternatives: readonly Candidate[];
+}
+
+export interface AxisStart {
+  readonly wish: string;
+  /** What lies on the centre or the line. */
+  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed';
+  readonly position: Ticks;
+  /** The run that was centred, when one was: edge ids and length. */
+  readonly run?: { readonly from: string; readonly to: string; readonly length: Ticks };
+}
+
+export interface Candidate {
+  readonly origin: Point;
+  /** Codes such as `start.jointCentred`, one an axis. */
+  readonly reason: readonly { readonly code: string; readonly figures: Readonly<Record<string, number | string>> }[];
+  readonly pieces: number;
+  readonly whole: number;
+  readonly cut: number;
+  /** Sum of sawn lengths. */
+  readonly cutLength: Ticks;
+  /** Smallest piece in sight, share and size. */
+  readonly smallestShare: number;
+  readonly smallest: Ticks;
+  readonly underHalf: number;
+  readonly nearFull: number;
+  readonly webFaults: number;
+  readonly hardCuts: number;
+  readonly shift: Ticks;
+  /** Cuts at the ends of each axis' longest run: low side, high side. */
+  readonly ends: { readonly along: readonly [Ticks, Ticks]; readonly across: readonly [Ticks, Ticks] };
+}
+
+/** Two lines on joints, square to each other in the frame, each with marks a tape can reach. */
+export interface Chalk {
+  /** Point where both lines meet: on the middle of a joint each way. Pieces are named from here. */
+  readonly crossing: Point;
+  readonly lines: readonly ChalkLine[];
+  readonly check: { readonly legs: readonly [Ticks, Ticks]; readonly diagonal: Ticks };
+  /** Id of the first piece to set, in the upper right of the crossing where it exists. */
+  readonly firstPiece: string;
+}
+
+export interface ChalkLine {
+  readonly name: '1' | '2' | string;
+  /** Ends on the room's faces. */
+  readonly from: Point;
+  readonly to: Point;
+  readonly marks: readonly ChalkMark[];
+  /** False when fewer than two marks can be reached at least 24 in apart; then it is squared off the other line. */
+  readonly snappable: boolean;
+}
+
+export interface ChalkMark {
+  /** Edge along which the tape lies. */
+  readonly edge: string;
+  /** End of that edge the tape's zero is hooked on: the corner's name. */
+  readonly end: string;
+  /** Running distance from that end along the edge. */
+  readonly distance: Ticks;
+  readonly at: Point;
+}
+
+export interface Fault {
+  readonly code: 'underHalf' | 'thinStrip' | 'web' | 'nearFull' | 'sliver' | 'keptWhole' | 'gapOnly';
+  readonly pieces: readonly string[];
+  readonly figures: Readonly<Record<string, number | string>>;
+  readonly edge?: string;
+}

@@ -1,0 +1,19 @@
+/** One line of the material tally: the sum, the rate and where the rate comes from. */
+export interface Material {
+  /** `tile`, `mortar`, `grout`, `sealant`, `sealer`, `backer`, `trim`. */
+  readonly what: string;
+  /** Name or colour of the product where the job gives one. */
+  readonly name?: string;
+  /** Steps of the sum in order: code and figures; the catalogue turns each into a line. */
+  readonly sum: readonly { readonly code: string; readonly figures: Readonly<Record<string, number | string>> }[];
+  readonly rate: { readonly value: number; readonly unit: string };
+  /** `S`, `H`, `G`, `P`, `M`, or `job` for the product's own sheet. */
+  readonly mark: string;
+  readonly source: string;
+  /** Amount needed before rounding to what is sold. */
+  readonly amount: number;
+  readonly unit: string;
+  /** What to buy, in packages. */
+  readonly buy: number;
+  readonly buyUnit: string;
+}

@@ -1,0 +1,116 @@
+import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
+import type { Care } from '../care/Care.ts';
+import type { Cut, Row } from '../cuts/Cut.ts';
+import type { Point, Ring, Shape } from '../geometry/index.ts';
+import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
+import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
+import type { Material } from '../materials/Material.ts';
+import type { Ticks } from '../measure/index.ts';
+import type { Adjustment, Opening } from '../room/Room.ts';
+import type { TilePlan } from '../tiles/TilePlan.ts';
+import type { Limit } from '../trade/Limit.ts';
+import type { Zone } from '../zones/Zone.ts';
+
+/** Everything that is printed, as plain data; every sheet and exported file is a view of it. */
+export interface Packet {
+  readonly format: 'tile-job-packet/1';
+  readonly job: {
+    readonly slug: string;
+    readonly title: string;
+    readonly owner: string;
+    readonly place: string;
+    readonly status: Job['status'];
+    readonly revision: string;
+    readonly date: string;
+    /** Six characters made from the job's content. */
+    readonly stamp: string;
+  };
+  readonly ticksPerMm: 320;
+  readonly rounding: { readonly step: Ticks };
+  readonly kerf: Ticks;
+  /** The validated job as read, so that a sheet can show readings and defaults. */
+  readonly spec: Job;
+  readonly surfaces: readonly PacketSurface[];
+  readonly tiles: Readonly<Record<string, TilePlan>>;
+  readonly layers: BaseSpec['fresh'];
+  readonly base: BaseSpec;
+  readonly heights: Heights;
+  readonly limits: readonly Limit[];
+  readonly materials: readonly Material[];
+  readonly calendar: readonly CalendarEntry[];
+  readonly care: Care;
+  readonly notes: readonly PacketNote[];
+  readonly defaults: readonly DefaultUsed[];
+}
+
+export interface PacketSurface {
+  readonly name: string;
+  readonly kind: 'floor' | 'wall';
+  /** Degrees, counter-clockwise, from the pattern's frame back to the room's. */
+  readonly turn: number;
+  readonly outline: Ring;
+  readonly holes: readonly Ring[];
+  readonly field: readonly Shape[];
+  readonly joint: Ticks;
+  readonly edges: readonly PacketEdge[];
+  readonly pattern: { readonly name: string; readonly a: Point; readonly b: Point; readonly tiles: readonly { readonly tile: string; readonly ring: Ring }[] };
+  readonly start: Start & { readonly axes: readonly string[]; readonly origin: Point; readonly score: number; readonly bound: number | null; readonly reasons: Start['chosen']['reason'] };
+  readonly pieces: readonly PacketPiece[];
+  readonly left: readonly Left[];
+  readonly cuts: readonly Cut[];
+  readonly rows: readonly Row[];
+  readonly chalk: Chalk;
+  readonly lines: readonly { readonly name: string; readonly marks: readonly { readonly edge: string; readonly end: string; readonly distance: Ticks }[]; readonly check: string }[];
+  readonly zones: readonly Zone[];
+  readonly faults: readonly Fault[];
+  readonly adjustment: Adjustment;
+  readonly openings: readonly Opening[];
+  readonly obstacles: FramedRoom['obstacles'];
+  readonly areaM2: number;
+}
+
+export interface PacketEdge {
+  readonly id: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly meets: string;
+  readonly gap: Ticks;
+  readonly gapMax: Ticks;
+  readonly touch: boolean;
+  readonly seen: 'hidden' | 'plain' | 'focal';
+  readonly readings: readonly Ticks[];
+  readonly used: Ticks;
+}
+
+export interface PacketPiece extends Piece {
+  readonly zone: number;
+  /** Number of its cut; null for a whole tile. */
+  readonly cut: number | null;
+}
+
+export interface PacketNote {
+  readonly code: string;
+  readonly figures: Readonly<Record<string, number | string>>;
+  readonly at: readonly string[];
+  readonly level: 'info' | 'warn' | 'fail';
+  /** The sentence in English, so that the file can be read by itself. */
+  readonly words: string;
+}
+
+/** Heights above the bare base, and what follows for each thing that was measured. */
+export interface Heights {
+  readonly stack: Ticks;
+  readonly removed: Ticks;
+  readonly undercut: Ticks;
+  readonly results: readonly HeightResult[];
+}
+
+export interface HeightResult {
+  readonly name: string;
+  readonly kind: string;
+  /** Now, above the finished tile when negative it is below. */
+  readonly after: Ticks;
+  readonly pass: boolean;
+  readonly code: string;
+  readonly figures: Readonly<Record<string, number | string>>;
+}

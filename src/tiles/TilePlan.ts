@@ -1,0 +1,29 @@
+import type { Point } from '../geometry/index.ts';
+
+/** How many tiles of one kind, and which piece comes out of which tile. */
+export interface TilePlan {
+  readonly tile: string;
+  readonly whole: number;
+  readonly cut: number;
+  /** Whole tiles to take from the box to lay everything: whole + tiles that are cut. */
+  readonly needed: number;
+  /** No plan can do with fewer than this. */
+  readonly bound: number;
+  readonly from: readonly CutTile[];
+  /** Tiles added for breakage, for spare hard cuts, and for the owner to keep. */
+  readonly breakage: number;
+  readonly spare: number;
+  readonly keep: number;
+  readonly onHand: number;
+  readonly buy: number;
+  readonly boxes: number;
+  /** Pieces over after whole boxes. */
+  readonly over: number;
+  readonly price?: number;
+}
+
+export interface CutTile {
+  /** Number written on the tile: `T1`, `T2`, … */
+  readonly tile: string;
+  readonly pieces: readonly { readonly piece: string; readonly cut: number; readonly at: Point; readonly turn: 0 | 90 | 180 | 270 }[];
+}

@@ -1,0 +1,15 @@
+/** A rule of the trade held against this job. Lengths are ticks, other units in the name of the figure. */
+export interface Limit {
+  readonly rule: string;
+  readonly found: number | string;
+  readonly limit: number | string;
+  /** What `found` and `limit` are: `ticks`, `share`, `year`, … */
+  readonly unit: string;
+  readonly mark: 'S' | 'H' | 'G' | 'P' | 'M';
+  readonly source: string;
+  readonly pass: boolean;
+  /** What would pass, as code and figures. */
+  readonly wouldPass?: { readonly code: string; readonly figures: Readonly<Record<string, number | string>> };
+  /** Pieces or edges concerned. */
+  readonly at?: readonly string[];
+}

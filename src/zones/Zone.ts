@@ -1,0 +1,23 @@
+import type { Point, Ring } from '../geometry/index.ts';
+import type { Ticks } from '../measure/index.ts';
+
+/** A part of the field that is set in one go, in the pattern's frame. */
+export interface Zone {
+  readonly number: number;
+  readonly pieces: readonly string[];
+  readonly areaM2: number;
+  /** Hours to set it at the job's pace. */
+  readonly hours: number;
+  readonly seam?: { readonly from: Point; readonly to: Point };
+  /** First and last piece to set, by name. */
+  readonly first: string;
+  readonly last: string;
+  /** Doorway through which you leave, when there is one. */
+  readonly wayOut?: string;
+  readonly rows: readonly string[];
+  readonly region?: Ring;
+  /** Mortar for the zone, powder in kg, and how many batches the pot life asks for. */
+  readonly mortarKg: number;
+  readonly batches: number;
+  readonly found: readonly { readonly row: string; readonly expected: Ticks; readonly cuts: readonly number[] }[];
+}
