@@ -1,0 +1,50 @@
+import type { Packet } from '../packet/Packet.ts';
+import type { SheetView } from './loadCore.ts';
+
+/** The line of a job in the index of jobs. */
+export interface JobCard {
+  readonly title: string;
+  readonly status: string;
+  readonly revision: string;
+  readonly date: string;
+  readonly owner: string;
+  readonly area: string;
+  /** SVG of the plan, small; made by us, so safe to print as it is. */
+  readonly thumbnail: string;
+}
+
+export type Bundle = 'crew' | 'owner' | 'office' | 'packet';
+
+/** One print document: several sheets of a job one after another. */
+export interface BundleView {
+  readonly name: Bundle;
+  readonly sheets: readonly SheetView[];
+}
+
+/** Something the job page lists under its sheets: {code, figures}, put into words by the catalogue. */
+export interface Note {
+  readonly code: string;
+  readonly figures: Readonly<Record<string, unknown>>;
+  readonly level?: string;
+  /** In English, for want of words in another language. */
+  readonly words?: string;
+}
+
+/** All that the pages of one job are made from. */
+export interface SiteJob {
+  readonly slug: string;
+  readonly lang: string;
+  /** Missing while the job has never been built. */
+  readonly card?: JobCard;
+  readonly sheets: readonly SheetView[];
+  readonly bundles: readonly BundleView[];
+  readonly notes: readonly Note[];
+  /** Ready sentences, one a problem of the job file. */
+  readonly problems: readonly string[];
+  /** The pages show an older state than the job file does. */
+  readonly stale: boolean;
+  /** `keep`: what stands in the output is left as it is, and only the index speaks of the job. */
+  readonly pages: 'write' | 'keep';
+  /** What the pages were made from; written beside them. */
+  readonly packet?: Packet;
+}

@@ -1,0 +1,11 @@
+import type { SheetView } from './loadCore.ts';
+import type { Bundle, BundleView } from './SiteJob.ts';
+
+export const bundleNames: readonly Bundle[] = ['crew', 'owner', 'office', 'packet'];
+
+/** The print documents of a job: sheets in their given order; a document without sheets does not exist. */
+export function bundlesOf(sheets: readonly SheetView[]): readonly BundleView[] {
+  return bundleNames
+    .map((name) => ({ name, sheets: sheets.filter((sheet) => sheet.bundles.includes(name)) }))
+    .filter((bundle) => bundle.sheets.length > 0);
+}

@@ -1,0 +1,31 @@
+import { join, relative } from 'node:path';
+import { buildSite } from '../buildSite.ts';
+import { placesUnder } from '../places.ts';
+import { makeProgress } from '../progress.ts';
+import { readFolders } from '../readFolders.ts';
+import type { CommandInput } from './CommandInput.ts';
+
+function unknownNames(names: readonly string[], jobs: string): readonly string[] {
+  const known = readFolders(jobs).map((folder) => folder.slug);
+  return names
+    .filter((name) => !known.includes(name))
+    .map((name) => `There is no job "${name}" in jobs/. There are: ${known.join(', ') || 'none'}.`);
+}
+
+/** Builds all jobs or the named ones. */
+export async function run({ home, browser, args }: CommandInput): Promise<number> {
+  const places = placesUnder(home);
+  const unknown = unknownNames(args, places.jobs);
+  for (const line of unknown) process.stderr.write(`${line}\n`);
+  if (unknown.length > 0) return 1;
+  const { jobs, problems } = await buildSite(places, { names: args, browser, progress: makeProgress() });
+  for (const line of problems) process.stderr.write(`${line}\n`);
+  if (!browser) {
+    process.stderr.write(
+      'No PDFs: no Chromium or Chrome was found. Install one, or set PACKET_BROWSER to the path of one, and build again.\n',
+    );
+  }
+  const count = jobs.length === 1 ? '1 job' : `${jobs.length} jobs`;
+  process.stdout.write(`${count}: open ${relative(process.cwd(), join(places.output, 'index.html'))}\n`);
+  return problems.length > 0 || !browser ? 1 : 0;
+}

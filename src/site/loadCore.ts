@@ -1,0 +1,54 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Job } from '../job/Job.ts';
+import type { Problem } from '../job/Problem.ts';
+import type { Packet } from '../packet/Packet.ts';
+import type { Bundle } from './SiteJob.ts';
+import type { Words } from './words.ts';
+
+/** A sheet as its template gets it. */
+export interface SheetView {
+  readonly name: string;
+  readonly title: string;
+  readonly question: string;
+  readonly lang: string;
+  readonly for: 'setter' | 'estimator' | 'owner' | 'all';
+  readonly bundles: readonly Bundle[];
+  readonly landscape: boolean;
+  readonly paper: 'letter' | 'a4';
+  readonly scale?: string;
+  readonly head: {
+    readonly job: string;
+    readonly revision: string;
+    readonly date: string;
+    readonly stamp: string;
+  };
+  readonly data: unknown;
+}
+
+/** The pure part of the program, as the pages need it. */
+export interface Core {
+  readonly readJob: (
+    text: string,
+    file: string,
+  ) => { readonly job?: Job; readonly problems: readonly Problem[] };
+  readonly makePacket: (job: Job) => Packet;
+  readonly makeSheets: (packet: Packet, words: Words) => readonly SheetView[];
+}
+
+async function loadPart<Part>(path: string, name: string, instead: Part): Promise<Part> {
+  const url = new URL(path, import.meta.url);
+  return existsSync(fileURLToPath(url)) ? (await import(url.href))[name] : instead;
+}
+
+/** Loads the pure part. */
+export async function loadCore(): Promise<Core> {
+  const missing = (name: string) => () => {
+    throw new Error(`${name} is not there yet`);
+  };
+  return {
+    readJob: await loadPart('../job/readJob.ts', 'readJob', missing('readJob')),
+    makePacket: await loadPart('../packet/makePacket.ts', 'makePacket', missing('makePacket')),
+    makeSheets: await loadPart('../sheets/makeSheets.ts', 'makeSheets', missing('makeSheets')),
+  };
+}

@@ -1,0 +1,114 @@
+import { cssString } from './cssString.ts';
+import type { SheetView } from './loadCore.ts';
+import { siteLanguage } from './makeSiteJob.ts';
+import type { Note, SiteJob } from './SiteJob.ts';
+import type { Figures, Words } from './words.ts';
+
+/** What Nunjucks gives a global function as `this`. */
+interface TemplateContext {
+  readonly ctx: Readonly<Record<string, unknown>>;
+  readonly env: { render(name: string, data: object): string };
+}
+
+export interface SheetFailure {
+  readonly slug: string;
+  readonly sheet: string;
+  readonly message: string;
+}
+
+/** What the templates get: functions to call, and lists of pages. Big data stay out of the lists: Eleventy copies them. */
+export interface Parts {
+  readonly globals: Readonly<Record<string, (this: TemplateContext, ...args: never[]) => unknown>>;
+  readonly data: Readonly<Record<string, readonly object[]>>;
+  /** Filled while the pages are written. */
+  readonly failures: SheetFailure[];
+}
+
+export interface SiteFacts {
+  /** Whether PDFs stand beside the pages. */
+  readonly pdfs: boolean;
+  /** Where the sheets' own templates lie. */
+  readonly sheetFolder: string;
+}
+
+function languageOf(context: TemplateContext): string {
+  const { entry } = context.ctx as { entry?: { lang?: string } };
+  const lang = context.ctx.lang ?? entry?.lang;
+  if (typeof lang === 'string') return lang;
+  throw new Error('t() has no language here: import the macro "with context"');
+}
+
+function pageLists(jobs: readonly SiteJob[]): Parts['data'] {
+  const written = jobs.filter((job) => job.pages === 'write');
+  const title = (job: SiteJob) => job.card?.title ?? job.slug;
+  return {
+    jobPages: written.map((job) => ({ slug: job.slug, lang: job.lang, title: title(job) })),
+    sheetPages: written.flatMap((job) =>
+      job.sheets.map(({ name, lang, title: own }) => ({
+        slug: job.slug,
+        name,
+        lang,
+        title: `${own} · ${title(job)}`,
+      })),
+    ),
+    bundlePages: written.flatMap((job) =>
+      job.bundles.map(({ name, sheets }) => ({
+        slug: job.slug,
+        name,
+        bundle: true,
+        lang: sheets[0]?.lang ?? siteLanguage,
+        title: title(job),
+      })),
+    ),
+  };
+}
+
+interface Entry {
+  readonly slug: string;
+  readonly name: string;
+  readonly bundle?: boolean;
+}
+
+/** The sheets of one page: those of a print document, or the one of that name. */
+function sheetsOf(job: SiteJob | undefined, name: string, bundle = false): readonly SheetView[] {
+  if (bundle) return job?.bundles.find((one) => one.name === name)?.sheets ?? [];
+  return job?.sheets.filter((sheet) => sheet.name === name) ?? [];
+}
+
+/** A note in the page's language; one without words there is shown in the words it carries. */
+function noteText({ code, figures, words: own }: Note, lang: string, words: Words): string {
+  return words.has(lang, code) ? words.say(lang)(code, figures) : (own ?? code);
+}
+
+/** The parts of the site from its jobs. A sheet whose template fails leaves a failure and an empty place, not a stop. */
+export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFacts): Parts {
+  const failures: SheetFailure[] = [];
+  const bySlug = new Map(jobs.map((job) => [job.slug, job]));
+  const globals: Record<string, (this: TemplateContext, ...args: never[]) => unknown> = {
+    t(code: string, figures?: Figures) {
+      return words.say(languageOf(this))(code, figures);
+    },
+    sayIn: (lang: string, code: string, figures?: Figures) => words.say(lang)(code, figures),
+    cssString,
+    site: () => ({ jobs, ...facts }),
+    jobOf: (slug: string) => bySlug.get(slug),
+    pageSheets: ({ slug, name, bundle }: Entry) => sheetsOf(bySlug.get(slug), name, bundle),
+    noteText: (lang: string, note: Note) => noteText(note, lang, words),
+    sheetBody(slug: string, sheet: SheetView) {
+      const { name, lang, data } = sheet;
+      try {
+        return this.env.render(`${facts.sheetFolder}/${name}.njk`, {
+          sheet,
+          data,
+          lang,
+          slug,
+          paper: sheet.paper,
+        });
+      } catch (error) {
+        failures.push({ slug, sheet: name, message: (error as Error).message });
+        return '';
+      }
+    },
+  };
+  return { globals, data: pageLists(jobs), failures };
+}

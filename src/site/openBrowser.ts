@@ -1,0 +1,29 @@
+import { statSync } from 'node:fs';
+import puppeteer, { type Browser } from 'puppeteer';
+
+/** Flags that keep the browser to its work: no network, no updates, no first-run pages. */
+const quiet = [
+  '--disable-gpu',
+  '--host-resolver-rules=MAP * ~NOTFOUND',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+];
+
+/** Starts a browser that prints. As root Chromium starts only without its sandbox. */
+export function openBrowser(path: string): Promise<Browser> {
+  const root = process.getuid?.() === 0;
+  const shell = /headless-shell/.test(path);
+  return puppeteer.launch({
+    executablePath: path,
+    headless: shell ? 'shell' : true,
+    args: root ? [...quiet, '--no-sandbox'] : quiet,
+  });
+}
+
+/** Tells one installed browser from another, and from its next version, without starting it. */
+export function browserMark(path: string): string {
+  const { size, mtimeMs } = statSync(path);
+  return `${path} ${size} ${mtimeMs}`;
+}

@@ -1,0 +1,21 @@
+import { tsImport } from 'tsx/esm/api';
+
+/**
+ * Lets Eleventy use TypeScript. The default export of `entry` gives `{globals, data}`; it is loaded anew before
+ * every build, because an ordinary import would keep the code of the first build after an edit. A listener to the
+ * event "parts" may hand the parts over instead (`request.parts`), when it has made them already.
+ */
+export default async function typescriptPlugin(config, { entry, globals, data }) {
+  let parts;
+  config.on('eleventy.before', async () => {
+    const request = {};
+    await config.emit('parts', request);
+    parts = request.parts ?? (await (await tsImport(entry, import.meta.url)).default());
+  });
+  for (const name of globals) {
+    config.addNunjucksGlobal(name, function (...args) {
+      return parts.globals[name].apply(this, args);
+    });
+  }
+  for (const name of data) config.addGlobalData(name, () => parts.data[name]);
+}

@@ -1,0 +1,85 @@
+import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { buildSite } from '../../src/site/buildSite.ts';
+import { findBrowser } from '../../src/site/setup/findBrowser.mjs';
+import { fixtureCore, newPlace, writeJobs } from './fixture.ts';
+import { readPdf } from './pdf.ts';
+
+const browser = findBrowser(process.env, join(import.meta.dirname, '../../.cache/browser'));
+const wish = {
+  names: [],
+  core: fixtureCore,
+  sheetFolder: 'test/site/sheets',
+  progress: () => undefined,
+  browser,
+};
+
+async function printed() {
+  const place = newPlace({ boot: 'title: Boot room & WC\nstatus: planned' });
+  const { problems } = await buildSite(place.places, wish);
+  expect(problems).toEqual([]);
+  return { ...place, pdf: (name: string) => join(place.root, 'output', 'boot', `${name}.pdf`) };
+}
+
+describe('a printed packet', () => {
+  test('mixes papers and directions, sizes as ISO 216 and ANSI Y14.1 give them', async () => {
+    const { pdf } = await printed();
+    const { pages } = await readPdf(pdf('packet'));
+    const sizes = pages.map(({ width, height }) => `${Math.round(width)}x${Math.round(height)}`);
+    expect(new Set(sizes)).toEqual(new Set(['792x612', '595x842']));
+  });
+
+  test('says on every page what it is, which job and revision, and n of m', async () => {
+    const { pdf } = await printed();
+    const { pages } = await readPdf(pdf('crew'));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const [index, { text }] of pages.entries()) {
+      for (const part of [
+        'Plain "sheet"',
+        'Is it <all> here?',
+        'Boot room & WC',
+        'Revision A',
+        'a1b2c3',
+        'Scale 1:16',
+      ]) {
+        expect(text).toContain(part);
+      }
+      expect(text).toContain(`Page ${index + 1} of ${pages.length}`);
+    }
+  });
+
+  test('has a title, a language, tags and an outline', async () => {
+    const { pdf } = await printed();
+    const { info, outline } = await readPdf(pdf('packet'));
+    expect(info).toMatchObject({ Title: 'Boot room & WC', Language: 'en' });
+    expect(outline).toEqual(['Plain "sheet"', 'Plain "sheet"']);
+    expect(readFileSync(pdf('packet'), 'latin1')).toMatch(/\/Marked true/);
+  });
+
+  test('is the same to the byte when it is printed again', async () => {
+    const [one, two] = [await printed(), await printed()];
+    expect(readFileSync(one.pdf('packet')).equals(readFileSync(two.pdf('packet')))).toBe(true);
+  });
+
+  test('says on its pages when the job file has changed since', async () => {
+    const { root, places, pdf } = await printed();
+    writeJobs(root, { boot: 'bad' });
+    await buildSite(places, wish);
+    const { pages } = await readPdf(pdf('crew'));
+    for (const { text } of pages) expect(text).toContain('has changed since');
+  });
+
+  test('comes through a crash of the browser', async () => {
+    const place = newPlace({ boot: 'title: Boot\nstatus: planned' });
+    const fragile = join(place.root, 'fragile-headless-shell');
+    const mark = join(place.root, 'crashed');
+    writeFileSync(
+      fragile,
+      `#!/bin/sh\n[ -e ${mark} ] || { touch ${mark}; exit 1; }\nexec "${browser}" "$@"\n`,
+    );
+    chmodSync(fragile, 0o755);
+    const { problems } = await buildSite(place.places, { ...wish, browser: fragile });
+    expect(problems).toEqual([]);
+  });
+});
