@@ -1,0 +1,12 @@
+import { M2_PER_SQ_FT } from './readArea.ts';
+import type { System } from './Ticks.ts';
+
+/**
+ * An area as a sheet shows it: square feet to a tenth, square metres to a hundredth.
+ *
+ * @example printArea(5.04, 'mm') //=> '5.04 m²'
+ * @example printArea(5.04, 'inches') //=> '54.3 sq ft'
+ */
+export function printArea(areaM2: number, system: System): string {
+  return system === 'mm' ? `${areaM2.toFixed(2)} m²` : `${(areaM2 / M2_PER_SQ_FT).toFixed(1)} sq ft`;
+}
