@@ -1,0 +1,64 @@
+import type { Point } from './Point.ts';
+import { pointInShape } from './pointInShape.ts';
+import type { Ring } from './Ring.ts';
+import type { Shape } from './Shape.ts';
+import { segmentsMeet } from './segmentsMeet.ts';
+
+/**
+ * The distance of a point from a segment, in ticks.
+ *
+ * @example distancePointSegment([5, 3], [0, 0], [9, 0]) //=> 3
+ * @example distancePointSegment([13, 4], [0, 0], [10, 0]) //=> 5
+ */
+export function distancePointSegment(point: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const along = (point[0] - a[0]) * dx + (point[1] - a[1]) * dy;
+  const square = dx * dx + dy * dy;
+  if (along <= 0 || square === 0) return Math.hypot(point[0] - a[0], point[1] - a[1]);
+  if (along >= square) return Math.hypot(point[0] - b[0], point[1] - b[1]);
+  return Math.abs(dx * (point[1] - a[1]) - dy * (point[0] - a[0])) / Math.sqrt(square);
+}
+
+/**
+ * The distance between two segments, in ticks; 0 where they meet.
+ *
+ * @example distanceSegments([0, 0], [9, 0], [4, 2], [4, 8]) //=> 2
+ */
+export function distanceSegments(a: Point, b: Point, c: Point, d: Point): number {
+  if (segmentsMeet(a, b, c, d)) return 0;
+  return Math.min(
+    distancePointSegment(a, c, d),
+    distancePointSegment(b, c, d),
+    distancePointSegment(c, a, b),
+    distancePointSegment(d, a, b),
+  );
+}
+
+/**
+ * The least distance between two shapes, in ticks; 0 where they touch or overlap. A shape in the hole of
+ * another is as far from it as from the hole's edge.
+ *
+ * @example distanceShapes({outer: [[0, 0], [4, 0], [4, 4], [0, 4]], holes: []}, {outer: [[7, 8], [9, 8], [9, 9]], holes: []}) //=> 5
+ */
+export function distanceShapes(a: Shape, b: Shape): number {
+  if (pointInShape(a.outer[0]!, b) || pointInShape(b.outer[0]!, a)) return 0;
+  let least = Infinity;
+  for (const ring of [a.outer, ...a.holes]) {
+    for (const other of [b.outer, ...b.holes]) least = Math.min(least, distanceRings(ring, other));
+  }
+  return least;
+}
+
+function distanceRings(ring: Ring, other: Ring): number {
+  let least = Infinity;
+  let a = ring[ring.length - 1]!;
+  for (const b of ring) {
+    let c = other[other.length - 1]!;
+    for (const d of other) {
+      least = Math.min(least, distanceSegments(a, b, c, d));
+      c = d;
+    }
+    a = b;
+  }
+  return least;
+}

@@ -1,0 +1,14 @@
+import { near, overlay } from './overlay.ts';
+import type { Shape } from './Shape.ts';
+
+/**
+ * What two sets of shapes have in common, as connected shapes in whole ticks. Slivers thinner than two
+ * ticks are dropped.
+ *
+ * @example intersect([{outer: [[0, 0], [9, 0], [9, 9], [0, 9]], holes: []}], [{outer: [[5, 5], [20, 5], [20, 20], [5, 20]], holes: []}]) //=> [{outer: [[5, 5], [9, 5], [9, 9], [5, 9]], holes: []}]
+ */
+export function intersect(a: readonly Shape[], b: readonly Shape[]): Shape[] {
+  const nearB = near(b, a);
+  const nearA = near(a, nearB);
+  return nearA.length === 0 || nearB.length === 0 ? [] : overlay('intersect', nearA, nearB);
+}

@@ -1,0 +1,53 @@
+import type { Point } from './Point.ts';
+import type { Ring } from './Ring.ts';
+import { side } from './side.ts';
+
+/**
+ * A ring that touches itself, taken apart at the places where it does: two squares that meet in a corner
+ * are two rings, and a hole that touches the outer ring becomes a ring of its own.
+ *
+ * @example splitTouching([[0, 0], [2, 2], [4, 2], [4, 4], [2, 4], [2, 2], [0, 2]]) //=> [[[2, 2], [4, 2], [4, 4], [2, 4]], [[0, 0], [2, 2], [0, 2]]]
+ */
+export function splitTouching(ring: Ring): Ring[] {
+  const walked: Point[] = [];
+  const parts: Ring[] = [];
+  const at = new Map<string, number>();
+  for (const point of withTouches(ring)) {
+    const key = `${point[0]},${point[1]}`;
+    const before = at.get(key);
+    if (before !== undefined) {
+      const loop = walked.splice(before);
+      for (const left of loop) at.delete(`${left[0]},${left[1]}`);
+      parts.push(loop);
+    }
+    at.set(key, walked.length);
+    walked.push(point);
+  }
+  return [...parts, walked].filter((part) => part.length > 2);
+}
+
+/** The ring with a point put in wherever one of its corners lies on another of its edges. */
+function withTouches(ring: Ring): Ring {
+  const n = ring.length;
+  const out: Point[] = [];
+  for (let i = 0; i < n; i++) {
+    const [a, b] = [ring[i]!, ring[(i + 1) % n]!];
+    out.push(a);
+    const touches = ring.filter((p) => liesBetween(a, b, p));
+    if (touches.length > 1) touches.sort((p, q) => reach(a, p) - reach(a, q));
+    out.push(...touches);
+  }
+  return out;
+}
+
+function liesBetween(a: Point, b: Point, p: Point): boolean {
+  const [x, y] = p;
+  if (x < Math.min(a[0], b[0]) || x > Math.max(a[0], b[0])) return false;
+  if (y < Math.min(a[1], b[1]) || y > Math.max(a[1], b[1])) return false;
+  if ((x === a[0] && y === a[1]) || (x === b[0] && y === b[1])) return false;
+  return side(a, b, p) === 0;
+}
+
+function reach(a: Point, p: Point): number {
+  return Math.abs(p[0] - a[0]) + Math.abs(p[1] - a[1]);
+}
