@@ -1,0 +1,15 @@
+import type { Ticks } from '../measure/index.ts';
+import type { Fact } from './Fact.ts';
+
+/** Sealant is half as deep as it is wide, on round backer. */
+export const SEALANT_DEPTH: Fact<number> = { value: 1 / 2, mark: 'S', source: 'TCNA Handbook' };
+
+/**
+ * Depth of sealant in a joint, in ticks, rounded up.
+ *
+ * @example
+ * sealantDepth(2032) //=> 1016
+ */
+export function sealantDepth(width: Ticks): Ticks {
+  return Math.ceil(width * SEALANT_DEPTH.value);
+}
