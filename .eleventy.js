@@ -1,3 +1,4 @@
+import { fontFiles, styleFolder } from './src/site/assetFiles.mjs';
 import typescriptPlugin from './src/site/typescriptPlugin.mjs';
 
 export default async function (config) {
@@ -6,8 +7,7 @@ export default async function (config) {
     globals: ['t', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets', 'noteText'],
     data: ['jobPages', 'sheetPages', 'bundlePages'],
   });
-  config.addWatchTarget('./src/');
-  config.addWatchTarget('./jobs/');
-  config.addWatchTarget('./layouts/');
+  config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });
+  for (const folder of ['./src/', './jobs/', './layouts/']) config.addWatchTarget(folder);
   return { dir: { input: 'layouts', includes: '_includes', output: 'output' }, templateFormats: ['njk'] };
 }

@@ -1,20 +1,14 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-
-const fonts = 'node_modules/@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next';
+import { fontFiles, styleFolder } from './assetFiles.mjs';
 
 /** Styles and fonts of the site: path under the output → content. */
 export function readAssets(home: string): ReadonlyMap<string, Uint8Array> {
-  const styles = readdirSync(join(home, 'layouts', 'styles')).filter((name) => name.endsWith('.css'));
-  const files = styles
-    .sort()
-    .map((name) => [`assets/${name}`, join(home, 'layouts', 'styles', name)] as const);
-  const weights = ['400', '700'].map(
-    (weight) =>
-      [`assets/fonts/latin-${weight}.woff2`, join(home, `${fonts}-latin-${weight}-normal.woff2`)] as const,
-  );
-  return new Map([...files, ...weights].map(([path, file]) => [path, readFileSync(file)]));
+  const names = readdirSync(join(home, styleFolder)).filter((name) => name.endsWith('.css'));
+  const styles = names.sort().map((name) => [join(styleFolder, name), `assets/${name}`] as const);
+  const files = [...styles, ...Object.entries(fontFiles)];
+  return new Map(files.map(([file, path]) => [path, readFileSync(join(home, file))]));
 }
 
 /** One fingerprint for all of them: a printed page depends on each. */

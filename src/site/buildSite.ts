@@ -2,16 +2,17 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
 import { storedCard } from './cardStore.ts';
-import { cutsCsv } from './cutsCsv.ts';
 import { type Core, loadCore } from './loadCore.ts';
 import { makeParts, type SiteFacts } from './makeParts.ts';
-import { makeSiteJob, siteLanguage } from './makeSiteJob.ts';
+import { makeSiteJob } from './makeSiteJob.ts';
+import { siteLanguage } from './packetOf.ts';
 import type { Places } from './places.ts';
 import { printAll } from './printAll.ts';
 import { publish } from './publish.ts';
 import { readFolders } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
 import { readWords, type Words } from './words.ts';
+import { writeData } from './writeData.ts';
 import { renderPages, writeFile, writePages } from './writePages.ts';
 
 export interface BuildWish {
@@ -59,14 +60,6 @@ async function render(jobs: readonly SiteJob[], words: Words, facts: SiteFacts) 
     return { ...job, pages: 'keep', stale: true, problems: [...job.problems, ...new Set(lines)] };
   });
   return { jobs: mended, pages: await renderPages(makeParts(mended, words, facts)) };
-}
-
-function writeData(jobs: readonly SiteJob[], staging: string): void {
-  for (const { packet, slug, pages } of jobs) {
-    if (!packet || pages === 'keep') continue;
-    writeFile(join(staging, slug, 'packet.json'), JSON.stringify(packet));
-    writeFile(join(staging, slug, 'cuts.csv'), cutsCsv(packet));
-  }
 }
 
 async function print(jobs: readonly SiteJob[], staging: string, places: Places, wish: BuildWish) {

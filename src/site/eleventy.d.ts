@@ -2,10 +2,13 @@
 declare module '@11ty/eleventy' {
   export class Eleventy {
     constructor(input: string, output: string, options: object);
+    readonly watcher: { on(event: string, listener: (path: string) => void): void; close(): Promise<void> };
     disableLogger(): void;
     toJSON(): Promise<{ outputPath: string | false; content: string }[]>;
-    watch(): Promise<unknown>;
-    serve(port: number): Promise<unknown>;
-    init(): Promise<unknown>;
+    init(): Promise<void>;
+    /** Builds and watches; gives a function that builds again because of a path. */
+    watch(): Promise<(path: string) => Promise<void>>;
+    stopWatch(): Promise<void>;
+    serve(port: number): Promise<void>;
   }
 }

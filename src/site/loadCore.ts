@@ -38,7 +38,8 @@ export interface Core {
 
 async function loadPart<Part>(path: string, name: string, instead: Part): Promise<Part> {
   const url = new URL(path, import.meta.url);
-  return existsSync(fileURLToPath(url)) ? (await import(url.href))[name] : instead;
+  if (!existsSync(fileURLToPath(url))) return instead;
+  return (await import(url.href).catch(() => ({ [name]: instead })))[name];
 }
 
 /** Loads the pure part. */

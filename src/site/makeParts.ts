@@ -1,6 +1,6 @@
 import { cssString } from './cssString.ts';
 import type { SheetView } from './loadCore.ts';
-import { siteLanguage } from './makeSiteJob.ts';
+import { siteLanguage } from './packetOf.ts';
 import type { Note, SiteJob } from './SiteJob.ts';
 import type { Figures, Words } from './words.ts';
 

@@ -18,6 +18,7 @@ export function openBrowser(path: string): Promise<Browser> {
   return puppeteer.launch({
     executablePath: path,
     headless: shell ? 'shell' : true,
+    defaultViewport: null,
     args: root ? [...quiet, '--no-sandbox'] : quiet,
   });
 }

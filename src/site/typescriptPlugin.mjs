@@ -10,7 +10,13 @@ export default async function typescriptPlugin(config, { entry, globals, data })
   config.on('eleventy.before', async () => {
     const request = {};
     await config.emit('parts', request);
-    parts = request.parts ?? (await (await tsImport(entry, import.meta.url)).default());
+    try {
+      parts = request.parts ?? (await (await tsImport(entry, import.meta.url)).default());
+    } catch (error) {
+      // While serving, an unfinished edit must not end the server: the last good state stays.
+      if (!parts) throw error;
+      process.stderr.write(`${error.stack}\n`);
+    }
   });
   for (const name of globals) {
     config.addNunjucksGlobal(name, function (...args) {

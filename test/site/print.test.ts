@@ -1,6 +1,6 @@
 import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { buildSite } from '../../src/site/buildSite.ts';
 import { findBrowser } from '../../src/site/setup/findBrowser.mjs';
 import { fixtureCore, newPlace, writeJobs } from './fixture.ts';
@@ -23,15 +23,20 @@ async function printed() {
 }
 
 describe('a printed packet', () => {
+  let first: Awaited<ReturnType<typeof printed>>;
+  beforeAll(async () => {
+    first = await printed();
+  });
+
   test('mixes papers and directions, sizes as ISO 216 and ANSI Y14.1 give them', async () => {
-    const { pdf } = await printed();
+    const { pdf } = first;
     const { pages } = await readPdf(pdf('packet'));
     const sizes = pages.map(({ width, height }) => `${Math.round(width)}x${Math.round(height)}`);
     expect(new Set(sizes)).toEqual(new Set(['792x612', '595x842']));
   });
 
   test('says on every page what it is, which job and revision, and n of m', async () => {
-    const { pdf } = await printed();
+    const { pdf } = first;
     const { pages } = await readPdf(pdf('crew'));
     expect(pages.length).toBeGreaterThan(1);
     for (const [index, { text }] of pages.entries()) {
@@ -50,7 +55,7 @@ describe('a printed packet', () => {
   });
 
   test('has a title, a language, tags and an outline', async () => {
-    const { pdf } = await printed();
+    const { pdf } = first;
     const { info, outline } = await readPdf(pdf('packet'));
     expect(info).toMatchObject({ Title: 'Boot room & WC', Language: 'en' });
     expect(outline).toEqual(['Plain "sheet"', 'Plain "sheet"']);
@@ -58,8 +63,8 @@ describe('a printed packet', () => {
   });
 
   test('is the same to the byte when it is printed again', async () => {
-    const [one, two] = [await printed(), await printed()];
-    expect(readFileSync(one.pdf('packet')).equals(readFileSync(two.pdf('packet')))).toBe(true);
+    const again = await printed();
+    expect(readFileSync(first.pdf('packet')).equals(readFileSync(again.pdf('packet')))).toBe(true);
   });
 
   test('says on its pages when the job file has changed since', async () => {

@@ -4,18 +4,12 @@ import { placesUnder } from '../places.ts';
 import { makeProgress } from '../progress.ts';
 import { readFolders } from '../readFolders.ts';
 import type { CommandInput } from './CommandInput.ts';
-
-function unknownNames(names: readonly string[], jobs: string): readonly string[] {
-  const known = readFolders(jobs).map((folder) => folder.slug);
-  return names
-    .filter((name) => !known.includes(name))
-    .map((name) => `There is no job "${name}" in jobs/. There are: ${known.join(', ') || 'none'}.`);
-}
+import { unknownNames } from './unknownNames.ts';
 
 /** Builds all jobs or the named ones. */
 export async function run({ home, browser, args }: CommandInput): Promise<number> {
   const places = placesUnder(home);
-  const unknown = unknownNames(args, places.jobs);
+  const unknown = unknownNames(args, readFolders(places.jobs));
   for (const line of unknown) process.stderr.write(`${line}\n`);
   if (unknown.length > 0) return 1;
   const { jobs, problems } = await buildSite(places, { names: args, browser, progress: makeProgress() });

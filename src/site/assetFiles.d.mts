@@ -1,0 +1,2 @@
+export const fontFiles: Readonly<Record<string, string>>;
+export const styleFolder: string;
