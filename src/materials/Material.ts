@@ -5,7 +5,10 @@ export interface Material {
   /** Name or colour of the product where the job gives one. */
   readonly name?: string;
   /** Steps of the sum in order: code and figures; the catalogue turns each into a line. */
-  readonly sum: readonly { readonly code: string; readonly figures: Readonly<Record<string, number | string>> }[];
+  readonly sum: readonly {
+    readonly code: string;
+    readonly figures: Readonly<Record<string, number | string>>;
+  }[];
   readonly rate: { readonly value: number; readonly unit: string };
   /** `S`, `H`, `G`, `P`, `M`, or `job` for the product's own sheet. */
   readonly mark: string;

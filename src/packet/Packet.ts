@@ -4,12 +4,15 @@ import type { Cut, Row } from '../cuts/Cut.ts';
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
+import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Adjustment, Opening } from '../room/Room.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Zone } from '../zones/Zone.ts';
+
+export type { HeightResult, Heights };
 
 /** Everything that is printed, as plain data; every sheet and exported file is a view of it. */
 export interface Packet {
@@ -53,14 +56,29 @@ export interface PacketSurface {
   readonly field: readonly Shape[];
   readonly joint: Ticks;
   readonly edges: readonly PacketEdge[];
-  readonly pattern: { readonly name: string; readonly a: Point; readonly b: Point; readonly tiles: readonly { readonly tile: string; readonly ring: Ring }[] };
-  readonly start: Start & { readonly axes: readonly string[]; readonly origin: Point; readonly score: number; readonly bound: number | null; readonly reasons: Start['chosen']['reason'] };
+  readonly pattern: {
+    readonly name: string;
+    readonly a: Point;
+    readonly b: Point;
+    readonly tiles: readonly { readonly tile: string; readonly ring: Ring }[];
+  };
+  readonly start: Start & {
+    readonly axes: readonly string[];
+    readonly origin: Point;
+    readonly score: number;
+    readonly bound: number | null;
+    readonly reasons: Start['chosen']['reason'];
+  };
   readonly pieces: readonly PacketPiece[];
   readonly left: readonly Left[];
   readonly cuts: readonly Cut[];
   readonly rows: readonly Row[];
   readonly chalk: Chalk;
-  readonly lines: readonly { readonly name: string; readonly marks: readonly { readonly edge: string; readonly end: string; readonly distance: Ticks }[]; readonly check: string }[];
+  readonly lines: readonly {
+    readonly name: string;
+    readonly marks: readonly { readonly edge: string; readonly end: string; readonly distance: Ticks }[];
+    readonly check: string;
+  }[];
   readonly zones: readonly Zone[];
   readonly faults: readonly Fault[];
   readonly adjustment: Adjustment;
@@ -95,22 +113,4 @@ export interface PacketNote {
   readonly level: 'info' | 'warn' | 'fail';
   /** The sentence in English, so that the file can be read by itself. */
   readonly words: string;
-}
-
-/** Heights above the bare base, and what follows for each thing that was measured. */
-export interface Heights {
-  readonly stack: Ticks;
-  readonly removed: Ticks;
-  readonly undercut: Ticks;
-  readonly results: readonly HeightResult[];
-}
-
-export interface HeightResult {
-  readonly name: string;
-  readonly kind: string;
-  /** Now, above the finished tile when negative it is below. */
-  readonly after: Ticks;
-  readonly pass: boolean;
-  readonly code: string;
-  readonly figures: Readonly<Record<string, number | string>>;
 }

@@ -12,4 +12,9 @@ export interface Limit {
   readonly wouldPass?: { readonly code: string; readonly figures: Readonly<Record<string, number | string>> };
   /** Pieces or edges concerned. */
   readonly at?: readonly string[];
+  /** Surface and tile the rule was held against, where it is about one of them. */
+  readonly surface?: string;
+  readonly tile?: string;
+  /** True where the trade advises and does not forbid: a failure warns and needs no signature. */
+  readonly advice?: boolean;
 }

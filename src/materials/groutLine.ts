@@ -1,0 +1,73 @@
+import type { GroutSpec } from '../job/Job.ts';
+import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, isStated, type Step } from '../trade/index.ts';
+import { fieldAreaM2 } from './fieldRuns.ts';
+import type { Laid } from './laidSurfaces.ts';
+import type { Material } from './Material.ts';
+import { packages, rounded } from './rounded.ts';
+
+/** Grout for all surfaces by the exact volume of their joints, each as deep as its tile is thick. */
+export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material {
+  const parts = surfaces.map((laid) => jointsOf(laid));
+  const litres = parts.reduce((sum, part) => sum + part.litres, 0);
+  const massKg = litres * grout.kgPerLitre * (1 + GROUT_WASTE.value);
+  const buy = packages(massKg / grout.bagKg);
+  const fromSheet = isStated(grout.stated, 'kgPerLitre');
+  const name = [grout.name, grout.colour].filter((part) => part !== undefined).join(', ');
+  return {
+    what: 'grout',
+    ...(name === '' ? {} : { name }),
+    sum: [
+      ...parts.map(({ step }) => step),
+      {
+        code: 'material.grout.sum.mass',
+        figures: {
+          groutKgPerLitre: grout.kgPerLitre,
+          groutLitres: litres,
+          wasteShare: GROUT_WASTE.value,
+          massKg,
+        },
+      },
+      { code: 'material.grout.sum.bags', figures: { bagKg: grout.bagKg, bagCount: buy } },
+      ...gradeSteps(grout, surfaces),
+      { code: 'material.grout.sum.oneBatch', figures: {} },
+    ],
+    rate: { value: grout.kgPerLitre, unit: 'kgPerLitre' },
+    mark: fromSheet ? 'job' : GROUT_DENSITY.mark,
+    source: fromSheet ? 'product' : GROUT_DENSITY.source,
+    amount: massKg,
+    unit: 'kg',
+    buy,
+    buyUnit: 'bag',
+  };
+}
+
+function jointsOf({ spec, tile, layout }: Laid): { readonly litres: number; readonly step: Step } {
+  const joint = layout.pattern.joint;
+  const areaM2 = fieldAreaM2(layout);
+  const rate = groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness });
+  return {
+    litres: rate * areaM2,
+    step: {
+      code: 'material.grout.sum.volume',
+      figures: {
+        surface: spec.name,
+        length: tile.length,
+        width: tile.width,
+        joint,
+        depth: tile.thickness,
+        groutLitresPerM2: rounded(rate, 4),
+        areaM2,
+        groutLitres: rate * areaM2,
+      },
+    },
+  };
+}
+
+/** Cement grout comes sanded or not by the width of the joint; epoxy does not. */
+function gradeSteps(grout: GroutSpec, surfaces: readonly Laid[]): readonly Step[] {
+  if (grout.kind !== 'cement') return [];
+  const grades = new Map(
+    surfaces.map(({ layout }) => [groutGrade(layout.pattern.joint), layout.pattern.joint]),
+  );
+  return [...grades].map(([grade, joint]) => ({ code: `material.grout.sum.${grade}`, figures: { joint } }));
+}

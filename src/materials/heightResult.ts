@@ -1,0 +1,83 @@
+import type { HeightSpec } from '../job/Job.ts';
+import type { Ticks } from '../measure/index.ts';
+import { DOOR_GAP, FLANGE, flangeSpacers, inches, threshold } from '../trade/index.ts';
+import type { HeightResult } from './Heights.ts';
+
+/** Heights in ticks over the finished tile: `after` of the thing itself; `fresh` is the thickness of the new layers. */
+interface Found {
+  readonly spec: HeightSpec;
+  readonly after: Ticks;
+  readonly fresh: Ticks;
+}
+
+/** What follows from one measured height once the tile is down. */
+export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks): HeightResult {
+  const found = { spec, after, fresh };
+  const verdict = {
+    flange: flangeVerdict,
+    door: doorVerdict,
+    floor: floorVerdict,
+    appliance: applianceVerdict,
+    other: otherVerdict,
+  }[spec.kind](found);
+  return { name: spec.name, kind: spec.kind, after, ...verdict };
+}
+
+type Verdict = Pick<HeightResult, 'pass' | 'code' | 'figures'>;
+
+function flangeVerdict({ spec, after }: Found): Verdict {
+  const { pass, rings, raised } = flangeSpacers(after, spec.wanted ?? inches(FLANGE.value.wanted));
+  const limits = { least: inches(FLANGE.value.least), most: inches(FLANGE.value.most) };
+  if (!pass && after > 0)
+    return { pass, code: 'height.flange.tooHigh', figures: { height: after, ...limits } };
+  if (!pass) return { pass, code: 'height.flange.tooLow', figures: { height: -after, ...limits } };
+  if (rings.length === 0) return { pass, code: 'height.flange.fits', figures: { height: after, ...limits } };
+  const sum = rings.reduce((total, ring) => total + ring, 0);
+  const thick = rings.filter((ring) => ring === rings[0]).length;
+  const figures = {
+    below: -after,
+    spacers: sum,
+    thickCount: thick,
+    thick: rings[0]!,
+    thinCount: rings.length - thick,
+    thin: rings[rings.length - 1]!,
+    raised,
+  };
+  return { pass, code: 'height.flange.spacers', figures };
+}
+
+function doorVerdict({ spec, after }: Found): Verdict {
+  const wanted = spec.wanted ?? inches(DOOR_GAP.value);
+  const trim = wanted - after;
+  return trim > 0
+    ? { pass: false, code: 'height.door.trim', figures: { trim, wanted } }
+    : { pass: true, code: 'height.door.clears', figures: { height: after, wanted } };
+}
+
+function floorVerdict({ after }: Found): Verdict {
+  const { kind, rise, run } = threshold(after);
+  const side = after > 0 ? 'higher' : 'lower';
+  const code = kind === 'flush' ? 'height.floor.flush' : `height.floor.${kind}.${side}`;
+  return { pass: kind !== 'ramp', code, figures: { step: Math.abs(after), rise, run } };
+}
+
+function applianceVerdict({ spec, after, fresh }: Found): Verdict {
+  if (spec.wanted === undefined)
+    return { pass: false, code: 'height.appliance.measure', figures: { height: after } };
+  const over = after - spec.wanted;
+  const figures = { height: after, wanted: spec.wanted, freshMost: Math.max(0, fresh + over) };
+  return over >= 0
+    ? { pass: true, code: 'height.appliance.fits', figures: { ...figures, over } }
+    : { pass: false, code: 'height.appliance.tooHigh', figures: { ...figures, short: -over } };
+}
+
+function otherVerdict({ spec, after }: Found): Verdict {
+  if (spec.wanted === undefined)
+    return { pass: true, code: 'height.other.after', figures: { height: after } };
+  const pass = after >= spec.wanted;
+  return {
+    pass,
+    code: `height.other.${pass ? 'fits' : 'short'}`,
+    figures: { height: after, wanted: spec.wanted },
+  };
+}

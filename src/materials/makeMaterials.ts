@@ -1,0 +1,37 @@
+import type { Job } from '../job/Job.ts';
+import type { Layout } from '../layout/Layout.ts';
+import type { TilePlan } from '../tiles/TilePlan.ts';
+import { fieldAreaM2 } from './fieldRuns.ts';
+import { groutLine } from './groutLine.ts';
+import { laidSurfaces } from './laidSurfaces.ts';
+import type { Material } from './Material.ts';
+import { mortarLine } from './mortarLine.ts';
+import { sealantLines } from './sealantLines.ts';
+import { sealerLine } from './sealerLine.ts';
+import { softJoints } from './softJoints.ts';
+import { tileLine } from './tileLine.ts';
+
+/**
+ * The material tally of a job: tile, mortar, grout, sealant, backer and sealer, each with its sum step by step, the rate
+ * it rests on and where that comes from. Plans are by the tile's key.
+ */
+export function makeMaterials(
+  job: Job,
+  layouts: readonly Layout[],
+  plans: Readonly<Record<string, TilePlan>>,
+): readonly Material[] {
+  const surfaces = laidSurfaces(job, layouts);
+  if (surfaces.length === 0) return [];
+  const areaM2 = surfaces.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
+  const joints = surfaces.flatMap((laid) => softJoints(laid, job.base.heated));
+  return [
+    ...job.tiles.flatMap((tile) => {
+      const plan = plans[tile.key];
+      return plan ? [tileLine(tile, plan)] : [];
+    }),
+    mortarLine(job.products.mortar, areaM2),
+    groutLine(job.products.grout, surfaces),
+    ...sealantLines(job.products.sealant, joints),
+    ...sealerLine(job.products, surfaces),
+  ];
+}

@@ -1,0 +1,38 @@
+import type { Products } from '../job/Job.ts';
+import { isStated, sealingNeed } from '../trade/index.ts';
+import { fieldAreaM2 } from './fieldRuns.ts';
+import type { Laid } from './laidSurfaces.ts';
+import type { Material } from './Material.ts';
+import { packages } from './rounded.ts';
+
+/** Sealer for the surfaces whose grout or tile needs one; nothing where none does or the job has chosen none. */
+export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[]): readonly Material[] {
+  const sealed = surfaces.filter(({ tile }) => {
+    const need = sealingNeed(tile.material, tile.glazed, grout.kind);
+    return need.grout || need.tile;
+  });
+  const areaM2 = sealed.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
+  if (sealer.kind === 'none' || areaM2 === 0) return [];
+  const litres = areaM2 / sealer.coversM2PerLitre;
+  const fromSheet = isStated(sealer.stated, 'coversM2PerLitre') || isStated(sealer.stated, 'covers');
+  return [
+    {
+      what: 'sealer',
+      ...(sealer.name === undefined ? {} : { name: sealer.name }),
+      sum: [
+        {
+          code: 'material.sealer.sum.area',
+          figures: { areaM2, sealerM2PerLitre: sealer.coversM2PerLitre, sealerLitres: litres },
+        },
+        ...(fromSheet ? [] : [{ code: 'material.sealer.sum.readLabel', figures: {} }]),
+      ],
+      rate: { value: sealer.coversM2PerLitre, unit: 'm2PerLitre' },
+      mark: fromSheet ? 'job' : 'P',
+      source: fromSheet ? 'product' : 'practice',
+      amount: litres,
+      unit: 'litre',
+      buy: packages(litres),
+      buyUnit: 'litre',
+    },
+  ];
+}
