@@ -1,0 +1,2 @@
+export * from './makeRoom.ts';
+export * from './Room.ts';

@@ -1,0 +1,18 @@
+import { insetByEdge, type Ring, type Shape, subtract } from '../geometry/index.ts';
+import type { Obstacle, RoomEdge } from './Room.ts';
+
+/** Where tile may lie: the outline, each edge drawn in by its gap, less the obstacles grown by theirs. */
+export function makeField(
+  outline: Ring,
+  edges: readonly RoomEdge[],
+  obstacles: readonly Obstacle[],
+): Shape[] {
+  const inside = insetByEdge(
+    outline,
+    edges.map(({ gap }) => gap),
+  );
+  return subtract(
+    inside,
+    obstacles.map(({ cleared }) => ({ outer: cleared, holes: [] })),
+  );
+}

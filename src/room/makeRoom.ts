@@ -1,0 +1,48 @@
+import type { SurfaceSpec } from '../job/Job.ts';
+import type { Problem } from '../job/Problem.ts';
+import type { System } from '../measure/index.ts';
+import { complainer } from './complainer.ts';
+import { makeAdjustment } from './makeAdjustment.ts';
+import { makeField } from './makeField.ts';
+import { makeOpening, makeOutline } from './makeOutline.ts';
+import { crossingRecess } from './openingProblems.ts';
+import { placeDoorways } from './placeDoorways.ts';
+import { placeObstacles } from './placeObstacles.ts';
+import type { Room } from './Room.ts';
+import { readingProblems } from './readingProblems.ts';
+import { shapeProblems } from './shapeProblems.ts';
+import { wallLines } from './wallLine.ts';
+
+export type RoomOrProblems = { readonly room: Room } | { readonly problems: readonly Problem[] };
+
+/**
+ * The room that a surface's readings give: its corners adjusted, its outline with doorways, its obstacles, and the field
+ * where tile may lie. All lengths in ticks, in the room's frame: first corner at the origin, first wall along +x.
+ * Readings that contradict each other or make no room, doorways and obstacles that do not fit it, and a field that
+ * holds nothing are problems; `system` is the one in which their lengths are written.
+ */
+export function makeRoom(surface: SurfaceSpec, system: System = 'inches'): RoomOrProblems {
+  const complain = complainer(surface.name, system);
+  const misread = readingProblems(surface, complain);
+  if (misread.length > 0) return { problems: misread };
+  const made = makeAdjustment(surface);
+  const misshapen = shapeProblems(surface, made, complain);
+  if (misshapen.length > 0) return { problems: misshapen };
+
+  const { corners, adjustment } = made;
+  const walls = wallLines(surface, corners);
+  const { doors, problems: misplacedDoors } = placeDoorways(surface, walls, complain);
+  const { outline, edges } = makeOutline(surface, walls, doors);
+  const crossing = crossingRecess(outline, edges, complain);
+  const within = crossing.length > 0 ? corners : outline;
+  const { obstacles, problems: misplaced } = placeObstacles(surface, walls, within, complain);
+  const problems = [...misplacedDoors, ...crossing, ...misplaced];
+  if (problems.length > 0) return { problems };
+
+  const field = makeField(outline, edges, obstacles);
+  if (field.length === 0) return { problems: [complain('emptyField', [], surface.name)] };
+  const openings = doors.map((door) => makeOpening(walls.find(({ id }) => id === door.spec.wall)!, door));
+  return {
+    room: { surface: surface.name, corners, adjustment, outline, edges, obstacles, field, openings },
+  };
+}

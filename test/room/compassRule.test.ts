@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { compassRule } from '../../src/room/compassRule.ts';
+
+type Row = readonly [
+  length: number,
+  latitude: number,
+  departure: number,
+  adjustedLat: number,
+  adjustedDep: number,
+];
+
+const adjusted = (rows: readonly Row[]) =>
+  compassRule(
+    rows.map(([, latitude, departure]) => [departure, latitude]),
+    rows.map(([length]) => length),
+  );
+const column = (rows: readonly Row[], at: 3 | 4) => rows.map((row) => row[at]);
+
+describe('the compass rule', () => {
+  // Source: J. Mahun, Open Access Surveying Library (jerrymahun.com), Traverse Adjustment, example 1.
+  const fourSides: readonly Row[] = [
+    [379.25, -306.82, 222.918, -306.862, 222.954],
+    [408.9, -103.152, -395.675, -103.197, -395.637],
+    [298.65, 288.842, -75.909, 288.809, -75.881],
+    [276.55, 121.28, 248.538, 121.25, 248.564],
+  ];
+
+  it('gives the published adjusted latitudes and departures to their last digit', () => {
+    const { legs, misclosure } = adjusted(fourSides);
+    expect(legs.map(([, lat]) => Number(lat.toFixed(3)))).toEqual(column(fourSides, 3));
+    expect(legs.map(([dep]) => Number(dep.toFixed(3)))).toEqual(column(fourSides, 4));
+    expect([misclosure[1].toFixed(3), misclosure[0].toFixed(3)]).toEqual(['0.150', '-0.128']);
+  });
+
+  // Source: Purdue University, ASM 215, balancing a traverse of five sides. The page rounds its corrections so that
+  // they sum, hence 0.01. Bearings of the sides from memory; they give the page's misclosure and walk.
+  const bearings: readonly (readonly [length: number, azimuthDeg: number, lat: number, dep: number])[] = [
+    [285.1, 26 + 10 / 60, 255.96, 125.66],
+    [610.45, 180 - 75 - 25 / 60, -153.52, 590.65],
+    [720.48, 180 + 15 + 30 / 60, -694.07, -192.69],
+    [203, 360 - 1 - 42 / 60, 202.97, -6.07],
+    [647.02, 360 - 53 - 6 / 60, 388.66, -517.55],
+  ];
+
+  it('gives the published balanced sides of a walk round five corners to 0.01', () => {
+    const radians = Math.PI / 180;
+    // The page's latitudes and departures are rounded to 0.01 before they are summed.
+    const cents = (value: number) => Math.round(value * 100) / 100;
+    const { legs, misclosure } = compassRule(
+      bearings.map(([length, azimuth]) => [
+        cents(length * Math.sin(azimuth * radians)),
+        cents(length * Math.cos(azimuth * radians)),
+      ]),
+      bearings.map(([length]) => length),
+    );
+    expect([misclosure[1].toFixed(2), misclosure[0].toFixed(2)]).toEqual(['-0.71', '0.53']);
+    for (const [i, [, , lat, dep]] of bearings.entries()) {
+      expect(Math.abs(legs[i]![1] - lat)).toBeLessThan(0.0151);
+      expect(Math.abs(legs[i]![0] - dep)).toBeLessThan(0.0151);
+    }
+  });
+});
