@@ -29,6 +29,7 @@ export * from './segmentsMeet.ts';
 export * from './selfCrossings.ts';
 export * from './shapeArea.ts';
 export * from './shapesOf.ts';
+export * from './shortcutOutside.ts';
 export * from './side.ts';
 export * from './splitTouching.ts';
 export * from './stripsAlong.ts';

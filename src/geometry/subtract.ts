@@ -1,4 +1,4 @@
-import { near, overlay } from './overlay.ts';
+import { boxOf, overlay, ringsNear, ringsOf } from './overlay.ts';
 import type { Shape } from './Shape.ts';
 
 /**
@@ -8,5 +8,5 @@ import type { Shape } from './Shape.ts';
  * @example subtract([{outer: [[0, 0], [9, 0], [9, 9], [0, 9]], holes: []}], [{outer: [[3, 0], [6, 0], [6, 9], [3, 9]], holes: []}]).length //=> 2
  */
 export function subtract(a: readonly Shape[], b: readonly Shape[]): Shape[] {
-  return a.length === 0 ? [] : overlay('subtract', a, near(b, a));
+  return a.length === 0 ? [] : overlay('subtract', ringsOf(a), ringsNear(ringsOf(b), boxOf(a)));
 }

@@ -1,4 +1,4 @@
-import { overlay } from './overlay.ts';
+import { overlay, ringsOf } from './overlay.ts';
 import type { Shape } from './Shape.ts';
 
 /**
@@ -7,5 +7,5 @@ import type { Shape } from './Shape.ts';
  * @example unite([{outer: [[0, 0], [4, 0], [4, 4], [0, 4]], holes: []}, {outer: [[4, 0], [9, 0], [9, 4], [4, 4]], holes: []}]).length //=> 1
  */
 export function unite(shapes: readonly Shape[]): Shape[] {
-  return shapes.length === 0 ? [] : overlay('unite', shapes, []);
+  return shapes.length === 0 ? [] : overlay('unite', ringsOf(shapes), []);
 }
