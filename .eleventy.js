@@ -9,5 +9,5 @@ export default async function (config) {
   });
   config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });
   for (const folder of ['./src/', './jobs/', './layouts/']) config.addWatchTarget(folder);
-  return { dir: { input: 'layouts', includes: '_includes', output: 'output' }, templateFormats: ['njk'] };
+  return { dir: { input: 'layouts', includes: '_includes' }, templateFormats: ['njk'] };
 }

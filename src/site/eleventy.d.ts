@@ -2,7 +2,6 @@
 declare module '@11ty/eleventy' {
   export class Eleventy {
     constructor(input: string, output: string, options: object);
-    readonly watcher: { on(event: string, listener: (path: string) => void): void; close(): Promise<void> };
     disableLogger(): void;
     toJSON(): Promise<{ outputPath: string | false; content: string }[]>;
     init(): Promise<void>;
