@@ -76,7 +76,13 @@ export interface TileSpec {
   readonly turns: 'any' | 'half' | 'none';
   readonly material: 'porcelain' | 'ceramic' | 'stone' | 'cement' | 'glass';
   readonly glazed: boolean;
-  readonly box?: { readonly pieces: number; readonly price?: number; readonly lot?: string; readonly caliber?: string; readonly shade?: string };
+  readonly box?: {
+    readonly pieces: number;
+    readonly price?: number;
+    readonly lot?: string;
+    readonly caliber?: string;
+    readonly shade?: string;
+  };
   /** Pieces already on hand. */
   readonly onHand: number;
   readonly mockUp?: { readonly by: string; readonly date: string };
@@ -121,7 +127,20 @@ export interface EdgeFacts {
 }
 
 export type Meets =
-  | 'wall' | 'cabinet' | 'tub' | 'doorway' | 'floor' | 'hearth' | 'casing' | 'post' | 'jamb' | 'flange' | 'pipe' | 'column' | 'island' | 'stair';
+  | 'wall'
+  | 'cabinet'
+  | 'tub'
+  | 'doorway'
+  | 'floor'
+  | 'hearth'
+  | 'casing'
+  | 'post'
+  | 'jamb'
+  | 'flange'
+  | 'pipe'
+  | 'column'
+  | 'island'
+  | 'stair';
 
 export interface WallSpec extends EdgeFacts {
   /** `A-B`. */
@@ -170,13 +189,21 @@ export type DoorSide =
 
 export interface ObstacleSpec extends EdgeFacts {
   readonly name: string;
-  readonly shape:
-    /** Centre `at` from the faces of two walls, square to each. `diameter` as measured, gap comes on top. */
+  readonly shape: /** Centre `at` from the faces of two walls, square to each. `diameter` as measured, gap comes on top. */
     | { readonly kind: 'circle'; readonly diameter: Ticks; readonly from: readonly [FromWall, FromWall] }
     /** Near corner at the two distances; `along` runs along the first wall, `out` square to it. */
-    | { readonly kind: 'rectangle'; readonly along: Ticks; readonly out: Ticks; readonly from: readonly [FromWall, FromWall] }
+    | {
+        readonly kind: 'rectangle';
+        readonly along: Ticks;
+        readonly out: Ticks;
+        readonly from: readonly [FromWall, FromWall];
+      }
     /** Points, each as distances from the same two walls. */
-    | { readonly kind: 'polygon'; readonly walls: readonly [string, string]; readonly points: readonly Point[] };
+    | {
+        readonly kind: 'polygon';
+        readonly walls: readonly [string, string];
+        readonly points: readonly Point[];
+      };
 }
 
 export interface FromWall {
@@ -202,7 +229,11 @@ export interface PatternSpec {
 export type StartWish =
   | { readonly kind: 'best' }
   /** `what` free: joint or tile, whichever leaves the larger cuts. */
-  | { readonly kind: 'centred'; readonly between: readonly [string, string]; readonly what?: 'joint' | 'tile' }
+  | {
+      readonly kind: 'centred';
+      readonly between: readonly [string, string];
+      readonly what?: 'joint' | 'tile';
+    }
   /** The middle of a joint on the line of that edge. */
   | { readonly kind: 'joint'; readonly on: string }
   /** A whole tile against that edge, at its gap. */
@@ -256,7 +287,12 @@ export interface Products {
 
 export interface MortarSpec {
   readonly name?: string;
-  readonly notch: { readonly kind: 'square' | 'v'; readonly width: Ticks; readonly depth: Ticks; readonly space: Ticks };
+  readonly notch: {
+    readonly kind: 'square' | 'v';
+    readonly width: Ticks;
+    readonly depth: Ticks;
+    readonly space: Ticks;
+  };
   readonly bagKg: number;
   /** Coverage of one bag, low and high, in square metres; undefined: our table for the notch. */
   readonly coversM2?: readonly [number, number];

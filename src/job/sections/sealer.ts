@@ -1,0 +1,43 @@
+import * as z from 'zod';
+import type { GroutSpec, SealerSpec } from '../Job.ts';
+import { leaf } from '../shape/leaf.ts';
+import { oneOf } from '../values/oneOf.ts';
+import { areaRange, time, volume } from '../values/quantities.ts';
+import { text } from '../values/text.ts';
+import { type Notes, orDefault } from './Notes.ts';
+import { statedFields } from './statedFields.ts';
+
+const kind = oneOf(['penetrating', 'film', 'none']);
+
+/** The sealer, with the figures of its own sheet. */
+export const sealerSchema = z
+  .strictObject({
+    name: leaf(text, 'What it is called.').optional(),
+    kind: leaf(kind, 'penetrating, film or none.').optional(),
+    bottle: leaf(volume, 'Content of a bottle.').optional(),
+    covers: leaf(areaRange, 'Floor that a bottle covers; the smaller figure of a range counts.').optional(),
+    cure: leaf(time, 'From sealing to first use.').optional(),
+  })
+  .meta({ description: 'The sealer, with the figures of its own sheet.' });
+
+const COVERS = { inches: '200 sq ft', mm: '20 m2' };
+const BOTTLE = { inches: '1 qt', mm: '1 L' };
+
+/** The sealer with its defaults; epoxy grout needs none. */
+export function buildSealer(
+  given: z.output<typeof sealerSchema> | undefined,
+  grout: GroutSpec,
+  notes: Notes,
+): SealerSpec {
+  const at = (key: string) => ['products', 'sealer', key];
+  const usual = grout.kind === 'epoxy' ? 'none' : 'penetrating';
+  const [covers] = orDefault(notes, given?.covers, at('covers'), COVERS, areaRange, 'M');
+  const litres = orDefault(notes, given?.bottle, at('bottle'), BOTTLE, volume);
+  return {
+    ...(given?.name === undefined ? {} : { name: given.name }),
+    kind: orDefault(notes, given?.kind, at('kind'), usual, kind),
+    coversM2PerLitre: covers / litres,
+    cureHours: orDefault(notes, given?.cure, at('cure'), '24 h', time, 'M'),
+    stated: statedFields(given, { kind: 'kind', covers: 'coversM2PerLitre', cure: 'cureHours' }),
+  };
+}

@@ -1,0 +1,118 @@
+import * as z from 'zod';
+import type { SurfaceSpec, TileSpec } from '../Job.ts';
+import { leaf } from '../shape/leaf.ts';
+import type { Path } from '../shape/Trouble.ts';
+import { length } from '../values/length.ts';
+import { share } from '../values/numbers.ts';
+import { oneOf } from '../values/oneOf.ts';
+import { buildDoorways, doorwaysSchema } from './doorways.ts';
+import type { Gaps } from './edge.ts';
+import { type Notes, orDefault } from './Notes.ts';
+import { checkNames } from './names.ts';
+import { buildObstacles, obstaclesSchema } from './obstacles.ts';
+import { buildPattern, patternSchema } from './pattern.ts';
+import { buildStart, startSchema } from './start.ts';
+import {
+  anglesSchema,
+  buildCorners,
+  buildDiagonals,
+  buildWalls,
+  diagonalsSchema,
+  wallsSchema,
+} from './walls.ts';
+import { buildZones, zonesSchema } from './zones.ts';
+
+const exposure = oneOf(['dry', 'wet', 'sun', 'outside']);
+
+/** A floor as measured, and how it is to be tiled. */
+export const surfaceSchema = z
+  .strictObject({
+    walls: wallsSchema,
+    diagonals: diagonalsSchema.optional(),
+    angles: anglesSchema.optional(),
+    gap: leaf(length, 'Gap at walls and obstacles that have none of their own.').optional(),
+    'gap max': leaf(length, 'Largest gap that base board or casing covers.').optional(),
+    doorways: doorwaysSchema.optional(),
+    obstacles: obstaclesSchema.optional(),
+    exposure: leaf(exposure, 'dry, wet, sun (or heat) or outside.').optional(),
+    pattern: patternSchema.optional(),
+    start: startSchema.optional(),
+    zones: zonesSchema.optional(),
+    'min web': leaf(length, "Least tile between an opening and the tile's edge.").optional(),
+    'min strip': leaf(length, 'A strip in sight thinner than this is flagged.').optional(),
+    'min cut': leaf(share, 'Part of a tile under which a cut is flagged, such as 1/2.').optional(),
+  })
+  .meta({ description: 'The floor as measured, and how it is to be tiled.' });
+
+type Given = z.output<typeof surfaceSchema>;
+
+function buildGaps(given: Given, path: Path, notes: Notes): Gaps {
+  const inches = notes.system === 'inches';
+  return {
+    gap: orDefault(notes, given.gap, [...path, 'gap'], { inches: '1/4 in', mm: '6 mm' }, length),
+    covered: orDefault(
+      notes,
+      given['gap max'],
+      [...path, 'gap max'],
+      { inches: '1/2 in', mm: '12 mm' },
+      length,
+    ),
+    // 1/16 in, or 1.5 mm, in ticks.
+    spare: inches ? 508 : 480,
+  };
+}
+
+function buildLeast(given: Given, path: Path, notes: Notes) {
+  return {
+    minWeb: orDefault(
+      notes,
+      given['min web'],
+      [...path, 'min web'],
+      { inches: '1/2 in', mm: '12 mm' },
+      length,
+    ),
+    minStrip: orDefault(
+      notes,
+      given['min strip'],
+      [...path, 'min strip'],
+      { inches: '1 in', mm: '25 mm' },
+      length,
+      'M',
+    ),
+    minShare: orDefault(notes, given['min cut'], [...path, 'min cut'], '1/2', share, 'S'),
+  };
+}
+
+/** One surface with everything in it that the file names checked against what the surface has. */
+export function buildSurface(
+  name: string,
+  given: Given,
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): SurfaceSpec {
+  const gaps = buildGaps(given, path, notes);
+  const walls = buildWalls(given.walls, gaps, [...path, 'walls'], notes);
+  const corners = buildCorners(walls, given.angles, [...path, 'angles'], notes);
+  const doorways = buildDoorways(given.doorways, walls, gaps, [...path, 'doorways'], notes);
+  const obstacles = buildObstacles(given.obstacles, walls, gaps, [...path, 'obstacles'], notes);
+  const wallNames = walls.map(({ id }) => id);
+  const doorNames = doorways.map((doorway) => doorway.name);
+  const names = [...wallNames, ...doorNames, ...obstacles.map((obstacle) => obstacle.name)];
+  checkNames('doorways', doorways, wallNames, path, notes);
+  checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
+  return {
+    name,
+    kind: 'floor',
+    corners,
+    walls,
+    diagonals: buildDiagonals(given.diagonals, corners, [...path, 'diagonals'], notes),
+    doorways,
+    obstacles,
+    exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),
+    pattern: buildPattern(given.pattern, tiles, walls, [...path, 'pattern'], notes),
+    start: buildStart(given.start, names, [...path, 'start'], notes),
+    zones: buildZones(given.zones, walls, [...path, 'zones'], notes),
+    ...buildLeast(given, path, notes),
+  };
+}

@@ -1,0 +1,97 @@
+import * as z from 'zod';
+import { mean, spread } from '../../measure/index.ts';
+import type { TileSpec } from '../Job.ts';
+import { leaf, listOf } from '../shape/leaf.ts';
+import { date } from '../values/calendarValues.ts';
+import { length, size } from '../values/length.ts';
+import { count, price, some } from '../values/numbers.ts';
+import { oneOf } from '../values/oneOf.ts';
+import { pair } from '../values/pair.ts';
+import { text } from '../values/text.ts';
+import { yesNo } from '../values/yesNo.ts';
+import { type Notes, noteDefault, orDefault } from './Notes.ts';
+
+const edge = oneOf(['rectified', 'calibrated', 'natural']);
+const turns = oneOf(['any', 'half', 'none']);
+const material = oneOf(['porcelain', 'ceramic', 'stone', 'cement', 'glass']);
+
+const boxSchema = z
+  .strictObject({
+    pieces: leaf(some, 'Tiles in a box.'),
+    price: leaf(price, 'Price of a box.').optional(),
+    lot: leaf(text, 'Lot on the carton.').optional(),
+    caliber: leaf(text, 'Caliber on the carton.').optional(),
+    shade: leaf(text, 'Shade on the carton.').optional(),
+    'on hand': leaf(count, 'Tiles of this lot that are already there.').optional(),
+  })
+  .meta({ description: 'How the tile is sold.' });
+
+/** One tile, as measured. */
+export const tileSchema = z
+  .strictObject({
+    name: leaf(text, 'What the tile is called on the sheets.').optional(),
+    read: listOf(pair, 'Length x width of several tiles, as measured with a caliper or a good tape.'),
+    thick: leaf(size, 'Thickness.').optional(),
+    edge: leaf(edge, 'rectified, calibrated or natural.').optional(),
+    bow: leaf(length, 'Bow along the longer side, as measured against a straightedge.').optional(),
+    turns: leaf(turns, 'Whether a piece may be turned: any, half or none.').optional(),
+    material: leaf(material, 'porcelain, ceramic, stone, cement or glass.').optional(),
+    glazed: leaf(yesNo, 'Whether the face is glazed.').optional(),
+    box: boxSchema.optional(),
+    'mock-up': z
+      .strictObject({
+        by: leaf(text, 'Who approved it.'),
+        date: leaf(date, 'When it was approved.'),
+      })
+      .meta({ description: 'An approved mock-up of an offset or joint that the rules warn of.' })
+      .optional(),
+  })
+  .meta({ description: 'One tile, as measured.' });
+
+/** Tiles of a job by name. */
+export const tilesSchema = z
+  .record(z.string(), tileSchema)
+  .meta({ description: 'The tiles of the job, each under a name of your own, such as field.' });
+
+type GivenTile = z.output<typeof tileSchema>;
+
+function nature(given: GivenTile, path: readonly string[], notes: Notes) {
+  const kind = orDefault(notes, given.material, [...path, 'material'], 'porcelain', material);
+  const glaze = kind === 'stone' || kind === 'cement' ? 'no' : 'yes';
+  return {
+    edge: orDefault(notes, given.edge, [...path, 'edge'], 'calibrated', edge),
+    bow: orDefault(notes, given.bow, [...path, 'bow'], { inches: '0 in', mm: '0 mm' }, length),
+    turns: orDefault(notes, given.turns, [...path, 'turns'], 'any', turns),
+    material: kind,
+    glazed: orDefault(notes, given.glazed, [...path, 'glazed'], glaze, yesNo),
+  };
+}
+
+function boxOf({ 'on hand': _, ...box }: z.output<typeof boxSchema>): TileSpec['box'] {
+  return box as TileSpec['box'];
+}
+
+function buildTile(key: string, given: GivenTile, notes: Notes): TileSpec {
+  const path = ['tile', key];
+  const lengths = given.read.map(([first]) => first);
+  const widths = given.read.map(([, second]) => second);
+  if (given.box && given.box['on hand'] === undefined) noteDefault(notes, [...path, 'box', 'on hand'], '0');
+  return {
+    key,
+    name: given.name ?? key,
+    readings: given.read,
+    length: mean(lengths),
+    width: mean(widths),
+    spread: Math.max(spread(lengths), spread(widths)),
+    thickness: orDefault(notes, given.thick, [...path, 'thick'], { inches: '3/8 in', mm: '9 mm' }, size),
+    ...nature(given, path, notes),
+    ...(given.box ? { box: boxOf(given.box) } : {}),
+    onHand: given.box?.['on hand'] ?? 0,
+    ...(given['mock-up'] ? { mockUp: given['mock-up'] } : {}),
+  };
+}
+
+/** The tiles of a job, in the order written. */
+export function buildTiles(given: z.output<typeof tilesSchema>, notes: Notes): readonly TileSpec[] {
+  return Object.entries(given).map(([key, tile]) => buildTile(key, tile, notes));
+}

@@ -1,0 +1,17 @@
+import type { Path, Trouble } from './Trouble.ts';
+import { isUnread } from './Unread.ts';
+
+/** Takes the marks of values that could not be read out of a parsed file: stand-ins go in, each mark becomes a trouble. */
+export function settle<T>(parsed: T): { readonly value: T; readonly troubles: readonly Trouble[] } {
+  const troubles: Trouble[] = [];
+  const walk = (value: unknown, path: Path): unknown => {
+    if (isUnread(value)) {
+      troubles.push({ code: value.code, path, figures: value.figures });
+      return value.standIn;
+    }
+    if (Array.isArray(value)) return value.map((item, index) => walk(item, [...path, index]));
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, walk(item, [...path, key])]));
+  };
+  return { value: walk(parsed, []) as T, troubles };
+}
