@@ -4,7 +4,7 @@ import typescriptPlugin from './src/site/typescriptPlugin.mjs';
 export default async function (config) {
   await typescriptPlugin(config, {
     entry: './siteParts.ts',
-    globals: ['t', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets', 'noteText'],
+    globals: ['t', 't2', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets'],
     data: ['jobPages', 'sheetPages', 'bundlePages'],
   });
   config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });

@@ -1,5 +1,5 @@
 import type { Packet } from '../packet/Packet.ts';
-import type { SheetView } from './loadCore.ts';
+import type { Bundle, SheetView } from '../sheets/SheetView.ts';
 
 /** The line of a job in the index of jobs. */
 export interface JobCard {
@@ -13,21 +13,16 @@ export interface JobCard {
   readonly thumbnail: string;
 }
 
-export type Bundle = 'crew' | 'owner' | 'office' | 'packet';
-
 /** One print document: several sheets of a job one after another. */
 export interface BundleView {
   readonly name: Bundle;
   readonly sheets: readonly SheetView[];
 }
 
-/** Something the job page lists under its sheets: {code, figures}, put into words by the catalogue. */
+/** A sentence that the job page lists under its sheets. */
 export interface Note {
-  readonly code: string;
-  readonly figures: Readonly<Record<string, unknown>>;
-  readonly level?: string;
-  /** In English, for want of words in another language. */
-  readonly words?: string;
+  readonly level: 'info' | 'warn' | 'fail';
+  readonly text: string;
 }
 
 /** All that the pages of one job are made from. */

@@ -1,5 +1,5 @@
-import type { SheetView } from './loadCore.ts';
-import type { Bundle, BundleView } from './SiteJob.ts';
+import type { Bundle, SheetView } from '../sheets/SheetView.ts';
+import type { BundleView } from './SiteJob.ts';
 
 export const bundleNames: readonly Bundle[] = ['crew', 'owner', 'office', 'packet'];
 

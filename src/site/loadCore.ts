@@ -3,28 +3,8 @@ import { fileURLToPath } from 'node:url';
 import type { Job } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Packet } from '../packet/Packet.ts';
-import type { Bundle } from './SiteJob.ts';
-import type { Words } from './words.ts';
-
-/** A sheet as its template gets it. */
-export interface SheetView {
-  readonly name: string;
-  readonly title: string;
-  readonly question: string;
-  readonly lang: string;
-  readonly for: 'setter' | 'estimator' | 'owner' | 'all';
-  readonly bundles: readonly Bundle[];
-  readonly landscape: boolean;
-  readonly paper: 'letter' | 'a4';
-  readonly scale?: string;
-  readonly head: {
-    readonly job: string;
-    readonly revision: string;
-    readonly date: string;
-    readonly stamp: string;
-  };
-  readonly data: unknown;
-}
+import type { Speaker } from '../sheets/makeSheets.ts';
+import type { SheetView } from '../sheets/SheetView.ts';
 
 /** The pure part of the program, as the pages need it. */
 export interface Core {
@@ -32,8 +12,8 @@ export interface Core {
     text: string,
     file: string,
   ) => { readonly job?: Job; readonly problems: readonly Problem[] };
-  readonly makePacket: (job: Job) => Packet;
-  readonly makeSheets: (packet: Packet, words: Words) => readonly SheetView[];
+  readonly makePacket: (job: Job) => { readonly packet: Packet } | { readonly problems: readonly Problem[] };
+  readonly makeSheets: (packet: Packet, words: Speaker) => readonly SheetView[];
 }
 
 async function loadPart<Part>(path: string, name: string, instead: Part): Promise<Part> {

@@ -1,7 +1,7 @@
+import type { SheetView } from '../sheets/SheetView.ts';
 import { cssString } from './cssString.ts';
-import type { SheetView } from './loadCore.ts';
 import { siteLanguage } from './packetOf.ts';
-import type { Note, SiteJob } from './SiteJob.ts';
+import type { SiteJob } from './SiteJob.ts';
 import type { Figures, Words } from './words.ts';
 
 /** What Nunjucks gives a global function as `this`. */
@@ -75,11 +75,6 @@ function sheetsOf(job: SiteJob | undefined, name: string, bundle = false): reado
   return job?.sheets.filter((sheet) => sheet.name === name) ?? [];
 }
 
-/** A note in the page's language; one without words there is shown in the words it carries. */
-function noteText({ code, figures, words: own }: Note, lang: string, words: Words): string {
-  return words.has(lang, code) ? words.say(lang)(code, figures) : (own ?? code);
-}
-
 /** The parts of the site from its jobs. A sheet whose template fails leaves a failure and an empty place, not a stop. */
 export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFacts): Parts {
   const failures: SheetFailure[] = [];
@@ -88,21 +83,23 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
     t(code: string, figures?: Figures) {
       return words.say(languageOf(this))(code, figures);
     },
+    t2(code: string, figures?: Figures) {
+      const { second } = this.ctx;
+      return typeof second === 'string' ? words.say(second)(code, figures) : '';
+    },
     sayIn: (lang: string, code: string, figures?: Figures) => words.say(lang)(code, figures),
     cssString,
     site: () => ({ jobs, ...facts }),
     jobOf: (slug: string) => bySlug.get(slug),
     pageSheets: ({ slug, name, bundle }: Entry) => sheetsOf(bySlug.get(slug), name, bundle),
-    noteText: (lang: string, note: Note) => noteText(note, lang, words),
     sheetBody(slug: string, sheet: SheetView) {
-      const { name, lang, data } = sheet;
+      const { name, template, lang, second, data } = sheet;
       try {
-        return this.env.render(`${facts.sheetFolder}/${name}.njk`, {
+        return this.env.render(`${facts.sheetFolder}/${template}.njk`, {
           sheet,
           data,
           lang,
-          slug,
-          paper: sheet.paper,
+          second,
         });
       } catch (error) {
         failures.push({ slug, sheet: name, message: (error as Error).message });

@@ -4,6 +4,7 @@ import { bundlesOf } from './bundlesOf.ts';
 import { jobCard } from './jobCard.ts';
 import { keptPacket } from './keptPacket.ts';
 import type { Core } from './loadCore.ts';
+import { noteLines } from './noteLines.ts';
 import { errorLines, packetOf, siteLanguage } from './packetOf.ts';
 import { isSlug, type JobFolder } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
@@ -21,7 +22,8 @@ function viewOf(slug: string, packet: Packet, { core, words }: Making): Omit<Sit
   const sheets = core.makeSheets(packet, words);
   const lang = packet.spec.print.crew[0] ?? siteLanguage;
   const bundles = bundlesOf(sheets);
-  return { slug, lang, card: jobCard(packet), sheets, bundles, notes: packet.notes, pages: 'write', packet };
+  const notes = noteLines(packet, words, lang);
+  return { slug, lang, card: jobCard(packet), sheets, bundles, notes, pages: 'write', packet };
 }
 
 /** When the job file gives nothing, what was built last is shown again; when even that cannot be read, it is left as it is. */

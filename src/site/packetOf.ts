@@ -20,10 +20,8 @@ interface Making {
   readonly words: Words;
 }
 
-/** An error of the core may carry problems with their place; any other is a fault of ours and says so. */
+/** An error that the program did not foresee is a fault of ours and says so. */
 export function errorLines(error: unknown, file: string, words: Words): readonly string[] {
-  const { problems } = error as { problems?: readonly Problem[] };
-  if (problems) return problems.map((problem) => problemLine({ file, ...problem }, words, siteLanguage));
   const message = error instanceof Error ? error.message : String(error);
   return [words.say(siteLanguage)('site.problem.broken', { file, message })];
 }
@@ -32,9 +30,12 @@ function makeOrThrow({ slug, text, file, folder }: JobFolder, { core, words }: M
   if (!isSlug(slug)) return { problems: [words.say(siteLanguage)('site.problem.slug', { file, slug })] };
   const kept = keptPacket(folder);
   const { job, problems } = core.readJob(text, file);
-  const lines = problems.map((problem) => problemLine({ file, ...problem }, words, siteLanguage));
-  if (!job || problems.length > 0) return { problems: lines };
-  if (job.status !== 'finished' || !kept) return { packet: core.makePacket(job), problems: [] };
+  const line = (problem: Problem) => problemLine({ file, ...problem }, words, siteLanguage);
+  if (!job || problems.length > 0) return { problems: problems.map(line) };
+  if (job.status !== 'finished' || !kept) {
+    const made = core.makePacket(job);
+    return 'packet' in made ? { packet: made.packet, problems: [] } : { problems: made.problems.map(line) };
+  }
   if (kept.job.revision === job.revision.letter) return { packet: kept, problems: [] };
   const figures = {
     file,

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Job } from '../../src/job/Job.ts';
 import type { Packet } from '../../src/packet/Packet.ts';
-import type { Core, SheetView } from '../../src/site/loadCore.ts';
+import type { SheetView } from '../../src/sheets/SheetView.ts';
+import type { Core } from '../../src/site/loadCore.ts';
 import { placesUnder } from '../../src/site/places.ts';
 
 const home = dirname(dirname(import.meta.dirname));
@@ -23,7 +24,7 @@ function readJob(text: string, file: string): ReturnType<Core['readJob']> {
   };
 }
 
-function makePacket(job: Job): Packet {
+function makePacket(job: Job): ReturnType<Core['makePacket']> {
   const { title, status, text } = job as unknown as Record<string, string>;
   if (text?.includes('throws')) throw new Error('a fault of the core');
   const head = {
@@ -39,7 +40,7 @@ function makePacket(job: Job): Packet {
     sheets: text?.includes('broken') ? ['broken'] : [],
   };
   const packet = { format: 'tile-job-packet/1', ticksPerMm: 320, job: head, spec, surfaces: [], notes: [] };
-  return packet as unknown as Packet;
+  return { packet: packet as unknown as Packet };
 }
 
 function sheet(packet: Packet, name: string, more: Partial<SheetView>): SheetView {
@@ -48,6 +49,7 @@ function sheet(packet: Packet, name: string, more: Partial<SheetView>): SheetVie
   const rows = Array.from({ length: 60 }, (_, n) => `${title} ${n + 1}`);
   const fixed = {
     name,
+    template: name,
     title: 'Plain "sheet"',
     question: 'Is it <all> here?',
     lang: 'en',
