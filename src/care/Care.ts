@@ -1,7 +1,18 @@
 /** What the owner is told: each line a code with figures, chosen by this job's tile, grout and sealer. */
 export interface Care {
-  readonly seal: { readonly needed: boolean; readonly what: readonly ('grout' | 'tile')[]; readonly beforeGrouting: boolean };
-  readonly dates: { readonly walk: string; readonly heavy: string; readonly wet: string; readonly sealFrom?: string; readonly sealTo?: string; readonly checkAgainMonths?: number };
+  readonly seal: {
+    readonly needed: boolean;
+    readonly what: readonly ('grout' | 'tile')[];
+    readonly beforeGrouting: boolean;
+  };
+  readonly dates: {
+    readonly walk: string;
+    readonly heavy: string;
+    readonly wet: string;
+    readonly sealFrom?: string;
+    readonly sealTo?: string;
+    readonly checkAgainMonths?: number;
+  };
   readonly dos: readonly CareLine[];
   readonly donts: readonly CareLine[];
   readonly cautions: readonly CareLine[];

@@ -1,5 +1,5 @@
 import type { GroutSpec } from '../job/Job.ts';
-import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, isStated, type Step } from '../trade/index.ts';
+import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import type { Laid } from './laidSurfaces.ts';
 import type { Material } from './Material.ts';
@@ -11,7 +11,7 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
   const litres = parts.reduce((sum, part) => sum + part.litres, 0);
   const massKg = litres * grout.kgPerLitre * (1 + GROUT_WASTE.value);
   const buy = packages(massKg / grout.bagKg);
-  const fromSheet = isStated(grout.stated, 'kgPerLitre');
+  const fromSheet = grout.stated.includes('kgPerLitre');
   const name = [grout.name, grout.colour].filter((part) => part !== undefined).join(', ');
   return {
     what: 'grout',

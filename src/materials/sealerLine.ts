@@ -1,5 +1,5 @@
 import type { Products } from '../job/Job.ts';
-import { isStated, sealingNeed } from '../trade/index.ts';
+import { sealingNeed } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import type { Laid } from './laidSurfaces.ts';
 import type { Material } from './Material.ts';
@@ -14,7 +14,7 @@ export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[
   const areaM2 = sealed.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
   if (sealer.kind === 'none' || areaM2 === 0) return [];
   const litres = areaM2 / sealer.coversM2PerLitre;
-  const fromSheet = isStated(sealer.stated, 'coversM2PerLitre') || isStated(sealer.stated, 'covers');
+  const fromSheet = sealer.stated.includes('coversM2PerLitre');
   return [
     {
       what: 'sealer',

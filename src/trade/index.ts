@@ -13,7 +13,6 @@ export * from './flatness.ts';
 export * from './groutVolume.ts';
 export * from './houseYear.ts';
 export * from './inches.ts';
-export * from './isStated.ts';
 export * from './jointMinimum.ts';
 export type { Limit } from './Limit.ts';
 export * from './lippageLimit.ts';

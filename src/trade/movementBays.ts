@@ -17,6 +17,9 @@ export const MOVEMENT_UK: Fact<{ side: number; heatedSide: number; heatedAreaM2:
   source: 'BS 5385-3',
 };
 
+/** Joints of the base are carried up through the tile. */
+export const SOFT_JOINT_CARRIED: Fact<boolean> = { value: true, mark: 'S', source: 'TCNA EJ171' };
+
 /**
  * Greatest distance between movement joints, in ticks.
  *

@@ -1,0 +1,39 @@
+import type { CalendarEntry } from './CalendarEntry.ts';
+import { type Minutes, toIso } from './localTime.ts';
+import { endOfWork, startInOneGo, type WorkingHours } from './workingTime.ts';
+
+/** What the calendar needs to know of a zone. `standsOnEarlier`: it is reached over tile that was set before. */
+export interface ZoneTime {
+  readonly number: number;
+  readonly hours: number;
+  readonly standsOnEarlier?: boolean;
+}
+
+/**
+ * Zones set one after the other, each in one go where a day is long enough. A zone that is reached over earlier tile
+ * waits until that may be walked on, `walkHours` after it was set.
+ */
+export function setZones(
+  zones: readonly ZoneTime[],
+  from: Minutes,
+  walkHours: number,
+  hours: WorkingHours,
+): { readonly entries: readonly CalendarEntry[]; readonly end: Minutes } {
+  const entries: CalendarEntry[] = [];
+  let end = from;
+  for (const [at, zone] of zones.entries()) {
+    const wait = at > 0 && zone.standsOnEarlier ? walkHours * 60 : 0;
+    const minutes = Math.ceil(zone.hours * 60 - 1e-6);
+    const start = startInOneGo(end + wait, minutes, hours);
+    end = endOfWork(start, minutes, hours);
+    entries.push({
+      code: 'set',
+      from: toIso(start),
+      to: toIso(end),
+      zone: zone.number,
+      hours: Math.round(zone.hours * 100) / 100,
+      source: 'pace',
+    });
+  }
+  return { entries, end };
+}

@@ -1,0 +1,44 @@
+import type { Job } from '../../job/Job.ts';
+import { ASBESTOS_YEAR, asbestosLayers, LEAD_YEAR, type Limit, mayHoldLead } from '../../trade/index.ts';
+import { limitOf } from './limitOf.ts';
+
+/** Stops that follow from the age of the house: floor coverings that may hold asbestos, paint that may hold lead. */
+export function houseLimits(job: Job): readonly Limit[] {
+  const suspect = suspectLayers(job);
+  const found = job.houseYear ?? 'unknown';
+  const asbestos = limitOf(ASBESTOS_YEAR, {
+    rule: 'house.asbestos',
+    found,
+    limit: ASBESTOS_YEAR.value,
+    unit: 'year',
+    pass: false,
+    at: suspect,
+    wouldPass: { code: 'limit.house.asbestos.pass', figures: { layers: suspect.join(', ') } },
+  });
+  const lead = limitOf(LEAD_YEAR, {
+    rule: 'house.lead',
+    found,
+    limit: LEAD_YEAR.value,
+    unit: 'year',
+    pass: false,
+    wouldPass: { code: 'limit.house.lead.pass', figures: {} },
+  });
+  return [...(suspect.length > 0 ? [asbestos] : []), ...(leadAtWork(job) ? [lead] : [])];
+}
+
+/** Layers of the old floor, removed or kept, that count as asbestos until tested. */
+export function suspectLayers(job: Pick<Job, 'houseYear' | 'base'>): readonly string[] {
+  return asbestosLayers(
+    job.houseYear,
+    [...job.base.removed, ...job.base.kept].map(({ name }) => name),
+  );
+}
+
+/** Whether painted wood that may hold lead is cut or taken off: jambs that are undercut, base, doors, casing. */
+export function leadAtWork(job: Pick<Job, 'houseYear' | 'base' | 'surfaces'>): boolean {
+  const undercut = job.surfaces.some(({ doorways }) =>
+    doorways.some(({ left, right }) => left.kind === 'undercut' || right.kind === 'undercut'),
+  );
+  const offWall = job.base.comesOut.some(({ what }) => /base|door|casing|trim|jamb/i.test(what));
+  return (undercut || offWall) && mayHoldLead(job.houseYear);
+}
