@@ -11,6 +11,7 @@ export type Say = (code: string, figures?: Figures) => string;
 export interface Words {
   readonly languages: readonly string[];
   readonly say: (lang: string) => Say;
+  readonly codes: (lang: string) => readonly string[];
   /** Whether the language has words for the code. */
   readonly has: (lang: string, code: string) => boolean;
 }
@@ -53,6 +54,7 @@ export function makeWords(catalogues: Readonly<Record<string, Record<string, str
   const says = new Map(Object.entries(catalogues).map(([lang, messages]) => [lang, makeSay(lang, messages)]));
   return {
     languages: Object.keys(catalogues),
+    codes: (lang) => Object.keys(catalogues[lang] ?? {}),
     has: (lang, code) => catalogues[lang]?.[code] !== undefined,
     say: (lang) => {
       const say = says.get(lang);

@@ -6,6 +6,12 @@ import { readFolders } from '../readFolders.ts';
 import type { CommandInput } from './CommandInput.ts';
 import { unknownNames } from './unknownNames.ts';
 
+function noBrowserLine(asked: string | undefined): string {
+  return asked
+    ? `No PDFs: PACKET_BROWSER is "${asked}", which is no program. Set it to the path of a Chromium or Chrome, and build again.`
+    : 'No PDFs: no Chromium or Chrome was found. Install one, or set PACKET_BROWSER to the path of one, and build again.';
+}
+
 /** Builds all jobs or the named ones. */
 export async function run({ home, browser, args }: CommandInput): Promise<number> {
   const places = placesUnder(home);
@@ -15,9 +21,7 @@ export async function run({ home, browser, args }: CommandInput): Promise<number
   const { jobs, problems } = await buildSite(places, { names: args, browser, progress: makeProgress() });
   for (const line of problems) process.stderr.write(`${line}\n`);
   if (!browser) {
-    process.stderr.write(
-      'No PDFs: no Chromium or Chrome was found. Install one, or set PACKET_BROWSER to the path of one, and build again.\n',
-    );
+    process.stderr.write(`${noBrowserLine(process.env.PACKET_BROWSER)}\n`);
   }
   const count = jobs.length === 1 ? '1 job' : `${jobs.length} jobs`;
   process.stdout.write(`${count}: open ${relative(process.cwd(), join(places.output, 'index.html'))}\n`);

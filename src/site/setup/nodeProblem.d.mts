@@ -1,0 +1,1 @@
+export function nodeProblem(version: string, packageFile: string): string | undefined;

@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest';
+import { cssString } from '../../src/site/cssString.ts';
+import { csvField } from '../../src/site/cutsCsv.ts';
+import { fixPdfDates } from '../../src/site/pdfDates.ts';
+import { isSlug } from '../../src/site/readFolders.ts';
+import { timeSteps } from '../../src/site/timeSteps.ts';
+
+describe('a CSS string', () => {
+  test.each(['"', '\\', '</style>', '\n', "'", '*/', '🧱'])('never lets %j out', (text) => {
+    expect(cssString(text)).toMatch(/^"[A-Za-z0-9 \\]*"$/);
+  });
+
+  test('keeps a letter that follows apart from the code point', () => {
+    expect(cssString('&b')).toBe('"\\26 b"');
+  });
+});
+
+describe('a field of a table, as RFC 4180 writes it', () => {
+  test.each([
+    ['plain', 'plain'],
+    ['a,b', '"a,b"'],
+    ['say "x"', '"say ""x"""'],
+    ['two\nlines', '"two\nlines"'],
+    ['=SUM(A1)', "'=SUM(A1)"],
+  ])('%j is %j', (text, field) => {
+    expect(csvField(text)).toBe(field);
+  });
+});
+
+test('dates in a PDF become fixed ones of the same length', () => {
+  const pdf = Buffer.from(
+    "<</CreationDate (D:20261125010203+00'00')\n/ModDate (D:20261125010204+00'00')>>\xff",
+    'latin1',
+  );
+  const fixed = Buffer.from(fixPdfDates(pdf));
+  expect(fixed).toHaveLength(pdf.length);
+  expect(fixed.toString('latin1').match(/D:\d{14}/g)).toEqual(['D:20000101000000', 'D:20000101000000']);
+  expect(fixed.at(-1)).toBe(0xff);
+});
+
+test.each([
+  ['boot-room', true],
+  ['hall2', true],
+  ['Boot', false],
+  ['a b', false],
+  ['-a', false],
+  ['..', false],
+  ['assets', false],
+])('%s can name a job: %s', (name, can) => {
+  expect(isSlug(name)).toBe(can);
+});
+
+test('a bench runs each step as often as it says and gives a line for each', async () => {
+  let runs = 0;
+  const lines: string[] = [];
+  for await (const line of timeSteps([{ name: 'count', warmUps: 2, times: 3, run: () => runs++ }]))
+    lines.push(line);
+  expect(runs).toBe(5);
+  expect(lines).toEqual([expect.stringContaining('count')]);
+});
