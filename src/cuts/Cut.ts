@@ -9,13 +9,19 @@ export interface Cut {
   /** Handed shapes differ from their mirror image. */
   readonly hand: 'none' | 'left' | 'right';
   readonly pieces: readonly string[];
+  /** Turn, one a piece, that brings `shape` from these axes to the piece's own place in its tile. */
+  readonly turns?: readonly (0 | 90 | 180 | 270)[];
   /** Exact shape of the first piece. */
   readonly shape: Shape;
   readonly circles: readonly { readonly centre: Point; readonly radius: Ticks; readonly name: string }[];
   readonly edges: readonly CutEdge[];
   readonly sizes: readonly CutSize[];
   /** Fence settings in the order of sawing: distance from the edge on the fence to the blade, saw value. */
-  readonly fences: readonly { readonly on: 'left' | 'right' | 'top' | 'bottom'; readonly exact: Ticks; readonly saw: Ticks }[];
+  readonly fences: readonly {
+    readonly on: 'left' | 'right' | 'top' | 'bottom';
+    readonly exact: Ticks;
+    readonly saw: Ticks;
+  }[];
   /** Hard cuts get a card: notch, U, hole, curve, odd. */
   readonly hard: boolean;
   /** Taper of a sawn edge over its length, 0 when square. */

@@ -1,0 +1,75 @@
+import { type Point, type Shape, transformShape } from '../geometry/index.ts';
+import type { TileSpec } from '../job/Job.ts';
+import type { Ticks } from '../measure/index.ts';
+
+/** A whole tile in its own axes: its lower left corner at the origin, its length along x. */
+export interface TileBox {
+  readonly length: Ticks;
+  readonly width: Ticks;
+}
+
+/** A turn in the tile's plane, in degrees counter-clockwise. */
+export type Turn = 0 | 90 | 180 | 270;
+
+/** A piece in axes in which its whole tile is `box`. */
+export interface OwnPiece {
+  readonly box: TileBox;
+  readonly shape: Shape;
+  readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
+}
+
+/**
+ * A point of a whole tile after the tile is turned and its lower left corner put back to the origin.
+ *
+ * @example turnPoint([10, 20], 180, { length: 100, width: 50 }) //=> [90, 30]
+ * @example turnPoint([10, 20], 90, { length: 100, width: 100 }) //=> [80, 10]
+ */
+export function turnPoint([x, y]: Point, turn: Turn, box: TileBox): Point {
+  if (turn === 90) return [box.width - y, x];
+  if (turn === 180) return [box.length - x, box.width - y];
+  if (turn === 270) return [y, box.length - x];
+  return [x, y];
+}
+
+/**
+ * Where the origin of a tile's axes comes to lie when the tile is turned and put back: turn about the origin, then move by this.
+ *
+ * @example turnOffset(180, { length: 100, width: 50 }) //=> [100, 50]
+ * @example turnOffset(90, { length: 100, width: 100 }) //=> [100, 0]
+ */
+export function turnOffset(turn: Turn, box: TileBox): Point {
+  return turnPoint([0, 0], turn, box);
+}
+
+/**
+ * Turns that bring a tile onto its own place and that it allows: quarter turns only where it is square.
+ *
+ * @example turnsOf('any', { length: 100, width: 100 }) //=> [0, 90, 180, 270]
+ * @example turnsOf('any', { length: 100, width: 50 }) //=> [0, 180]
+ * @example turnsOf('none', { length: 100, width: 100 }) //=> [0]
+ */
+export function turnsOf(turns: TileSpec['turns'], box: TileBox): readonly Turn[] {
+  if (turns === 'none') return [0];
+  return turns === 'any' && box.length === box.width ? [0, 90, 180, 270] : [0, 180];
+}
+
+/** A piece turned with its tile. */
+export function turnPiece(piece: OwnPiece, turn: Turn): OwnPiece {
+  if (turn === 0) return piece;
+  const { length, width } = piece.box;
+  const box = turn === 180 ? piece.box : { length: width, width: length };
+  return moved(piece, box, (point) => turnPoint(point, turn, piece.box));
+}
+
+/** A piece mirrored left to right in its tile. */
+export function mirrorPiece(piece: OwnPiece): OwnPiece {
+  return moved(piece, piece.box, ([x, y]) => [piece.box.length - x, y]);
+}
+
+function moved(piece: OwnPiece, box: TileBox, move: (point: Point) => Point): OwnPiece {
+  return {
+    box,
+    shape: transformShape(piece.shape, move),
+    circles: piece.circles.map((circle) => ({ ...circle, centre: move(circle.centre) })),
+  };
+}

@@ -1,0 +1,50 @@
+import { bounds } from '../geometry/index.ts';
+import type { Layout, Piece } from '../layout/Layout.ts';
+
+/** The pieces between two straight joints, and the middle of what is laid of them. */
+export interface Course {
+  readonly axis: 'along' | 'across';
+  readonly name: string;
+  /** Half a tick off the whole ticks, so that the line meets no corner. */
+  readonly level: number;
+  readonly pieces: readonly Piece[];
+}
+
+/** Courses along x where the pattern has straight joints across them, and along y likewise, each from the lowest up. */
+export function coursesOf(layout: Layout): Course[] {
+  const { straightX, straightY } = layout.pattern;
+  return [
+    ...(straightY ? coursesAlong(layout, 'along') : []),
+    ...(straightX ? coursesAlong(layout, 'across') : []),
+  ];
+}
+
+function coursesAlong(layout: Layout, axis: Course['axis']): Course[] {
+  const groups = new Map<number, Piece[]>();
+  for (const piece of layout.pieces) {
+    const box = bounds(piece.fullTile);
+    const start = axis === 'along' ? box.minY : box.minX;
+    const group = groups.get(start);
+    if (group) group.push(piece);
+    else groups.set(start, [piece]);
+  }
+  const starts = [...groups.keys()].sort((a, b) => a - b);
+  const crossing = layout.chalk.crossing[axis === 'along' ? 1 : 0];
+  const below = starts.filter((start) => start < crossing).length;
+  return starts.map((start, i) => {
+    const pieces = groups.get(start)!;
+    return { axis, name: nameOf(axis, i - below), level: middleOf(pieces, axis), pieces };
+  });
+}
+
+/** Two letters of the quadrants that a course runs through, and its place from the crossing, as its pieces are named. */
+function nameOf(axis: Course['axis'], place: number): string {
+  const quarters = axis === 'along' ? (place < 0 ? 'MN' : 'KL') : place < 0 ? 'LM' : 'KN';
+  return `${quarters}${place < 0 ? -place : place + 1}`;
+}
+
+function middleOf(pieces: readonly Piece[], axis: Course['axis']): number {
+  const box = bounds(pieces.map(({ shape }) => shape.outer));
+  const [low, high] = axis === 'along' ? [box.minY, box.maxY] : [box.minX, box.maxX];
+  return Math.floor((low + high) / 2) + 0.5;
+}

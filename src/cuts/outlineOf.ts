@@ -1,0 +1,76 @@
+import { type Point, type Ring, side } from '../geometry/index.ts';
+import { arcsOf } from './arcsOf.ts';
+import type { OutlineEdge, TileSide } from './Outline.ts';
+import { type Corner, straighten } from './straighten.ts';
+import type { OwnPiece, TileBox } from './TileBox.ts';
+
+/** A sawn edge this close to a side of the tile is that side: what is left of rounding. */
+const ON_SIDE = 2;
+
+/**
+ * The outer edges of a piece in its tile's own axes, bends under `tolerance` ticks straightened and each told apart: factory
+ * where it lies on a side of the tile (also where that side meets a wall), arc where a circle cuts it, else sawn.
+ */
+export function outlineOf(piece: OwnPiece, tolerance: number): OutlineEdge[] {
+  return edgesOf(straighten(arcsOf(piece.shape.outer, piece.circles), tolerance), piece.box);
+}
+
+/**
+ * The same without its arcs, as if no circle cut it: the edges on both sides of an arc are drawn on until they meet. An arc
+ * stays as a straight chord where they do not meet inside the tile.
+ */
+export function filledOutlineOf(piece: OwnPiece, tolerance: number): OutlineEdge[] {
+  const corners = straighten(arcsOf(piece.shape.outer, piece.circles), tolerance);
+  if (corners.every(({ arc }) => arc === undefined)) return edgesOf(corners, piece.box);
+  return edgesOf(straighten(fill(corners, piece.box), tolerance), piece.box);
+}
+
+function edgesOf(corners: readonly Corner[], box: TileBox): OutlineEdge[] {
+  return corners.map(({ at: from, arc }, i): OutlineEdge => {
+    const to = corners[(i + 1) % corners.length]!.at;
+    if (arc !== undefined) return { from, to, what: 'arc', circle: arc };
+    const on = sideOf(from, to, box);
+    return on ? { from, to, what: 'factory', on } : { from, to, what: 'sawn' };
+  });
+}
+
+function sideOf(from: Point, to: Point, box: TileBox): TileSide | undefined {
+  const near = (axis: 0 | 1, at: number) =>
+    Math.abs(from[axis] - at) <= ON_SIDE && Math.abs(to[axis] - at) <= ON_SIDE;
+  if (near(0, 0)) return 'left';
+  if (near(0, box.length)) return 'right';
+  if (near(1, 0)) return 'bottom';
+  return near(1, box.width) ? 'top' : undefined;
+}
+
+function fill(corners: readonly Corner[], box: TileBox): Corner[] {
+  const n = corners.length;
+  const at = (i: number) => corners[(i + n) % n]!;
+  return corners.flatMap((corner, i): Corner[] => {
+    const starts = corner.arc !== undefined;
+    const ends = at(i - 1).arc !== undefined;
+    if (!starts && !ends) return [corner];
+    const k = starts ? i : i - 1;
+    const alone = at(k - 1).arc === undefined && at(k + 1).arc === undefined;
+    const meet = alone && meetingPoint([at(k - 1).at, at(k).at, at(k + 1).at, at(k + 2).at], box);
+    if (!meet) return [corner];
+    return starts && meet !== 'oneLine' ? [{ at: meet }] : [];
+  });
+}
+
+/** Where a-b drawn on past b meets d-c drawn on past c; `oneLine` where both are the same line. */
+function meetingPoint([a, b, c, d]: Ring, box: TileBox): Point | 'oneLine' | undefined {
+  const [p, q, r, s] = [a!, b!, c!, d!];
+  const along = Math.hypot(q[0] - p[0], q[1] - p[1]);
+  const off = (point: Point) => side(p, q, point) / along;
+  if (Math.abs(off(r)) <= ON_SIDE && Math.abs(off(s)) <= ON_SIDE) return 'oneLine';
+  const t = off(r) / (off(r) - off(s));
+  if (!Number.isFinite(t) || t > 0) return undefined;
+  const meet: Point = [Math.round(r[0] + t * (s[0] - r[0])), Math.round(r[1] + t * (s[1] - r[1]))];
+  const ahead = (meet[0] - q[0]) * (q[0] - p[0]) + (meet[1] - q[1]) * (q[1] - p[1]) >= 0;
+  const inside =
+    Math.min(meet[0], meet[1]) >= -ON_SIDE &&
+    meet[0] <= box.length + ON_SIDE &&
+    meet[1] <= box.width + ON_SIDE;
+  return ahead && inside ? meet : undefined;
+}

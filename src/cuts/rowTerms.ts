@@ -1,0 +1,64 @@
+import { bounds, distancePointSegment, type Point } from '../geometry/index.ts';
+import type { Layout, Piece } from '../layout/Layout.ts';
+import type { Ticks } from '../measure/index.ts';
+import type { RowTerm } from './Cut.ts';
+import type { Course } from './coursesOf.ts';
+import type { FreeSpan } from './freeSpans.ts';
+import { lineCrossings } from './lineCrossings.ts';
+
+interface Stretch {
+  readonly id: string;
+  readonly from: Ticks;
+  readonly to: Ticks;
+}
+
+/** The terms of a line across a course, exact: a gap at each end, between them pieces and joints, and gaps where tile is missing. */
+export function rowTerms(layout: Layout, course: Course, span: FreeSpan): RowTerm[] {
+  const stretches = course.pieces
+    .flatMap((piece) => stretchesOf(piece, course))
+    .filter(({ from, to }) => from + to > 2 * span.from && from + to < 2 * span.to)
+    .sort((a, b) => a.from - b.from);
+  const terms: RowTerm[] = [];
+  let place = span.from;
+  const add = (what: RowTerm['what'], id: string, to: Ticks) => {
+    terms.push({ what, id, exact: to - place, saw: to - place });
+    place = to;
+  };
+  for (const { id, from, to } of stretches) {
+    if (place === span.from && terms.length === 0) add('gap', span.edges[0], from);
+    else if (Math.abs(from - place - layout.pattern.joint) <= 2) add('joint', '', from);
+    else if (from > place) add('gap', nearestEdge(layout, course, (place + from) / 2), from);
+    add('piece', id, to);
+  }
+  add('gap', span.edges[1], span.to);
+  return terms;
+}
+
+function stretchesOf(piece: Piece, { axis, level }: Course): Stretch[] {
+  const along = axis === 'along' ? 0 : 1;
+  if (piece.whole) {
+    const box = bounds(piece.fullTile);
+    return [{ id: piece.id, from: along === 0 ? box.minX : box.minY, to: along === 0 ? box.maxX : box.maxY }];
+  }
+  const places = [piece.shape.outer, ...piece.shape.holes]
+    .flatMap((ring) => lineCrossings(ring, along, level))
+    .sort((a, b) => a.at - b.at);
+  return places.flatMap(({ at }, i) =>
+    i % 2 === 0 && places[i + 1]!.at > at ? [{ id: piece.id, from: at, to: places[i + 1]!.at }] : [],
+  );
+}
+
+/** The edge of the room whose gap a line runs through where it meets no tile. */
+function nearestEdge({ frame }: Layout, { axis, level }: Course, place: number): string {
+  const point: Point = axis === 'along' ? [place, level] : [level, place];
+  const sides = [
+    ...frame.edges.map(({ id, from, to }) => ({ id, away: distancePointSegment(point, from, to) })),
+    ...frame.obstacles.flatMap(({ name, ring, edges }) =>
+      ring.map((from, i) => ({
+        id: edges[i]?.id ?? name,
+        away: distancePointSegment(point, from, ring[(i + 1) % ring.length]!),
+      })),
+    ),
+  ];
+  return sides.reduce((best, next) => (next.away < best.away ? next : best)).id;
+}
