@@ -2,6 +2,7 @@ import type { Problem } from '../job/Problem.ts';
 import type { Packet } from '../packet/Packet.ts';
 import { keptPacket } from './keptPacket.ts';
 import type { Core } from './loadCore.ts';
+import { placeProblem } from './placeProblem.ts';
 import { problemLine } from './problemLine.ts';
 import { isSlug, type JobFolder } from './readFolders.ts';
 import type { Words } from './words.ts';
@@ -30,7 +31,7 @@ function makeOrThrow({ slug, text, file, folder }: JobFolder, { core, words }: M
   if (!isSlug(slug)) return { problems: [words.say(siteLanguage)('site.problem.slug', { file, slug })] };
   const kept = keptPacket(folder);
   const { job, problems } = core.readJob(text, file);
-  const line = (problem: Problem) => problemLine({ file, ...problem }, words, siteLanguage);
+  const line = (problem: Problem) => problemLine(placeProblem(problem, text, file), words, siteLanguage);
   if (!job || problems.length > 0) return { problems: problems.map(line) };
   if (job.status !== 'finished' || !kept) {
     const made = core.makePacket(job);
