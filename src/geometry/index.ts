@@ -12,7 +12,7 @@ export * from './isConvex.ts';
 export * from './isSimple.ts';
 export * from './isSliver.ts';
 export * from './lineThroughShape.ts';
-export * from './mitreBetween.ts';
+export * from './mitreAt.ts';
 export * from './narrowness.ts';
 export * from './outsetByEdge.ts';
 export * from './overlay.ts';

@@ -7,7 +7,7 @@ import type { Ring } from './Ring.ts';
  * is cut short. Edges that meet the box stay as they are, to the tick; outside it the ring may overlap
  * itself. Empty when it never comes near.
  *
- * @example shortcutOutside([[0, 0], [90, 0], [95, 50], [90, 90], [0, 90]], {minX: 2, minY: 2, maxX: 4, maxY: 4}) //=> [[0, 0], [90, 0], [0, 90]]
+ * @example shortcutOutside([[0, 0], [90, 0], [95, 50], [90, 90], [0, 90]], {minX: 2, minY: 2, maxX: 4, maxY: 4}) //=> [[0, 0], [90, 0], [90, 90], [0, 90]]
  */
 export function shortcutOutside(ring: Ring, box: Box): Ring {
   const kept: Point[] = [];
