@@ -70,7 +70,12 @@ function makeSheets(packet: Packet): readonly SheetView[] {
   const { sheets } = packet.spec as unknown as { sheets: string[] };
   const plain = sheet(packet, 'plain-sheet', { scale: '1:16', landscape: true });
   const broken = sheet(packet, 'broken-sheet', { lang: 'es', paper: 'a4', bundles: ['owner', 'packet'] });
-  const note = sheet(packet, 'note-sheet', { lang: 'es', paper: 'a4', bundles: ['owner', 'packet'] });
+  const note = sheet(packet, 'note-sheet', {
+    title: 'Notes',
+    lang: 'es',
+    paper: 'a4',
+    bundles: ['owner', 'packet'],
+  });
   return sheets.length > 0 ? [plain, broken] : [plain, note];
 }
 

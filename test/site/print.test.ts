@@ -58,7 +58,7 @@ describe('a printed packet', () => {
     const { pdf } = first;
     const { info, outline } = await readPdf(pdf('packet'));
     expect(info).toMatchObject({ Title: 'Boot room & WC', Language: 'en' });
-    expect(outline).toEqual(['Plain "sheet"', 'Plain "sheet"']);
+    expect(outline).toEqual(['Plain "sheet"', 'Notes']);
     expect(readFileSync(pdf('packet'), 'latin1')).toMatch(/\/Marked true/);
   });
 
