@@ -1,0 +1,78 @@
+import type { Spot } from './Mark.ts';
+
+/** A rectangle on the paper in mm, upright. */
+export interface Box {
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+  readonly top: number;
+}
+
+/**
+ * Whether two boxes come nearer to each other than `apart` mm.
+ *
+ * @example overlap({ left: 0, bottom: 0, right: 2, top: 2 }, { left: 3, bottom: 0, right: 5, top: 2 }) //=> false
+ * @example overlap({ left: 0, bottom: 0, right: 2, top: 2 }, { left: 3, bottom: 0, right: 5, top: 2 }, 1.5) //=> true
+ */
+export function overlap(a: Box, b: Box, apart = 0): boolean {
+  return (
+    a.left < b.right + apart &&
+    b.left < a.right + apart &&
+    a.bottom < b.top + apart &&
+    b.bottom < a.top + apart
+  );
+}
+
+/** The box of a size round its middle. */
+export function boxRound([x, y]: Spot, width: number, height: number): Box {
+  return { left: x - width / 2, bottom: y - height / 2, right: x + width / 2, top: y + height / 2 };
+}
+
+export function grow(box: Box, by: number): Box {
+  return { left: box.left - by, bottom: box.bottom - by, right: box.right + by, top: box.top + by };
+}
+
+/** Whether the first box lies wholly in the second. */
+export function within(inner: Box, outer: Box): boolean {
+  return (
+    inner.left >= outer.left &&
+    inner.right <= outer.right &&
+    inner.bottom >= outer.bottom &&
+    inner.top <= outer.top
+  );
+}
+
+/** The smallest box that holds the spots. */
+export function boxOf(spots: readonly Spot[]): Box {
+  const xs = spots.map(([x]) => x);
+  const ys = spots.map(([, y]) => y);
+  return { left: Math.min(...xs), bottom: Math.min(...ys), right: Math.max(...xs), top: Math.max(...ys) };
+}
+
+/** Corners counter-clockwise from the lower left. */
+export function corners(box: Box): readonly Spot[] {
+  return [
+    [box.left, box.bottom],
+    [box.right, box.bottom],
+    [box.right, box.top],
+    [box.left, box.top],
+  ];
+}
+
+/** Whether the segment a–b meets the box (Liang–Barsky clipping). */
+export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box): boolean {
+  let [low, high] = [0, 1];
+  const sides = [
+    [ax - bx, ax - box.left],
+    [bx - ax, box.right - ax],
+    [ay - by, ay - box.bottom],
+    [by - ay, box.top - ay],
+  ] as const;
+  for (const [run, room] of sides) {
+    if (run === 0) {
+      if (room < 0) return false;
+    } else if (run < 0) low = Math.max(low, room / run);
+    else high = Math.min(high, room / run);
+  }
+  return low <= high;
+}

@@ -1,0 +1,32 @@
+import type { ChalkLine } from '../layout/Layout.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { angleTo, flag, move } from './signs.ts';
+import { path, sizes, text } from './text.ts';
+
+/** A chalk line runs this far past the wall, and a flag's radius, in mm of paper. */
+const runPast = 6;
+const flagRadius = 3;
+
+/** A chalk line from wall to wall and a little past, with its flag at both ends. */
+export function chalkLine(line: ChalkLine, scale: Scale): readonly Mark[] {
+  const [from, to] = [toPaper(scale, line.from), toPaper(scale, line.to)];
+  const angle = angleTo(from, to);
+  const [start, end] = [move(from, angle, -runPast), move(to, angle, runPast)];
+  return [
+    path([start, end], 'chalk'),
+    ...flag(move(start, angle, -flagRadius), line.name, flagRadius),
+    ...flag(move(end, angle, flagRadius), line.name, flagRadius),
+  ];
+}
+
+/** Letters of the four quarters round the crossing, by which pieces are named. */
+export function quarterLetters(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  const crossing = toPaper(scale, surface.chalk.crossing);
+  const eighth = (surface.turn * Math.PI) / 180 + Math.PI / 4;
+  return ['K', 'L', 'M', 'N'].map((letter, i) => {
+    const at: Spot = move(crossing, eighth + (i * Math.PI) / 2, 4);
+    return text(at, letter, { size: sizes.note, weight: 700 });
+  });
+}

@@ -1,0 +1,35 @@
+/** A pen: width in mm of paper, from the series of ISO 128; dashes in mm; round ends make dots of dashes without length. */
+export interface LineStyle {
+  readonly width: number;
+  readonly dash?: readonly number[];
+  readonly cap?: 'round' | 'square';
+}
+
+/** Every line of the drawing language has a name, and a name always looks the same. */
+export const lineStyles = {
+  wall: { width: 0.7, cap: 'square' },
+  /** A wall's face that a tape reaches, on the set-out. */
+  face: { width: 1, cap: 'square' },
+  /** A face that it does not reach. */
+  hiddenFace: { width: 0.35, dash: [3, 1.5] },
+  fixture: { width: 0.5 },
+  opening: { width: 0.35, dash: [2, 1] },
+  piece: { width: 0.25 },
+  hardPiece: { width: 0.5 },
+  joint: { width: 0.18 },
+  factory: { width: 1, cap: 'square' },
+  sawn: { width: 0.35 },
+  fullTile: { width: 0.18, dash: [2, 1] },
+  chalk: { width: 0.5, dash: [8, 2, 0.5, 2] },
+  movement: { width: 0.35 },
+  seam: { width: 1, dash: [0, 2.2], cap: 'round' },
+  dimension: { width: 0.18 },
+  slash: { width: 0.35 },
+  leader: { width: 0.18 },
+  waste: { width: 0.5 },
+  thin: { width: 0.25 },
+  thick: { width: 0.7 },
+  box: { width: 0.5 },
+} as const satisfies Record<string, LineStyle>;
+
+export type LineName = keyof typeof lineStyles;

@@ -1,0 +1,110 @@
+import { corners, grow } from './boxes.ts';
+import type { Drawing, Space } from './Drawing.ts';
+import { escapeXml } from './escapeXml.ts';
+import { type Fill, hatches } from './hatches.ts';
+import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
+import type { Mark } from './Mark.ts';
+import { roundMm } from './roundMm.ts';
+import { svgHatches } from './svgHatch.ts';
+import { svgPath, svgRings } from './svgPath.ts';
+import { svgFigure, svgText } from './svgText.ts';
+import { textBox } from './textBox.ts';
+
+/** What the pen writes round the marks. */
+export interface Frame extends Space {
+  readonly id: string;
+  readonly label: string;
+  readonly ratio: number | null;
+}
+
+/** Millimetres of a CSS pixel. */
+const mmPerPixel = 25.4 / 96;
+/** Hatches stay this far off text, in mm. */
+const clearance = 1;
+
+/**
+ * The next size up that is a whole number of CSS pixels, in mm: a box that ends between two pixels is moved by the
+ * browser, and the scale with it.
+ *
+ * @example wholePixels(25.3) //=> 25.4
+ */
+export function wholePixels(mm: number): number {
+  return Math.ceil(mm / mmPerPixel - 1e-6) * mmPerPixel;
+}
+
+function stroke(name: LineName): string {
+  const { width, dash, cap }: LineStyle = lineStyles[name];
+  const dashes = dash ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+  return `stroke-width="${width}"${dashes}${cap ? ` stroke-linecap="${cap}"` : ''}`;
+}
+
+function fillOf(fill: Fill, id: string): string {
+  if (fill === 'paper') return '#fff';
+  return fill === 'ink' ? '#000' : `url(#${id}-${fill})`;
+}
+
+/** One path for all areas of a fill: areas of one fill don't overlap, and a hatch is written into a PDF once a path. */
+function filled(marks: readonly Mark[], height: number, id: string, wanted: (fill: Fill) => boolean): string {
+  const byFill = new Map<Fill, string[]>();
+  for (const mark of marks)
+    if ('fill' in mark && mark.fill && wanted(mark.fill)) append(byFill, mark.fill, svgPath(mark, height));
+  return [...byFill]
+    .map(
+      ([fill, paths]) =>
+        `<path d="${paths.join('')}" fill="${fillOf(fill, id)}"${fill in hatches ? ' fill-rule="evenodd"' : ''}/>`,
+    )
+    .join('');
+}
+
+function append<K>(lists: Map<K, string[]>, key: K, value: string): void {
+  const list = lists.get(key) ?? [];
+  list.push(value);
+  lists.set(key, list);
+}
+
+/** One path for all lines of a name: black lines can't hide each other, and the file stays small. */
+function lines(marks: readonly Mark[], height: number): string {
+  const byName = new Map<LineName, string[]>();
+  for (const mark of marks) if ('line' in mark && mark.line) append(byName, mark.line, svgPath(mark, height));
+  return [...byName]
+    .map(([name, paths]) => `<path d="${paths.join('')}" fill="none" stroke="#000" ${stroke(name)}/>`)
+    .join('');
+}
+
+function words(mark: Mark, height: number): string {
+  if (mark.mark === 'text') return svgText(mark, height);
+  return mark.mark === 'figure' ? svgFigure(mark, height) : '';
+}
+
+/** Paper-white boxes round the words that hatches keep off. */
+function cleared(marks: readonly Mark[], height: number): string {
+  const rings = marks.flatMap((mark) =>
+    mark.mark === 'figure' || (mark.mark === 'text' && mark.clear)
+      ? [svgRings([corners(grow(textBox(mark), clearance))], height)]
+      : [],
+  );
+  return rings.length === 0 ? '' : `<path d="${rings.join('')}" fill="#fff"/>`;
+}
+
+/**
+ * Writes marks as SVG: the only place where y is turned down, numbers are rounded and text is escaped. Hatches lie
+ * lowest, then the paper cleared round words, then white fills, lines, black fills and words, each in the order given.
+ */
+export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
+  const [widthMm, heightMm] = [wholePixels(frame.widthMm), wholePixels(frame.heightMm)];
+  const id = frame.id.replace(/[^A-Za-z0-9-]/g, '-');
+  const body =
+    svgHatches(marks, id) +
+    filled(marks, heightMm, id, (fill) => fill in hatches) +
+    cleared(marks, heightMm) +
+    filled(marks, heightMm, id, (fill) => fill === 'paper') +
+    lines(marks, heightMm) +
+    filled(marks, heightMm, id, (fill) => fill === 'ink') +
+    marks.map((mark) => words(mark, heightMm)).join('');
+  const [width, height] = [roundMm(widthMm), roundMm(heightMm)];
+  const svg =
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
+    ` role="img" aria-label="${escapeXml(frame.label)}" font-family="'Atkinson Hyperlegible Next', sans-serif"` +
+    ` style="font-variant-numeric: tabular-nums">${body}</svg>`;
+  return { svg, widthMm, heightMm, ratio: frame.ratio };
+}

@@ -1,0 +1,94 @@
+import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
+import { type Box, boxOf } from './boxes.ts';
+import type { Say } from './Drawing.ts';
+import { firstFree } from './firstFree.ts';
+import type { LineName } from './lineStyles.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { lengthOn, type Scale, toPaper } from './Scale.ts';
+import { angleTo, move } from './signs.ts';
+import { path, sizes, text } from './text.ts';
+import { ringOn } from './trueCircle.ts';
+
+const fixtures = new Set(['cabinet', 'tub', 'island', 'post', 'column', 'hearth', 'stair', 'casing', 'jamb']);
+
+const isDoorLine = (edge: PacketEdge) => edge.id.endsWith(':line') || edge.meets === 'doorway';
+const isObstacle = (edge: PacketEdge, surface: PacketSurface) =>
+  surface.obstacles.some(({ name }) => edge.id.startsWith(`${name}:`));
+
+/** The edges of the room itself: walls, what stands along them, and doors. */
+export function roomEdges(surface: PacketSurface): readonly PacketEdge[] {
+  return surface.edges.filter((edge) => !isObstacle(edge, surface));
+}
+
+function edgeLine(edge: PacketEdge): LineName {
+  if (isDoorLine(edge)) return 'opening';
+  return fixtures.has(edge.meets) ? 'fixture' : 'wall';
+}
+
+/** Walls, fixtures along them and open door lines, each in its own line. */
+export function wallMarks(
+  surface: PacketSurface,
+  scale: Scale,
+  lineOf: (edge: PacketEdge) => LineName = edgeLine,
+): readonly Mark[] {
+  return roomEdges(surface).map((edge) =>
+    path([toPaper(scale, edge.from), toPaper(scale, edge.to)], lineOf(edge)),
+  );
+}
+
+/** Obstacles as they stand; a circle by its true arc. */
+export function obstacleMarks(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  return surface.obstacles.map(
+    ({ ring, circle }): Mark =>
+      circle
+        ? {
+            mark: 'circle',
+            centre: toPaper(scale, circle.centre),
+            radius: lengthOn(scale, circle.radius),
+            line: 'fixture',
+          }
+        : { mark: 'area', rings: [ringOn(scale, ring)], line: 'fixture' },
+  );
+}
+
+/** Names of the corners by where they stand: the first letter of an edge `A-B` is its `from`. */
+export function cornersOf(
+  surface: PacketSurface,
+): readonly { readonly name: string; readonly at: readonly [number, number] }[] {
+  return surface.edges.flatMap(({ id, from }) => {
+    const found = /^([^-:.]+)-[^-:.]+$/.exec(id);
+    return found ? [{ name: found[1]!, at: from }] : [];
+  });
+}
+
+/** Letters of the corners, outside the room. */
+export function cornerLetters(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  const box = boxOf(surface.outline.map((point) => toPaper(scale, point)));
+  const middle: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
+  return cornersOf(surface).map(({ name, at }) => {
+    const spot = toPaper(scale, at);
+    return text(move(spot, angleTo(middle, spot), 4.5), name, { size: sizes.note, weight: 700 });
+  });
+}
+
+/** The name of each doorway and what lies beyond, outside the line of the closed door and clear of what is there. */
+export function doorWords(
+  surface: PacketSurface,
+  scale: Scale,
+  say: Say,
+  taken: readonly Box[],
+): readonly Mark[] {
+  return surface.openings.map(({ name, line, beyond }) => {
+    const [left, right] = line.map((point) => toPaper(scale, point)) as [Spot, Spot];
+    // Seen from the room the line runs left to right, so that the room lies on its right.
+    const along = angleTo(left, right);
+    const out = along + Math.PI / 2;
+    const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
+    const words = say('drawing.door', { name, beyond });
+    const tries = [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => {
+      const at: Spot = [left[0] + (right[0] - left[0]) * share, left[1] + (right[1] - left[1]) * share];
+      return text(move(at, out, 4), words, { size: sizes.name, turn });
+    });
+    return firstFree(tries, taken);
+  });
+}
