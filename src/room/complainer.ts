@@ -15,5 +15,7 @@ export function complainer(surface: string, system: System): Complain {
     found: string,
     figures: Problem['figures'] = {},
   ): Problem => ({ code, path: [surface, ...path], found, figures });
-  return Object.assign(complain, { text: (ticks: Ticks) => printLength(Math.round(ticks), system) });
+  return Object.assign(complain, {
+    text: (ticks: Ticks) => printLength(Math.round(ticks), system, { feet: true }),
+  });
 }

@@ -14,7 +14,7 @@ export interface LeastSquares {
 
 const mostSteps = 50;
 /** A step shorter than this many ticks is the last. */
-const smallStep = 0.01;
+const smallStep = 1e-4;
 /** A distance between two corners that is this many times less sure than a reading counts as not fixed. */
 const weakest = 20;
 

@@ -33,8 +33,9 @@ export function makeRoom(surface: SurfaceSpec, system: System = 'inches'): RoomO
   const walls = wallLines(surface, corners);
   const { doors, problems: misplacedDoors } = placeDoorways(surface, walls, complain);
   const { outline, edges } = makeOutline(surface, walls, doors);
-  const crossing = crossingRecess(outline, edges, complain);
-  const within = crossing.length > 0 ? corners : outline;
+  // Recesses are looked at once every doorway has its place; obstacles need not wait for that.
+  const crossing = misplacedDoors.length > 0 ? [] : crossingRecess(outline, edges, complain);
+  const within = misplacedDoors.length + crossing.length > 0 ? corners : outline;
   const { obstacles, problems: misplaced } = placeObstacles(surface, walls, within, complain);
   const problems = [...misplacedDoors, ...crossing, ...misplaced];
   if (problems.length > 0) return { problems };

@@ -1,6 +1,8 @@
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
+import { spread } from '../measure/index.ts';
 import type { Complain } from './complainer.ts';
+import { mostSpread } from './misclosureLimit.ts';
 import { distinctPairs, type Observation, observations, readingSd } from './observations.ts';
 
 const key = ({ kind }: Observation) => (kind === 'wall' ? 'walls' : 'diagonals');
@@ -16,9 +18,16 @@ function oddReadings(surface: SurfaceSpec, seen: readonly Observation[], complai
     if (one.from < 0 || one.to < 0 || one.from === one.to || !goesOn)
       return [complain('walkBroken', path, one.id)];
     if (one.read.length === 0) return [complain('noReading', path, one.id)];
-    return one.read
-      .filter((reading) => !(reading > 0))
-      .map((reading) => complain('zeroLength', path, complain.text(reading), { id: one.id }));
+    const nothing = one.read.find((reading) => !(reading > 0));
+    if (nothing !== undefined) return [complain('zeroLength', path, complain.text(nothing), { id: one.id })];
+    const apart = spread(one.read);
+    if (apart <= mostSpread) return [];
+    return [
+      complain('readingsDisagree', path, complain.text(apart), {
+        id: one.id,
+        limit: complain.text(mostSpread),
+      }),
+    ];
   });
 }
 

@@ -2,7 +2,8 @@ import { ringArea, selfCrossings } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
-import { type AdjustedCorners, misclosureLimit, mostAngleMisclosureDeg } from './makeAdjustment.ts';
+import type { AdjustedCorners } from './makeAdjustment.ts';
+import { misclosureLimit, mostAngleMisclosureDeg } from './misclosureLimit.ts';
 
 /** Angles that close no figure, where nothing but them gives the shape. */
 function angleProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {

@@ -1,0 +1,35 @@
+import type { LeastSquares } from './leastSquares.ts';
+import { type Observation, readingSd } from './observations.ts';
+
+/** Where and by how much the readings contradict each other, in ticks. */
+export interface Misclosure {
+  /** A reading, or the corner where the walk ends. */
+  readonly at: string;
+  readonly by: number;
+}
+
+/** Below this share a reading is checked by nothing. */
+const unchecked = 1e-6;
+
+function suspect({ id, read }: Observation, residual: number, share: number) {
+  const checked = Math.max(share, 0) < unchecked ? 1 : share;
+  return {
+    at: id,
+    by: Math.abs(residual) / checked,
+    test: (Math.abs(residual) / readingSd) * Math.sqrt(read.length / checked),
+  };
+}
+
+/**
+ * The reading that the others contradict most, and by how much it would be out if it alone were wrong: its correction
+ * divided by its redundancy number. The most contradicted one is that of the largest normalised residual.
+ *
+ * Source: Baarda, A testing procedure for use in geodetic networks, 1968.
+ */
+export function worstReading(solved: LeastSquares, seen: readonly Observation[]): Misclosure {
+  const suspects = seen.map((one, i) => suspect(one, solved.residuals[i]!, solved.redundancies[i]!));
+  const most = Math.max(...suspects.map(({ test }) => test));
+  // One reading too many makes every reading equally suspect; of equals the one that would be out most is named,
+  // and the first of those that would be out alike.
+  return suspects.filter(({ test }) => test >= 0.999 * most).reduce((a, b) => (b.by > 1.001 * a.by ? b : a));
+}
