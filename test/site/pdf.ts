@@ -4,6 +4,8 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 export interface PdfPage {
   readonly text: string;
   /** In points, 72 an inch. */
+  /** Heights of its letters in points, largest first, each once. */
+  readonly sizes: readonly number[];
   readonly width: number;
   readonly height: number;
 }
@@ -16,8 +18,10 @@ export async function readPdf(file: string) {
     const page = await pdf.getPage(n);
     const { items } = await page.getTextContent();
     const text = items.map((item) => ('str' in item ? item.str : '')).join(' ');
+    const heights = items.map((item) => ('height' in item ? Math.round(item.height * 10) / 10 : 0));
+    const sizes = [...new Set(heights)].filter((height) => height > 0).sort((a, b) => b - a);
     const [, , width = 0, height = 0] = page.view;
-    pages.push({ text: text.replace(/\s+/g, ' '), width, height });
+    pages.push({ text: text.replace(/\s+/g, ' '), sizes, width, height });
   }
   const { info } = (await pdf.getMetadata()) as unknown as { info: Record<string, unknown> };
   const outline = ((await pdf.getOutline()) ?? []) as readonly { title: string }[];

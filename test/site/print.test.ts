@@ -54,6 +54,20 @@ describe('a printed packet', () => {
     }
   });
 
+  test('keeps its scale where something is wider than the paper: letters are as large as the styles say', async () => {
+    const { pdf } = first;
+    const { pages } = await readPdf(pdf('packet'));
+    // Title 16 pt, text 12 pt, question and job 10 pt, foot 8 pt.
+    for (const { sizes } of pages) expect(sizes).toEqual([16, 12, 10, 8]);
+  });
+
+  test('uses no font but the one that comes with it', async () => {
+    const { pdf } = first;
+    const fonts = readFileSync(pdf('packet'), 'latin1').match(/\/BaseFont \/[^\s/]+/g) ?? [];
+    expect(fonts.length).toBeGreaterThan(0);
+    expect(fonts.filter((font) => !font.includes('AtkinsonHyperlegible'))).toEqual([]);
+  });
+
   test('has a title, a language, tags and an outline', async () => {
     const { pdf } = first;
     const { info, outline } = await readPdf(pdf('packet'));
