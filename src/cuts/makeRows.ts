@@ -5,7 +5,7 @@ import { TICKS_PER_64TH, TICKS_PER_MM } from '../measure/index.ts';
 import type { Row } from './Cut.ts';
 import { type Course, coursesOf } from './coursesOf.ts';
 import { freeSpans } from './freeSpans.ts';
-import { rowTerms } from './rowTerms.ts';
+import { type ExactTerm, rowTerms } from './rowTerms.ts';
 import { sawTerms } from './sawTerms.ts';
 
 /**
@@ -14,13 +14,12 @@ import { sawTerms } from './sawTerms.ts';
  */
 export function makeRows(layout: Layout, print: Pick<Print, 'step' | 'system'>): Row[] {
   const grid = print.system === 'mm' ? TICKS_PER_MM / 10 : TICKS_PER_64TH;
-  const whole = new Set(layout.pieces.filter((piece) => piece.whole).map(({ id }) => id));
   return coursesOf(layout).flatMap((course) =>
-    rowsOf(layout, course).map((row) => ({ ...row, terms: sawTerms(row.terms, whole, print.step, grid) })),
+    rowsOf(layout, course).map((row) => ({ ...row, terms: sawTerms(row.terms, print.step, grid) })),
   );
 }
 
-function rowsOf(layout: Layout, course: Course): Row[] {
+function rowsOf(layout: Layout, course: Course): (Omit<Row, 'terms'> & { terms: ExactTerm[] })[] {
   const { axis, level, name } = course;
   const along = axis === 'along' ? 0 : 1;
   const spans = freeSpans(layout.frame, along, level)

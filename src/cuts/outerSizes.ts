@@ -81,7 +81,8 @@ function between(
   const axis = words.axis === 'x' ? 0 : 1;
   const [first, last] = [0, 1].map((i): CutSize => {
     const exact = high[i]![axis] - low[i]![axis];
-    return { what: words.ends[i]!, from: 'none', exact, saw: keepSaw(exact, step), at: [low[i]!, high[i]!] };
+    const end: Point = axis === 0 ? [high[i]![0], low[i]![1]] : [low[i]![0], high[i]![1]];
+    return { what: words.ends[i]!, from: 'none', exact, saw: keepSaw(exact, step), at: [low[i]!, end] };
   });
   return oneOrTwo(first!, last!, words, words.low);
 }

@@ -40,7 +40,13 @@ export function uSizes(
   const exact = far[axis] - near[axis];
   // What the first mark was rounded by is added, so that the pocket reaches its far edge from there.
   const saw = takeSaw(exact + (start.exact - start.saw), step);
-  const width: CutSize = { what: 'notchWidth', from: 'none', exact, saw, at: [near, far] };
+  const width: CutSize = {
+    what: 'notchWidth',
+    from: 'none',
+    exact,
+    saw,
+    at: [near, axis === 0 ? [far[0], near[1]] : [near[0], far[1]]],
+  };
   const on = start.from as TileSide;
   const farFence = { on, exact: start.exact + exact, saw: start.saw + saw };
   const depth = lineSizes(floor, factory, box, step, 'notchDepth');

@@ -10,42 +10,50 @@ interface Stretch {
   readonly id: string;
   readonly from: Ticks;
   readonly to: Ticks;
+  readonly sawn: boolean;
+}
+
+/** A term before it is rounded, and whether a saw sets its size along this row. */
+export interface ExactTerm extends Omit<RowTerm, 'saw'> {
+  readonly sawn: boolean;
 }
 
 /** The terms of a line across a course, exact: a gap at each end, between them pieces and joints, and gaps where tile is missing. */
-export function rowTerms(layout: Layout, course: Course, span: FreeSpan): RowTerm[] {
+export function rowTerms(layout: Layout, course: Course, span: FreeSpan): ExactTerm[] {
   const stretches = course.pieces
     .flatMap((piece) => stretchesOf(piece, course))
     .filter(({ from, to }) => from + to > 2 * span.from && from + to < 2 * span.to)
     .sort((a, b) => a.from - b.from);
-  const terms: RowTerm[] = [];
+  const terms: ExactTerm[] = [];
   let place = span.from;
-  const add = (what: RowTerm['what'], id: string, to: Ticks) => {
-    terms.push({ what, id, exact: to - place, saw: to - place });
+  const add = (what: RowTerm['what'], id: string, to: Ticks, sawn = false) => {
+    terms.push({ what, id, exact: to - place, sawn });
     place = to;
   };
-  for (const { id, from, to } of stretches) {
+  for (const { id, from, to, sawn } of stretches) {
     if (place === span.from && terms.length === 0) add('gap', span.edges[0], from);
     else if (Math.abs(from - place - layout.pattern.joint) <= 2) add('joint', '', from);
     else if (from > place) add('gap', nearestEdge(layout, course, (place + from) / 2), from);
-    add('piece', id, to);
+    add('piece', id, to, sawn);
   }
   add('gap', span.edges[1], span.to);
   return terms;
 }
 
+/** Where the line runs over a piece; not sawn along it where it runs from one side of the tile to the other. */
 function stretchesOf(piece: Piece, { axis, level }: Course): Stretch[] {
   const along = axis === 'along' ? 0 : 1;
-  if (piece.whole) {
-    const box = bounds(piece.fullTile);
-    return [{ id: piece.id, from: along === 0 ? box.minX : box.minY, to: along === 0 ? box.maxX : box.maxY }];
-  }
+  const box = bounds(piece.fullTile);
+  const [low, high] = along === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY];
+  if (piece.whole) return [{ id: piece.id, from: low, to: high, sawn: false }];
   const places = [piece.shape.outer, ...piece.shape.holes]
     .flatMap((ring) => lineCrossings(ring, along, level))
-    .sort((a, b) => a.at - b.at);
-  return places.flatMap(({ at }, i) =>
-    i % 2 === 0 && places[i + 1]!.at > at ? [{ id: piece.id, from: at, to: places[i + 1]!.at }] : [],
-  );
+    .sort((a, b) => a.at - b.at)
+    .map(({ at }) => at);
+  return places.flatMap((from, i) => {
+    const to = places[i + 1] ?? from;
+    return i % 2 === 0 && to > from ? [{ id: piece.id, from, to, sawn: from > low || to < high }] : [];
+  });
 }
 
 /** The edge of the room whose gap a line runs through where it meets no tile. */

@@ -1,26 +1,20 @@
 import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { RowTerm } from './Cut.ts';
 import { keepSaw } from './measureFrom.ts';
+import type { ExactTerm } from './rowTerms.ts';
 
 /**
- * A row as it is printed: cut pieces down to the saw step, whole tiles and joints to the nearest of the printed grid, and what
+ * A row as it is printed: pieces sawn along it down to the saw step, whole tiles and joints to the nearest of the printed grid, and what
  * that takes off added to the gaps. The first gap lies on the grid too and the last takes the rest, so the printed sum is the
  * printed length.
  *
- * @param whole ids of the pieces that are whole.
  * @param grid 1/64 in or 0.1 mm in ticks.
  */
-export function sawTerms(
-  terms: readonly RowTerm[],
-  whole: ReadonlySet<string>,
-  step: Ticks,
-  grid: Ticks,
-): RowTerm[] {
-  const isCut = (term: RowTerm) => term.what === 'piece' && !whole.has(term.id);
+export function sawTerms(terms: readonly ExactTerm[], step: Ticks, grid: Ticks): RowTerm[] {
   const last = terms.length - 1;
   let drift = 0;
   const saws = terms.map((term, i): Ticks => {
-    if (isCut(term)) return Math.max(0, keepSaw(term.exact, step));
+    if (term.sawn) return Math.max(0, keepSaw(term.exact, step));
     if (i === 0 || i === last) return 0;
     const saw = sawNearest(term.exact, grid);
     // A long row of equal tiles drifts off by what each was rounded; one that is a grid step more or less brings it back.
@@ -30,13 +24,13 @@ export function sawTerms(
     return set;
   });
   const next = terms[1]!;
-  const first = terms[0]!.exact + (isCut(next) ? next.exact - saws[1]! : 0);
+  const first = terms[0]!.exact + (next.sawn ? next.exact - saws[1]! : 0);
   saws[0] = Math.max(0, sawNearest(first, grid));
   return closed(terms, saws, grid);
 }
 
 /** Gives the rest to the last gap; where a rest would be missing there, it is taken in grid steps from the terms before. */
-function closed(terms: readonly RowTerm[], saws: Ticks[], grid: Ticks): RowTerm[] {
+function closed(terms: readonly ExactTerm[], saws: Ticks[], grid: Ticks): RowTerm[] {
   const last = saws.length - 1;
   const total = terms.reduce((sum, { exact }) => sum + exact, 0);
   let rest = total - saws.reduce((sum, saw) => sum + saw, 0);
@@ -46,5 +40,5 @@ function closed(terms: readonly RowTerm[], saws: Ticks[], grid: Ticks): RowTerm[
     rest += grid;
   }
   saws[last] = rest;
-  return terms.map((term, i) => ({ ...term, saw: saws[i]! }));
+  return terms.map(({ what, id, exact }, i) => ({ what, id, exact, saw: saws[i]! }));
 }

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { makeRows } from '../../src/cuts/makeRows.ts';
+import { inch, mm, SIXTEENTH } from './support/inches.ts';
+import { judgeRows, rowText } from './support/judgeRows.ts';
+import { type Floor, layFloor, rectangle } from './support/layFloor.ts';
+
+const print = { step: SIXTEENTH, system: 'inches' } as const;
+const tile = { length: inch(11 + 13 / 16), width: inch(11 + 13 / 16) };
+const joint = inch(3 / 16);
+const gap = inch(1 / 4);
+/** A floor whose first whole tile follows a cut of `cut` inches in the lower left corner. */
+const floor = (width: number, height: number, cut: number, more: Partial<Floor> = {}): Floor => {
+  const start = gap + inch(cut) + joint;
+  return { outline: rectangle(inch(width), inch(height)), gap, tile, joint, origin: [start, start], ...more };
+};
+
+describe('a row closes: pieces, joints and gaps add up wall to wall', () => {
+  test('trade arithmetic: 2 × 7 21/32 + 9 × 11 13/16 + 10 × 3/16 + 2 × 1/4 = 124', () => {
+    const rows = makeRows(layFloor(floor(124, 40, 7 + 21 / 32)), print);
+    const [first] = rows;
+    expect(first!.terms.filter(({ what }) => what === 'piece').map(({ exact }) => exact / 8128)).toEqual([
+      7.65625,
+      ...Array(9).fill(11.8125),
+      7.65625,
+    ]);
+    expect(judgeRows(rows, 'inches')).toEqual([]);
+  });
+
+  test('as printed, what the saw takes off a cut is in the gap beside it', () => {
+    const [first] = makeRows(layFloor(floor(124, 40, 7 + 21 / 32)), print);
+    expect(rowText(first!)).toBe(`9/32 + 7 5/8 + ${Array(9).fill('11 13/16').join(' + ')} + 7 5/8 + 9/32`);
+  });
+
+  test('space 8, joint 1/8, gap 1/4 leave 7 5/8 to cut (NAVEDTRA 14044 ch. 6)', () => {
+    const ending = floor(0.25 + 2 * 11.8125 + 0.125 + 8, 40, 0, { joint: inch(1 / 8), origin: [gap, gap] });
+    expect(rowText(makeRows(layFloor(ending), print)[0]!)).toBe('1/4 + 11 13/16 + 11 13/16 + 7 5/8 + 1/4');
+  });
+
+  test('rows run along both axes in a straight lay, and only along the courses of a running bond', () => {
+    const axes = (shift: number) =>
+      new Set(makeRows(layFloor(floor(60, 40, 7, { shift })), print).map(({ axis }) => axis));
+    expect([...axes(0)]).toEqual(['along', 'across']);
+    expect([...axes(inch(4))]).toEqual(['along']);
+  });
+
+  test('a row is named by the quadrants it runs through and its place from the crossing', () => {
+    const rows = makeRows(layFloor(floor(40, 30, 7)), print);
+    expect(rows.map(({ id }) => id)).toEqual(['MN1', 'KL1', 'KL2', 'LM1', 'KN1', 'KN2', 'KN3']);
+  });
+
+  test('an obstacle ends a row, and its edges are named at both ends', () => {
+    const boxes = [{ name: 'island', ring: rectangle(inch(20), inch(12), [inch(30), inch(20)]) }];
+    const rows = makeRows(layFloor(floor(80, 50, 7, { boxes })), print);
+    const split = rows.filter(({ id }) => id.startsWith('KL2'));
+    expect(split.map(({ id, edges }) => [id, ...edges])).toEqual([
+      ['KL2a', 'D-A', 'island:4'],
+      ['KL2b', 'island:2', 'B-C'],
+    ]);
+    expect(judgeRows(rows, 'inches')).toEqual([]);
+  });
+
+  test('a dropped strip shows as a larger gap', () => {
+    const layout = layFloor(floor(60, 40, 0.2));
+    const without = {
+      ...layout,
+      pieces: layout.pieces.filter(({ id }) => !id.startsWith('L') && !id.startsWith('M')),
+    };
+    const [first] = makeRows(without, print);
+    expect(first!.terms[0]).toMatchObject({ what: 'gap', id: 'D-A', exact: gap + inch(0.2) + joint });
+    expect(judgeRows(makeRows(without, print), 'inches')).toEqual([]);
+  });
+
+  test('a tile whose mean is no multiple of 1/64 does not drift: a hundred of them still close', () => {
+    const odd = { length: inch(1) + 50, width: inch(1) + 50 };
+    const rows = makeRows(layFloor(floor(104, 4, 0.7, { tile: odd, joint: inch(1 / 16) })), print);
+    expect(rows[0]!.terms.length).toBeGreaterThan(180);
+    expect(judgeRows(rows, 'inches')).toEqual([]);
+    const last = rows[0]!.terms[rows[0]!.terms.length - 1]!;
+    expect(Math.abs(last.saw - last.exact)).toBeLessThan(3 * SIXTEENTH);
+  });
+
+  test('in millimetres rows close to the tenth', () => {
+    const metric: Floor = {
+      outline: rectangle(mm(2630), mm(1204)),
+      gap: mm(6),
+      tile: { length: mm(299.7), width: mm(299.7) },
+      joint: mm(3),
+      origin: [mm(140), mm(90.05)],
+    };
+    expect(judgeRows(makeRows(layFloor(metric), { step: 320, system: 'mm' }), 'mm')).toEqual([]);
+  });
+});
