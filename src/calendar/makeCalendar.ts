@@ -41,7 +41,7 @@ function sealTile(
   const porous = job.tiles.some((tile) => sealingNeed(tile.material, tile.glazed, grout.kind).beforeGrouting);
   if (!porous || sealer.kind === 'none') return undefined;
   const start = nextWorking(ready, job.work);
-  const entry = { code: 'sealTile', from: toIso(start), hours: sealer.cureHours, source: 'product' };
+  const entry = { code: 'sealTile', from: toIso(start), hours: sealer.cureHours, source: 'job' };
   return { entry, dry: start + sealer.cureHours * 60 };
 }
 

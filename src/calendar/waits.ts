@@ -32,10 +32,10 @@ export function waitsOf({ products: { mortar, grout }, work }: Job): Waits {
   const factor = temperatureFactor(work.tempC);
   const wait = (stated: readonly string[], field: string, hours: number, fact: Fact<unknown>): Wait =>
     stated.includes(field)
-      ? { hours, source: 'product' }
+      ? { hours, source: 'job' }
       : {
           hours: Math.ceil(hours * factor - 1e-6),
-          source: factor > 1 ? `${fact.source}; ${COLD.source}` : fact.source,
+          source: factor > 1 ? COLD.source : fact.source,
         };
   return {
     grout: wait(mortar.stated, 'groutAfterHours', mortar.groutAfterHours, GROUT_AFTER),

@@ -33,7 +33,7 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
     ],
     rate: { value: grout.kgPerLitre, unit: 'kgPerLitre' },
     mark: fromSheet ? 'job' : GROUT_DENSITY.mark,
-    source: fromSheet ? 'product' : GROUT_DENSITY.source,
+    source: fromSheet ? 'job' : GROUT_DENSITY.source,
     amount: massKg,
     unit: 'kg',
     buy,

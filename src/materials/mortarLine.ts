@@ -42,7 +42,7 @@ export function mortarLine(mortar: MortarSpec, areaM2: number): Material {
     ],
     rate: { value: areaM2 > 0 ? rounded(rate, 3) : 0, unit: 'kgPerM2' },
     mark: fromSheet ? 'job' : fact.mark,
-    source: fromSheet ? 'product' : fact.source,
+    source: fromSheet ? 'job' : fact.source,
     amount: larger * mortar.bagKg,
     unit: 'kg',
     buy: packages(larger),

@@ -28,7 +28,7 @@ export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[
       ],
       rate: { value: sealer.coversM2PerLitre, unit: 'm2PerLitre' },
       mark: fromSheet ? 'job' : 'P',
-      source: fromSheet ? 'product' : 'practice',
+      source: fromSheet ? 'job' : 'practice',
       amount: litres,
       unit: 'litre',
       buy: packages(litres),

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { makeCalendar } from '../../src/calendar/makeCalendar.ts';
+import type { Job } from '../../src/job/Job.ts';
+import { JOB, withTile } from '../materials/plainJob.ts';
+
+/** Seven hours from Monday 2026-11-30 08:00: the last tile is set at 15:00. */
+const MONDAY = [{ number: 1, hours: 7 }];
+
+const grouted = (change: Partial<Job['products']['grout']>): Job => ({
+  ...JOB,
+  products: { ...JOB.products, grout: { ...JOB.products.grout, ...change } },
+});
+const times = (job: Job, zones: Parameters<typeof makeCalendar>[1] = MONDAY) => {
+  const entries = makeCalendar(job, zones);
+  return (code: string) => entries.filter((entry) => entry.code === code).map(({ from }) => from);
+};
+
+describe('last tile Monday 15:00, mortar 24 h, grouting a morning of three hours (common practice, no source)', () => {
+  const product = times(
+    grouted({ sealAfterHours: [72, 120], waterHours: 144, stated: ['sealAfterHours', 'waterHours'] }),
+  );
+  const ours = times(JOB);
+
+  test.each([
+    ['grout', '2026-12-02T08:00'],
+    ['walk', '2026-12-03T11:00'],
+    ['heavy', '2026-12-05T11:00'],
+  ])('%s at %s, with or without a product sheet', (code, from) => {
+    expect([product(code), ours(code)]).toEqual([[from], [from]]);
+  });
+
+  test('grouting ends at 11:00', () => {
+    expect(makeCalendar(JOB, MONDAY).find(({ code }) => code === 'grout')?.to).toBe('2026-12-02T11:00');
+  });
+
+  test.each([
+    ['sealFrom', '2026-12-05T11:00', '2026-12-06T11:00'],
+    ['seal', '2026-12-07T08:00', '2026-12-07T08:00'],
+    ['water', '2026-12-08T11:00', '2026-12-09T11:00'],
+  ])('%s by the product sheet at %s, by our default at %s', (code, byProduct, byDefault) => {
+    expect([product(code), ours(code)]).toEqual([[byProduct], [byDefault]]);
+  });
+
+  test('by our default sealing ends on Tuesday 8 December 11:00', () => {
+    expect(ours('sealTo')).toEqual(['2026-12-08T11:00']);
+  });
+});
+
+describe('sealing by grout and tile (common practice, no source)', () => {
+  test('epoxy grout with glazed tile is not sealed', () => {
+    expect(times(grouted({ kind: 'epoxy' }))('seal')).toEqual([]);
+  });
+
+  test('stone is sealed before grouting, and grouting waits for the sealer to dry', () => {
+    const stone = times(withTile({ material: 'stone', glazed: false }));
+    expect([stone('sealTile'), stone('grout')]).toEqual([['2026-12-01T15:00'], ['2026-12-03T08:00']]);
+  });
+});
+
+describe('cold and heat', () => {
+  const cold = (tempC: number, job = JOB): Job => ({ ...job, work: { ...job.work, tempC } });
+
+  test('18 °F colder, our waits double; a product sheet stands as it is (common practice, no source)', () => {
+    const stated = { ...JOB.products.mortar, stated: ['groutAfterHours'] };
+    const byProduct = { ...JOB, products: { ...JOB.products, mortar: stated } };
+    expect([times(cold(11))('grout'), times(cold(11, byProduct))('grout')]).toEqual([
+      ['2026-12-03T08:00'],
+      ['2026-12-02T08:00'],
+    ]);
+  });
+
+  test('below 50 °F the first entry forbids setting (common practice, no source)', () => {
+    expect(makeCalendar(cold(9), MONDAY)[0]).toMatchObject({ code: 'doNotSet', from: '2026-11-30T08:00' });
+  });
+
+  test('a heated floor waits 28 days after grouting: BS 5385-4', () => {
+    expect(times({ ...JOB, base: { ...JOB.base, heated: true } })('heat')).toEqual(['2026-12-30T11:00']);
+  });
+});
+
+describe('zones in working hours', () => {
+  const two = [
+    { number: 1, hours: 4 },
+    { number: 2, hours: 4 },
+    { number: 3, hours: 5 },
+  ];
+
+  test('follow one another, each in one go', () => {
+    expect(times(JOB, two)('set')).toEqual(['2026-11-30T08:00', '2026-11-30T12:00', '2026-12-01T08:00']);
+  });
+
+  test('wait for the one before where the only way out leads over it', () => {
+    const job = { ...JOB, access: { ...JOB.access, onlyExit: true } };
+    expect(times(job, two)('set')).toEqual(['2026-11-30T08:00', '2026-12-01T12:00', '2026-12-03T08:00']);
+  });
+
+  test('start on a working day and rest over the weekend', () => {
+    const job = { ...JOB, work: { ...JOB.work, from: '2026-12-04' } };
+    const [zone] = makeCalendar(job, [{ number: 1, hours: 12 }]);
+    expect(zone).toMatchObject({ from: '2026-12-04T08:00', to: '2026-12-07T11:30' });
+  });
+});

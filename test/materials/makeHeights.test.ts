@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import type { HeightSpec, Job } from '../../src/job/Job.ts';
+import { makeHeights } from '../../src/materials/makeHeights.ts';
+import { inches } from '../../src/trade/index.ts';
+import { JOB } from './plainJob.ts';
+
+/** New layers of 27/32 in on an old floor of vinyl that stays: common practice, no source. */
+const FRESH = [1 / 4, 1 / 8, 3 / 8, 3 / 32].map((thickness, at) => ({
+  name: `layer ${at}`,
+  thickness: inches(thickness),
+}));
+const VINYL = { name: 'sheet vinyl', thickness: inches(1 / 8) };
+
+function resultOf(height: HeightSpec, base: Partial<Job['base']> = {}) {
+  return makeHeights({
+    ...JOB,
+    base: { ...JOB.base, kept: [VINYL], fresh: FRESH, heights: [height], ...base },
+  }).results[0]!;
+}
+
+const above = (kind: HeightSpec['kind'], height: number, wanted?: number): HeightSpec => ({
+  name: kind,
+  kind,
+  height: inches(height),
+  above: 'vinyl',
+  ...(wanted === undefined ? {} : { wanted: inches(wanted) }),
+});
+
+describe('heights over the finished tile (cases: common practice, no source)', () => {
+  test('a flange 1/4 in over the old floor ends 19/32 below; rings of 1/2 and 1/4 raise it to 5/32 above', () => {
+    const result = resultOf(above('flange', 1 / 4));
+    expect(result).toMatchObject({ after: -inches(19 / 32), pass: true, code: 'height.flange.spacers' });
+    expect(result.figures).toMatchObject({
+      thick: inches(1 / 2),
+      thin: inches(1 / 4),
+      raised: inches(5 / 32),
+    });
+  });
+
+  test('a flange that stands too high is left to the plumber', () => {
+    expect(resultOf(above('flange', 2))).toMatchObject({ pass: false, code: 'height.flange.tooHigh' });
+  });
+
+  test('an opening of 34 1/2 in with a machine of 33 7/8: will not go back in, new layers at most 5/8', () => {
+    const result = resultOf(above('appliance', 34.5, 33.875));
+    expect(result).toMatchObject({
+      after: inches(33 + 21 / 32),
+      pass: false,
+      code: 'height.appliance.tooHigh',
+    });
+    expect(result.figures).toMatchObject({ short: inches(7 / 32), freshMost: inches(5 / 8) });
+  });
+
+  test('a door with 1/2 in now and 3/8 wanted: trim 23/32', () => {
+    const result = resultOf(above('door', 1 / 2, 3 / 8));
+    expect(result).toMatchObject({
+      pass: false,
+      code: 'height.door.trim',
+      figures: { trim: inches(23 / 32) },
+    });
+  });
+
+  test('3/8 tile, 1/8 mortar and 1/4 board meet 3/4 wood flush', () => {
+    const fresh = [3 / 8, 1 / 8, 1 / 4].map((thickness) => ({ name: 'new', thickness: inches(thickness) }));
+    const wood = { ...above('floor', 3 / 4), above: 'boards' };
+    expect(resultOf(wood, { kept: [], fresh })).toMatchObject({
+      after: 0,
+      pass: true,
+      code: 'height.floor.flush',
+    });
+  });
+
+  test('a floor 3/8 in lower is bevelled 1/8 over 1/4: ADA Standards §303', () => {
+    const wood = { ...above('floor', 27 / 32 - 3 / 8), above: 'boards' };
+    const result = resultOf(wood, { kept: [] });
+    expect(result).toMatchObject({
+      code: 'height.floor.bevel.lower',
+      figures: { rise: inches(1 / 8), run: inches(1 / 4) },
+    });
+  });
+
+  test('a removed floor no longer lifts anything, but a height taken on it still counts it', () => {
+    const result = resultOf(above('flange', 1 / 4), { kept: [], removed: [VINYL] });
+    expect(result.after).toBe(inches(1 / 4 + 1 / 8 - 27 / 32));
+  });
+
+  test('undercut: 1/2 + 1/8 + 3/8 + 1/8 and 1/16 over', () => {
+    const fresh = [1 / 2, 1 / 8, 3 / 8, 1 / 8].map((thickness) => ({
+      name: 'new',
+      thickness: inches(thickness),
+    }));
+    expect(makeHeights({ ...JOB, base: { ...JOB.base, fresh } }).undercut).toBe(inches(1 + 3 / 16));
+  });
+});

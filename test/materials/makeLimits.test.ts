@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import type { Job } from '../../src/job/Job.ts';
+import { makeLimits } from '../../src/materials/makeLimits.ts';
+import { feet, inches, type Limit, millimetres } from '../../src/trade/index.ts';
+import { FLOOR, fieldLayout, JOB, squareFeet, withFloor, withTile } from './plainJob.ts';
+
+const limits = (job: Job, layout = squareFeet(50, job.joint)) => makeLimits(job, [layout]);
+const rule = (found: readonly Limit[], name: string) => found.find((limit) => limit.rule === name);
+const running = (numerator: number, denominator: number): Job => ({
+  ...JOB,
+  surfaces: [
+    { ...FLOOR, pattern: { ...FLOOR.pattern, name: 'running', offset: { numerator, denominator } } },
+  ],
+});
+
+describe('12 × 24 at half offset with a 1/16 in joint: ANSI A108.02 §4.3.8', () => {
+  const job = withTile(
+    { length: inches(24), width: inches(12), bow: inches(1 / 32) },
+    { ...running(1, 2), joint: inches(1 / 16) },
+  );
+  const found = limits(job);
+
+  test('the offset fails and one third would pass', () => {
+    expect(rule(found, 'offset')).toMatchObject({
+      pass: false,
+      found: 0.5,
+      wouldPass: { code: 'limit.offset.pass' },
+    });
+    expect(rule(limits({ ...job, surfaces: running(1, 3).surfaces }), 'offset')?.pass).toBe(true);
+  });
+
+  test('the joint fails: 1/8 in for rectified edges plus the bow', () => {
+    expect(rule(found, 'joint.running')).toMatchObject({ pass: false, limit: inches(5 / 32) });
+    const calibrated = { ...job, tiles: [{ ...job.tiles[0]!, edge: 'calibrated' as const }] };
+    expect(rule(limits(calibrated), 'joint.running')?.limit).toBe(inches(7 / 32));
+  });
+
+  test('an approved mock-up lets the offset pass and says whose it is', () => {
+    const mockUp = { by: 'A. Owner', date: '2026-10-01' };
+    const approved = rule(limits({ ...job, tiles: [{ ...job.tiles[0]!, mockUp }] }), 'offset');
+    expect(approved).toMatchObject({
+      pass: true,
+      wouldPass: { code: 'limit.offset.mockUp', figures: mockUp },
+    });
+  });
+});
+
+describe('6 × 18 plank, calibrated, one third, joint 1.52 mm: ANSI A108.02 §4.3.8', () => {
+  const tile = { length: inches(18), width: inches(6), edge: 'calibrated' as const };
+  const found = limits(withTile(tile, { ...running(1, 3), joint: millimetres(1.52) }));
+
+  test('the offset passes; the joint fails twice', () => {
+    expect(rule(found, 'offset')?.pass).toBe(true);
+    expect(rule(found, 'joint.absolute')).toMatchObject({ pass: false, limit: inches(1 / 16) });
+    expect(rule(found, 'joint.running')).toMatchObject({ pass: false, limit: inches(3 / 16) });
+  });
+
+  test('the base is in the tight class: ANSI A108.01', () => {
+    expect(rule(found, 'flatness.tight')).toMatchObject({ found: 'onSite', limit: inches(1 / 8) });
+  });
+});
+
+describe('joint, bow and flatness of any pattern', () => {
+  test('a spread of 1/16 in asks for 3/16: ANSI A108.02 §4.3.8', () => {
+    const found = rule(limits(withTile({ spread: inches(1 / 16) })), 'joint.spread');
+    expect(found).toMatchObject({ pass: false, wouldPass: { figures: { joint: inches(3 / 16) } } });
+  });
+
+  test('each flatness reading is held against its own span', () => {
+    const flatness = [
+      { gap: inches(1 / 4), under: feet(10), where: 'by the door' },
+      { gap: inches(1 / 8), under: feet(1) },
+    ];
+    const found = limits({ ...JOB, base: { ...JOB.base, flatness } }).filter(
+      (limit) => limit.rule === 'flatness.ordinary',
+    );
+    expect(found.map(({ pass }) => pass)).toEqual([true, false]);
+    expect(found[0]?.at).toEqual(['by the door']);
+  });
+});
+
+describe('movement joints and gaps', () => {
+  const long = fieldLayout(feet(26), feet(10), JOB.joint);
+
+  test('26 ft inside need two bays of 13: TCNA EJ171', () => {
+    const found = rule(limits(JOB, long), 'movement.dry.along');
+    expect(found).toMatchObject({ pass: false, wouldPass: { figures: { bayCount: 2, each: feet(13) } } });
+    expect(rule(limits(JOB, long), 'movement.dry.across')?.pass).toBe(true);
+  });
+
+  test('sun makes the bays smaller: TCNA EJ171', () => {
+    const found = limits(withFloor({ exposure: 'sun' }), long);
+    expect(rule(found, 'movement.exposed.along')).toMatchObject({ pass: false, limit: feet(12) });
+  });
+
+  test('runs are measured along the walls even where the pattern is turned', () => {
+    const turn = Math.PI / 4;
+    const turned = fieldLayout(feet(20), feet(3), JOB.joint);
+    const field = turned.field.map(({ outer }) => ({
+      outer: outer.map(
+        ([x, y]) => [Math.round((x + y) * Math.SQRT1_2), Math.round((y - x) * Math.SQRT1_2)] as const,
+      ),
+      holes: [],
+    }));
+    const found = Number(rule(limits(JOB, { ...turned, field, turn }), 'movement.dry.along')?.found);
+    expect(Math.abs(found - feet(20))).toBeLessThanOrEqual(2);
+  });
+
+  test('a gap under 1/8 in fails, under 1/4 is advice: ANSI A108.02 §4.4', () => {
+    const at = (gap: number) => limits(JOB, fieldLayout(feet(5), feet(5), JOB.joint, inches(gap)));
+    expect(rule(at(1 / 16), 'gap.least')).toMatchObject({ pass: false, at: ['A-B', 'B-C', 'C-D', 'D-A'] });
+    expect(rule(at(3 / 16), 'gap.wanted')).toMatchObject({ pass: false, advice: true });
+    expect(rule(at(1 / 4), 'gap.wanted')).toBeUndefined();
+  });
+});
+
+describe('the house', () => {
+  const base = {
+    ...JOB.base,
+    removed: [{ name: 'sheet vinyl', thickness: 1016 }],
+    comesOut: [{ what: 'base' }],
+  };
+  const { houseYear: _, ...unknown } = { ...JOB, base };
+
+  test('old vinyl stops the job until tested: 29 CFR 1926.1101', () => {
+    expect(limits({ ...JOB, base, houseYear: 1957 })[0]).toMatchObject({
+      rule: 'house.asbestos',
+      pass: false,
+      found: 1957,
+      at: ['sheet vinyl'],
+    });
+    expect(limits(unknown)[0]?.found).toBe('unknown');
+    expect(rule(limits({ ...JOB, base, houseYear: 1990 }), 'house.asbestos')).toBeUndefined();
+  });
+
+  test('base pulled in a house before 1978 may hold lead (from memory)', () => {
+    expect(rule(limits({ ...JOB, base, houseYear: 1977 }), 'house.lead')?.pass).toBe(false);
+    expect(rule(limits({ ...JOB, base, houseYear: 1978 }), 'house.lead')).toBeUndefined();
+  });
+
+  test('below 50 °F nothing is set (common practice, no source)', () => {
+    expect(rule(limits({ ...JOB, work: { ...JOB.work, tempC: 9 } }), 'temperature')?.pass).toBe(false);
+  });
+});
