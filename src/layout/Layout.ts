@@ -24,7 +24,13 @@ export interface Layout {
 export interface FramedRoom {
   readonly outline: Ring;
   readonly edges: readonly RoomEdge[];
-  readonly obstacles: readonly { readonly name: string; readonly ring: Ring; readonly cleared: Ring; readonly circle?: { readonly centre: Point; readonly radius: Ticks; readonly clearRadius: Ticks }; readonly edges: readonly RoomEdge[] }[];
+  readonly obstacles: readonly {
+    readonly name: string;
+    readonly ring: Ring;
+    readonly cleared: Ring;
+    readonly circle?: { readonly centre: Point; readonly radius: Ticks; readonly clearRadius: Ticks };
+    readonly edges: readonly RoomEdge[];
+  }[];
   readonly field: readonly Shape[];
 }
 
@@ -78,7 +84,10 @@ export interface AxisStart {
 export interface Candidate {
   readonly origin: Point;
   /** Codes such as `start.jointCentred`, one an axis. */
-  readonly reason: readonly { readonly code: string; readonly figures: Readonly<Record<string, number | string>> }[];
+  readonly reason: readonly {
+    readonly code: string;
+    readonly figures: Readonly<Record<string, number | string>>;
+  }[];
   readonly pieces: number;
   readonly whole: number;
   readonly cut: number;

@@ -1,0 +1,5 @@
+import type { Fault } from '../Layout.ts';
+
+export function faultsOf(): Fault[] {
+  return [];
+}

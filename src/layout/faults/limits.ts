@@ -1,0 +1,40 @@
+import { bounds } from '../../geometry/index.ts';
+import type { Ticks } from '../../measure/index.ts';
+import type { Ground } from '../frame/Ground.ts';
+import type { LaidPiece } from '../pieces/LaidPiece.ts';
+
+/** A tick or two of rounding breaks no limit. */
+const ROUNDING: Ticks = 2;
+
+/** A cut of more than this share of a tile is nearly a whole one: slow and chippy. Common practice, no source. */
+export const NEAR_FULL = 0.95;
+
+/**
+ * The smallest cut that balance can always reach on a side of a tile: of module m = side + joint, the least
+ * share, less one joint. For half a tile that is (side − joint) / 2.
+ *
+ * @example leastCut(96012, 1524, 0.5) //=> 47244
+ */
+export function leastCut(side: Ticks, joint: Ticks, minShare: number): Ticks {
+  return minShare * (side + joint) - joint;
+}
+
+/** Whether a cut is less than half a tile one way, as balance reckons it. Whether it is in sight is not asked. */
+export function isUnderHalf({ extent, ring }: LaidPiece, { minShare }: Ground, joint: Ticks): boolean {
+  const { minX, minY, maxX, maxY } = bounds(ring);
+  const [width, height] = [maxX - minX, maxY - minY];
+  return (
+    extent[0] < leastCut(width, joint, minShare) - ROUNDING ||
+    extent[1] < leastCut(height, joint, minShare) - ROUNDING
+  );
+}
+
+/** Whether a cut takes off less than a twentieth of a tile on either axis. */
+export function isNearFull({ shares }: LaidPiece): boolean {
+  return shares.some((share) => share > NEAR_FULL && share < 1);
+}
+
+/** Whether less tile than wanted stays between an opening and an edge of the tile. */
+export function hasWebFault({ web }: LaidPiece, { minWeb }: Ground): boolean {
+  return web !== null && web < minWeb - ROUNDING;
+}

@@ -1,0 +1,2 @@
+export * from './Layout.ts';
+export * from './makeLayout.ts';

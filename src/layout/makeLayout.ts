@@ -1,0 +1,103 @@
+import { shapeArea, unite } from '../geometry/index.ts';
+import type { Job, SurfaceSpec } from '../job/Job.ts';
+import type { Problem } from '../job/Problem.ts';
+import { makePattern, type Pattern } from '../pattern/index.ts';
+import type { Room } from '../room/Room.ts';
+import { makeChalk } from './chalk/makeChalk.ts';
+import { faultsOf } from './faults/faultsOf.ts';
+import { frameRoom, intoFrame } from './frame/frameRoom.ts';
+import { type Ground, makeGround } from './frame/Ground.ts';
+import { turnOf } from './frame/turnOf.ts';
+import type { Layout } from './Layout.ts';
+import { namePieces } from './names/namePieces.ts';
+import { ringAt } from './pieces/Lattice.ts';
+import { type Laid, layTiles } from './pieces/layTiles.ts';
+import { wholeTile } from './pieces/wholeTile.ts';
+import { chooseStart } from './start/chooseStart.ts';
+
+/** More pieces than this are refused: nobody cuts them from a list. */
+export const MOST_PIECES = 100_000;
+
+/**
+ * A surface's pattern laid on its room: where it starts, every piece with its name, what stays without tile,
+ * the chalk lines and what is wrong with the layout. All in the pattern's frame, in ticks.
+ */
+export function makeLayout(
+  job: Pick<Job, 'tiles' | 'joint' | 'print'>,
+  surface: SurfaceSpec,
+  room: Room,
+): Layout | { readonly problems: readonly Problem[] } {
+  const withJoint = (joint: number) => makePattern(surface.pattern, job.tiles, joint);
+  const pattern = withJoint(job.joint);
+  const tooMany = tooManyPieces(surface, room, pattern);
+  if (tooMany) return { problems: [tooMany] };
+  const turned = turnOf(room, surface.pattern);
+  const frame = frameRoom(room, turned);
+  const ground = makeGround(
+    frame,
+    room.openings.map(({ name }) => name),
+    surface,
+  );
+  const chosen = chooseStart({ ground, pattern, surface, withJoint });
+  if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
+  const { start, runs } = chosen;
+  const { origin } = start.chosen;
+  const laid = layTiles(ground, pattern, origin);
+  const move = intoFrame(turned);
+  const chalk = makeChalk({
+    frame,
+    corners: new Map(room.corners.map((corner, i) => [`${move(corner)}`, surface.corners[i]!.name])),
+    pattern,
+    origin,
+    middle: [middleOf(runs.along), middleOf(runs.across)],
+    system: job.print.system,
+  });
+  const all = [...laid.inside.map((place) => wholeTile(place, ringAt(laid.lattice, place))), ...laid.border];
+  if (all.length === 0) return { problems: [noPieces(surface)] };
+  const pieces = namePieces(all, laid.lattice, chalk.crossing, ground.faces);
+  return {
+    surface: surface.name,
+    turn: turned.turn,
+    frame,
+    pattern,
+    origin,
+    start,
+    pieces,
+    left: laid.left.map(({ shape, face, gap }) => ({
+      shape,
+      why: 'gapOnly',
+      edge: ground.faces[face]!.id,
+      gap,
+    })),
+    field: tiledField(ground, laid),
+    chalk: { ...chalk, firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id },
+    faults: faultsOf(),
+  };
+}
+
+function middleOf({ low, high }: { low: number; high: number }): number {
+  return Math.round((low + high) / 2);
+}
+
+/** The field, and what tiles that stay whole cover of its gaps. */
+function tiledField({ frame }: Ground, { border }: Laid): Layout['field'] {
+  const kept = border.filter(({ whole }) => whole);
+  return kept.length === 0 ? frame.field : unite([...frame.field, ...kept.map(({ shape }) => shape)]);
+}
+
+function tooManyPieces({ name }: SurfaceSpec, { field }: Room, { a, b, tiles }: Pattern): Problem | null {
+  const area = field.reduce((sum, shape) => sum + shapeArea(shape), 0);
+  const about = Math.round((area * tiles.length) / (a[0] * b[1] - a[1] * b[0]));
+  if (about <= MOST_PIECES) return null;
+  const figures = { pieces: about, limit: MOST_PIECES };
+  return { code: 'tooManyPieces', path: [name, 'pattern'], found: `${about}`, figures };
+}
+
+function noPieces({ name }: SurfaceSpec): Problem {
+  return { code: 'noPieces', path: [name, 'pattern'], found: '0', figures: {} };
+}
+
+function unknownEdge({ name }: SurfaceSpec, axis: string, found: string, { faces }: Ground): Problem {
+  const edges = [...new Set(faces.map((face) => face.name))].join(', ');
+  return { code: 'unknownEdge', path: [name, 'start', axis], found, figures: { edges } };
+}

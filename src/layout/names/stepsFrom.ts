@@ -1,0 +1,20 @@
+import type { Point } from '../../geometry/index.ts';
+import { columnAndRow } from '../../pattern/index.ts';
+import type { Lattice, Place } from '../pieces/Lattice.ts';
+import type { Steps } from './pieceName.ts';
+
+/**
+ * How columns and rows count from the crossing of the chalk lines: its joints have the first column on their
+ * right and the first row above them.
+ */
+export function stepsFrom(crossing: Point, { pattern, origin }: Lattice): (place: Place) => Steps {
+  const { module, tiles, joint } = pattern;
+  const [left, bottom] = tiles[0]!.ring[0]!;
+  const first = (axis: 0 | 1, start: number) =>
+    Math.round((crossing[axis] + Math.ceil(joint / 2) - origin[axis] - start) / module[axis]);
+  const [column, row] = [first(0, left), first(1, bottom)];
+  return ({ k, i, j }) => {
+    const [ownColumn, ownRow] = columnAndRow(pattern, k, i, j);
+    return { columns: ownColumn - column, rows: ownRow - row };
+  };
+}

@@ -1,0 +1,67 @@
+import type { Point, Ring } from '../../geometry/index.ts';
+import type { FieldEdge } from '../frame/fieldEdges.ts';
+import type { BorderTile } from './borderTiles.ts';
+import type { Through } from './throughTile.ts';
+
+/** A part of the field's edge that runs through a tile from side to side. */
+export interface Chain {
+  readonly points: readonly Point[];
+  /** Where it comes in and goes out, measured round the tile: number of the side and the part of it. */
+  readonly inAt: number;
+  readonly outAt: number;
+}
+
+/** Two ends nearer than this on the tile's edge, as part of a side, cannot be told apart. */
+const HAIR = 1e-6;
+
+/**
+ * The chains that the field's edges make in a tile; null where they cannot be told apart safely: a ring
+ * that closes inside the tile, or two ends that meet on its edge.
+ */
+export function chainsIn({ ring, crossings }: BorderTile, edges: readonly FieldEdge[]): Chain[] | null {
+  const chains: Chain[] = [];
+  let used = 0;
+  for (const [first, through] of crossings) {
+    if (through.inAt < 0) continue;
+    const start = pointAt(edges[first]!, through.from);
+    const points: Point[] = [start];
+    let edge = first;
+    let last: Through | undefined = through;
+    used++;
+    while (last && last.outAt < 0) {
+      points.push(edges[edge]!.to);
+      edge = edges[edge]!.next;
+      last = crossings.get(edge);
+      used++;
+    }
+    if (!last) return null;
+    const end = pointAt(edges[edge]!, last.to);
+    points.push(end);
+    chains.push({ points, inAt: around(ring, through.inAt, start), outAt: around(ring, last.outAt, end) });
+  }
+  return used === crossings.size && chains.length > 0 && apart(chains, ring.length) ? chains : null;
+}
+
+function pointAt({ from, to }: FieldEdge, part: number): Point {
+  if (part <= 0) return from;
+  if (part >= 1) return to;
+  return [
+    Math.round(from[0] + part * (to[0] - from[0])) + 0,
+    Math.round(from[1] + part * (to[1] - from[1])) + 0,
+  ];
+}
+
+function around(ring: Ring, side: number, point: Point): number {
+  const p = ring[side]!;
+  const q = ring[(side + 1) % ring.length]!;
+  const part = Math.hypot(point[0] - p[0], point[1] - p[1]) / Math.hypot(q[0] - p[0], q[1] - p[1]);
+  return side + Math.min(1, part);
+}
+
+/** Ends that meet leave it open which of them comes first round the tile, or which side of a speck is meant. */
+function apart(chains: readonly Chain[], sides: number): boolean {
+  const ends = chains
+    .flatMap(({ inAt, outAt }) => [inAt % sides, outAt % sides])
+    .sort((one, other) => one - other);
+  return ends.every((end, i) => (i === 0 ? end + sides : end) - ends.at(i - 1)! > HAIR);
+}

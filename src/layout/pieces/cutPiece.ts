@@ -1,0 +1,51 @@
+import { bounds, isConvex, type Ring, type Shape } from '../../geometry/index.ts';
+import type { Face } from '../frame/Face.ts';
+import type { LaidPiece } from './LaidPiece.ts';
+import type { Place } from './Lattice.ts';
+import { type Run, sawnRuns } from './sawnRuns.ts';
+import { webOf } from './webOf.ts';
+
+/** A piece cut from the tile `ring` by the faces of that place in the list, and all that is judged about it. */
+export function cutPiece(
+  place: Place,
+  ring: Ring,
+  shape: Shape,
+  own: readonly number[],
+  faces: readonly Face[],
+): LaidPiece {
+  const box = bounds(shape.outer);
+  const full = bounds(ring);
+  const extent = [box.maxX - box.minX, box.maxY - box.minY] as const;
+  return {
+    place,
+    ring,
+    shape,
+    whole: false,
+    faces: own,
+    extent,
+    shares: [extent[0] / (full.maxX - full.minX), extent[1] / (full.maxY - full.minY)],
+    seen: bestSeen(own.map((index) => faces[index]!)),
+    sawn: sawnLength(shape, ring),
+    hard: shape.holes.length > 0 || !isConvex(shape.outer),
+    web: webOf(shape, ring),
+  };
+}
+
+const SEEN = ['hidden', 'plain', 'focal'] as const;
+
+/** The best-seen of the faces that cut it: hidden only where all of them are. */
+function bestSeen(faces: readonly Face[]): Face['seen'] {
+  return SEEN[Math.max(0, ...faces.map(({ seen }) => SEEN.indexOf(seen)))]!;
+}
+
+function sawnLength({ outer, holes }: Shape, ring: Ring): number {
+  const runs = [...sawnRuns(outer, ring), ...holes.map((hole) => [...hole, hole[0]!])];
+  return Math.round(runs.reduce((sum, run) => sum + runLength(run), 0));
+}
+
+function runLength(run: Run): number {
+  return run.reduce((sum, [x, y], i) => {
+    const [u, v] = run[i - 1] ?? [x, y];
+    return sum + Math.hypot(x - u, y - v);
+  }, 0);
+}

@@ -1,0 +1,61 @@
+import { distanceSegments, type Ring, ringArea, type Shape, shapeArea } from '../../geometry/index.ts';
+import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
+import { distanceToFace, type Face } from '../frame/Face.ts';
+
+/** Never less gap than this beside a tile that stays whole: ANSI A108.02 §4.4 as reported. */
+export const LEAST_GAP: Ticks = TICKS_PER_INCH / 8;
+/** A tile stays whole where it takes no more of the gap than this; common practice, no source. */
+export const GAP_GIVE: Ticks = TICKS_PER_INCH / 16;
+/** What rounding alone can do to a gap. */
+export const ROUNDING: Ticks = 2;
+
+/**
+ * Whether a tile that reaches into the gaps of the given faces may stay whole all the same: at each of them
+ * the gap that is left must be enough. Gives the smallest gap left and its face, or null. A tile that only
+ * rounding put over the line keeps its full gap.
+ */
+export function keptGap(
+  ring: Ring,
+  inField: readonly Shape[],
+  faces: readonly Face[],
+  concerned: readonly number[],
+): { face: number; gap: Ticks } | null {
+  if (inField.length !== 1 || !nearlyAll(ring, inField[0]!)) return null;
+  let least = { face: concerned[0]!, gap: Infinity };
+  for (const index of concerned) {
+    const face = faces[index]!;
+    const gap = tileToFace(ring, face);
+    const enough = Math.min(Math.max(LEAST_GAP, face.gap - GAP_GIVE), face.gap - ROUNDING);
+    if (gap < enough) return null;
+    if (gap < least.gap) least = { face: index, gap };
+  }
+  const { gap: full } = faces[least.face]!;
+  return { face: least.face, gap: least.gap >= full - ROUNDING ? full : Math.round(least.gap) };
+}
+
+/** Saves measuring: what reaches over by 1/16 in at most loses no more than that along its sides. */
+function nearlyAll(ring: Ring, shape: Shape): boolean {
+  const round = ring.reduce((sum, [x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length]!;
+    return sum + Math.hypot(u - x, v - y);
+  }, 0);
+  return ringArea(ring) - shapeArea(shape) <= GAP_GIVE * round;
+}
+
+function tileToFace(ring: Ring, face: Face): number {
+  return ring.reduce((least, point, i) => {
+    const next = ring[(i + 1) % ring.length]!;
+    const distance = face.circle
+      ? nearestToCircle(face, point, next)
+      : distanceSegments(point, next, face.from, face.to);
+    return Math.min(least, distance);
+  }, Infinity);
+}
+
+function nearestToCircle(face: Face, a: Ring[number], b: Ring[number]): number {
+  const { centre } = face.circle!;
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const part = ((centre[0] - a[0]) * dx + (centre[1] - a[1]) * dy) / (dx * dx + dy * dy);
+  const at = Math.min(1, Math.max(0, part));
+  return distanceToFace(face, [a[0] + at * dx, a[1] + at * dy]);
+}

@@ -1,0 +1,63 @@
+import { bounds } from '../../geometry/index.ts';
+import type { Pattern } from '../../pattern/Pattern.ts';
+import { hasWebFault, isNearFull, isUnderHalf } from '../faults/limits.ts';
+import type { Ground } from '../frame/Ground.ts';
+import type { Candidate } from '../Layout.ts';
+import type { LaidPiece } from '../pieces/LaidPiece.ts';
+import { type Laid, layTiles } from '../pieces/layTiles.ts';
+import type { Choice, MainRuns } from './Choice.ts';
+import { endCuts } from './endCuts.ts';
+import { reasonsOf } from './reasonsOf.ts';
+import { stretchOf } from './stretchOf.ts';
+
+/** A start with what it makes of the floor: counted piece by piece, not estimated. */
+export function evaluate(ground: Ground, pattern: Pattern, choice: Choice, runs: MainRuns): Candidate {
+  const laid = layTiles(ground, pattern, choice.origin);
+  return { ...countsOf(ground, pattern, laid), ...placeOf(pattern, choice, runs) };
+}
+
+type Counts = Omit<Candidate, 'origin' | 'reason' | 'shift' | 'ends'>;
+
+function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): Counts {
+  const cut = border.filter(({ whole }) => !whole);
+  const inSight = cut.filter(({ seen }) => seen !== 'hidden');
+  const count = (has: (piece: LaidPiece) => boolean) => cut.filter(has).length;
+  return {
+    pieces: inside.length + border.length,
+    whole: inside.length + border.length - cut.length,
+    cut: cut.length,
+    cutLength: cut.reduce((sum, { sawn }) => sum + sawn, 0),
+    ...smallestOf(inSight, pattern),
+    underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
+    nearFull: count(isNearFull),
+    webFaults: count((piece) => hasWebFault(piece, ground)),
+    hardCuts: count(({ hard }) => hard),
+  };
+}
+
+/** The piece in sight that is the smallest share of its tile, and its size that way; a whole tile where nothing is cut. */
+function smallestOf(
+  inSight: readonly LaidPiece[],
+  pattern: Pattern,
+): Pick<Candidate, 'smallest' | 'smallestShare'> {
+  const { minX, minY, maxX, maxY } = bounds(pattern.tiles[0]!.ring);
+  let best = { smallestShare: 1, smallest: Math.min(maxX - minX, maxY - minY) };
+  for (const { shares, extent } of inSight) {
+    const axis = shares[0] <= shares[1] ? 0 : 1;
+    if (shares[axis] < best.smallestShare) best = { smallestShare: shares[axis], smallest: extent[axis] };
+  }
+  return best;
+}
+
+function placeOf(
+  pattern: Pattern,
+  choice: Choice,
+  runs: MainRuns,
+): Pick<Candidate, 'origin' | 'reason' | 'shift' | 'ends'> {
+  const { origin, shift } = choice;
+  const ends = {
+    along: endCuts(stretchOf(runs.along, pattern, 0), origin[0]),
+    across: endCuts(stretchOf(runs.across, pattern, 1), origin[1]),
+  };
+  return { origin, shift, ends, reason: reasonsOf(choice) };
+}

@@ -1,0 +1,95 @@
+import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
+import type { Face } from '../frame/Face.ts';
+import { reachAt, type SlabEdge, slabsOf } from './slabs.ts';
+
+/** Two faces that look at each other across the field along one axis, and where the field ends at them. */
+export interface FacingRun {
+  readonly low: Ticks;
+  readonly high: Ticks;
+  readonly lowFace: number;
+  readonly highFace: number;
+  /** How much of the other axis they face each other over, and where the middle of that is. */
+  readonly overlap: number;
+  readonly middle: number;
+}
+
+/** Walls up to about ten degrees out of square still face along the axis. */
+const MOST_LEAN = 0.18;
+/** Two runs whose ends lie no farther apart are one. */
+const SAME: Ticks = 4;
+/** A run over less width than this, where another is four times as wide, is a jog. */
+const JOG: Ticks = 24 * TICKS_PER_INCH;
+
+/**
+ * The runs along an axis (0 for x, 1 for y), longest first, jogs last: each pair of walls, cabinets or other
+ * straight faces with open field between them. Circles do not interrupt a run, doorways do not make one.
+ * Where a wall leans, its end is measured half way along what faces it.
+ */
+export function findRuns(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun[] {
+  const spans = new Map<string, Span>();
+  for (const { from, to, pairs } of slabsOf(
+    all.filter(({ face }) => !faces[face]!.circle),
+    axis,
+  )) {
+    for (const [low, high] of pairs) {
+      if (![low, high].every((edge) => upright(edge) && !faces[edge.face]!.doorway)) continue;
+      const key = `${low.face} ${high.face}`;
+      const known = spans.get(key);
+      const overlap = (known?.overlap ?? 0) + to - from;
+      spans.set(key, { low, high, from: known?.from ?? from, to, overlap });
+    }
+  }
+  return ranked(merged([...spans.values()].map(runOf)));
+}
+
+interface Span {
+  readonly low: SlabEdge;
+  readonly high: SlabEdge;
+  readonly from: number;
+  readonly to: number;
+  readonly overlap: number;
+}
+
+function runOf({ low, high, from, to, overlap }: Span): FacingRun {
+  const middle = (from + to) / 2;
+  return {
+    low: Math.round(reachAt(low, middle)),
+    high: Math.round(reachAt(high, middle)),
+    lowFace: low.face,
+    highFace: high.face,
+    overlap,
+    middle,
+  };
+}
+
+function upright({ from, to }: SlabEdge): boolean {
+  return Math.abs(to[0] - from[0]) <= MOST_LEAN * Math.abs(to[1] - from[1]);
+}
+
+/** A wall that a doorway splits is one wall: runs with the same ends become one. */
+function merged(runs: readonly FacingRun[]): FacingRun[] {
+  const kept: FacingRun[] = [];
+  for (const run of [...runs].sort((a, b) => b.overlap - a.overlap)) {
+    const near = ({ low, high }: FacingRun) =>
+      Math.abs(low - run.low) <= SAME && Math.abs(high - run.high) <= SAME;
+    const same = kept.findIndex(near);
+    if (same < 0) kept.push(run);
+    else kept[same] = { ...kept[same]!, overlap: kept[same]!.overlap + run.overlap };
+  }
+  return kept;
+}
+
+function ranked(runs: readonly FacingRun[]): FacingRun[] {
+  const widest = Math.max(0, ...runs.map(({ overlap }) => overlap));
+  const jog = ({ overlap }: FacingRun) => Number(overlap < Math.min(JOG, widest / 4));
+  const length = ({ low, high }: FacingRun) => high - low;
+  return [...runs].sort((a, b) => jog(a) - jog(b) || length(b) - length(a) || b.overlap - a.overlap);
+}
+
+/** The longest stretch of field along an axis, whatever ends it: for fields where no two walls face. */
+export function longestSpan(all: readonly SlabEdge[], axis: 0 | 1): FacingRun {
+  const runs = slabsOf(all, axis).flatMap(({ from, to, pairs }) =>
+    pairs.map(([low, high]) => runOf({ low, high, from, to, overlap: to - from })),
+  );
+  return runs.reduce((best, run) => (run.high - run.low > best.high - best.low ? run : best));
+}

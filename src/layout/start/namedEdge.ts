@@ -1,0 +1,52 @@
+import type { Ticks } from '../../measure/index.ts';
+import { aheadOfFace, type Face } from '../frame/Face.ts';
+import type { Ground } from '../frame/Ground.ts';
+
+/** A face that a job names, seen along one axis. */
+export interface NamedEdge {
+  readonly index: number;
+  /** Whether the floor lies above it on the axis, or below. */
+  readonly side: 'low' | 'high';
+  /** Where the face itself is, half way along it. */
+  readonly line: Ticks;
+  /** Where the field ends at it: half way along, and where it stands farthest into the field. */
+  readonly field: Ticks;
+  readonly innermost: Ticks;
+}
+
+/**
+ * The face a job means by a name on an axis (0 for x, 1 for y): of a wall or an obstacle the one along which
+ * most field lies square to the axis, of a doorway its closed-door line. A face that runs along the axis
+ * instead, and a circle, stand for their middle.
+ */
+export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge | undefined {
+  const own = ground.faces.flatMap((face, index) => (matches(face, name) ? [index] : []));
+  const line = own.filter((index) => ground.faces[index]!.id === `${name}:line`);
+  const among = line.length > 0 ? line : own;
+  const squares = among.map((index) => fieldAlong(ground, index, axis));
+  const best = among[squares.indexOf(Math.max(...squares))];
+  return best === undefined ? undefined : seenAlong(ground.faces[best]!, best, axis);
+}
+
+/** Length of field along a face, as seen on the axis square to it. */
+function fieldAlong({ edges }: Ground, index: number, axis: 0 | 1): number {
+  const other = axis === 0 ? 1 : 0;
+  return edges
+    .filter(({ face }) => face === index)
+    .reduce((sum, { from, to }) => sum + Math.abs(to[other] - from[other]), 0);
+}
+
+function matches({ id, name }: Face, wanted: string): boolean {
+  return name === wanted || id === wanted;
+}
+
+function seenAlong(face: Face, index: number, axis: 0 | 1): NamedEdge {
+  const [a, b] = [face.from[axis], face.to[axis]];
+  const line = Math.round((a + b) / 2);
+  const square = Math.abs(b - a) <= Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
+  if (face.circle || !square) return { index, side: 'low', line, field: line, innermost: line };
+  const beyond: [number, number] = axis === 0 ? [line + 1e6, face.from[1]] : [face.from[0], line + 1e6];
+  return aheadOfFace(face, beyond) > 0
+    ? { index, side: 'low', line, field: line + face.gap, innermost: Math.max(a, b) + face.gap }
+    : { index, side: 'high', line, field: line - face.gap, innermost: Math.min(a, b) - face.gap };
+}

@@ -1,0 +1,3 @@
+export * from './columnAndRow.ts';
+export * from './makePattern.ts';
+export * from './Pattern.ts';
