@@ -11,6 +11,7 @@ import { printAll } from './printAll.ts';
 import { publish } from './publish.ts';
 import { readFolders } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
+import { sweepCache } from './sweepCache.ts';
 import { readWords, type Words } from './words.ts';
 import { writeData } from './writeData.ts';
 import { renderPages, writeFile, writePages } from './writePages.ts';
@@ -94,6 +95,7 @@ export async function buildSite(places: Places, wish: BuildWish): Promise<Built>
     writeData(jobs, staging);
     const failed = await print(jobs, staging, places, wish);
     publish(jobs, staging, places);
+    sweepCache(places.cache);
     return { jobs, problems: [...jobs.flatMap((job) => job.problems), ...failed] };
   } finally {
     rmSync(staging, { recursive: true, force: true });

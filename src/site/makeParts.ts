@@ -38,7 +38,7 @@ function languageOf(context: TemplateContext): string {
   throw new Error('t() has no language here: import the macro "with context"');
 }
 
-function pageLists(jobs: readonly SiteJob[]): Parts['data'] {
+function pageLists(jobs: readonly SiteJob[], words: Words): Parts['data'] {
   const written = jobs.filter((job) => job.pages === 'write');
   const title = (job: SiteJob) => job.card?.title ?? job.slug;
   return {
@@ -52,13 +52,11 @@ function pageLists(jobs: readonly SiteJob[]): Parts['data'] {
       })),
     ),
     bundlePages: written.flatMap((job) =>
-      job.bundles.map(({ name, sheets }) => ({
-        slug: job.slug,
-        name,
-        bundle: true,
-        lang: sheets[0]?.lang ?? siteLanguage,
-        title: title(job),
-      })),
+      job.bundles.map(({ name, sheets }) => {
+        const lang = sheets[0]?.lang ?? siteLanguage;
+        const own = words.say(lang)(`site.bundle.${name}`);
+        return { slug: job.slug, name, bundle: true, lang, title: `${title(job)} · ${own}` };
+      }),
     ),
   };
 }
@@ -107,5 +105,5 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
       }
     },
   };
-  return { globals, data: pageLists(jobs), failures };
+  return { globals, data: pageLists(jobs, words), failures };
 }

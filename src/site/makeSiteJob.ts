@@ -45,7 +45,7 @@ export function makeSiteJob(folder: JobFolder, making: Making): SiteJob {
   const { packet, problems } = packetOf(folder, making);
   if (!packet) return fromLastGood(folder, problems, making);
   try {
-    return { ...viewOf(folder.slug, packet, making), problems, stale: false };
+    return { ...viewOf(folder.slug, packet, making), problems, stale: problems.length > 0 };
   } catch (error) {
     return fromLastGood(folder, [...problems, ...errorLines(error, folder.file, making.words)], making);
   }

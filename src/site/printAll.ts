@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'puppeteer';
 import { browserMark, openBrowser } from './openBrowser.ts';
@@ -56,6 +56,8 @@ async function printOne(order: PrintOrder, browser: LastingBrowser, settings: Pr
     settings.progress(`Printing ${order.pdf}`);
     writeFile(stored, await printTwice(browser, order.html));
   }
+  const now = new Date();
+  utimesSync(stored, now, now);
   writeFile(order.pdf, readFileSync(stored));
 }
 

@@ -71,7 +71,7 @@ describe('a printed packet', () => {
   test('has a title, a language, tags and an outline', async () => {
     const { pdf } = first;
     const { info, outline } = await readPdf(pdf('packet'));
-    expect(info).toMatchObject({ Title: 'Boot room & WC', Language: 'en' });
+    expect(info).toMatchObject({ Title: 'Boot room & WC · Whole packet', Language: 'en' });
     expect(outline).toEqual(['Plain "sheet"', 'Notes']);
     expect(readFileSync(pdf('packet'), 'latin1')).toMatch(/\/Marked true/);
   });
