@@ -22,6 +22,12 @@ export function placeDoorways(
       );
       continue;
     }
+    if (!(spec.clear > 0)) {
+      problems.push(
+        complain('zeroLength', ['doorways', spec.name], complain.text(spec.clear), { id: spec.name }),
+      );
+      continue;
+    }
     const { length } = walls[at]!;
     const { placed, over } = placeDoorway(spec, { length, startsAt: ends[0]! });
     if (over > 0) problems.push(beyondWall(spec, length, over, complain));

@@ -3,7 +3,7 @@ import type { Problem } from '../job/Problem.ts';
 import { spread } from '../measure/index.ts';
 import type { Complain } from './complainer.ts';
 import { mostSpread } from './misclosureLimit.ts';
-import { distinctPairs, type Observation, observations, readingSd } from './observations.ts';
+import { type Observation, observations, readingSd } from './observations.ts';
 
 const key = ({ kind }: Observation) => (kind === 'wall' ? 'walls' : 'diagonals');
 
@@ -31,35 +31,41 @@ function oddReadings(surface: SurfaceSpec, seen: readonly Observation[], complai
   });
 }
 
+/** Sets of three readings that join three corners. */
+function triangles(seen: readonly Observation[]): Observation[][] {
+  const ends = ({ from, to }: Observation) => [Math.min(from, to), Math.max(from, to)] as const;
+  return seen.flatMap((one) =>
+    seen.flatMap((other) => {
+      const [[a, b], [c, d]] = [ends(one), ends(other)];
+      // Of corners a < b < d, one joins a to b and the other b to d, so that each set comes up once.
+      if (b !== c) return [];
+      return seen
+        .filter((third) => ends(third)[0] === a && ends(third)[1] === d)
+        .map((third) => [one, other, third]);
+    }),
+  );
+}
+
 /** Three distances of which one is longer than the other two together. */
 function impossibleTriangles(seen: readonly Observation[], complain: Complain): Problem[] {
-  const between = new Map<string, Observation>();
-  for (const one of seen) between.set(`${one.from} ${one.to}`, one).set(`${one.to} ${one.from}`, one);
-  const corners = [...new Set(seen.flatMap(({ from, to }) => [from, to]))].sort((a, b) => a - b);
-  const found: Problem[] = [];
-  for (const a of corners)
-    for (const b of corners)
-      for (const c of corners) {
-        const sides = [between.get(`${a} ${b}`), between.get(`${b} ${c}`), between.get(`${a} ${c}`)];
-        if (!(a < b && b < c) || sides.includes(undefined)) continue;
-        const [p, q, longest] = (sides as Observation[]).sort((x, y) => x.mean - y.mean);
-        const over = longest!.mean - p!.mean - q!.mean;
-        // Three corners in a line may read a little long or short.
-        if (over <= 2 * readingSd) continue;
-        const figures = {
-          id: longest!.id,
-          others: `${p!.id}, ${q!.id}`,
-          sum: complain.text(p!.mean + q!.mean),
-          over: complain.text(over),
-        };
-        found.push(complain('triangle', [key(longest!), longest!.id], complain.text(longest!.mean), figures));
-      }
-  return found;
+  return triangles(seen).flatMap((sides) => {
+    const [p, q, longest] = sides.sort((x, y) => x.mean - y.mean) as [Observation, Observation, Observation];
+    const over = longest.mean - p.mean - q.mean;
+    // Three corners in a line may read a little long or short.
+    if (over <= 2 * readingSd) return [];
+    const figures = {
+      id: longest.id,
+      others: `${p.id}, ${q.id}`,
+      sum: complain.text(p.mean + q.mean),
+      over: complain.text(over),
+    };
+    return [complain('triangle', [key(longest), longest.id], complain.text(longest.mean), figures)];
+  });
 }
 
 /** What is wrong with the readings as such, before any room is made of them. */
 export function readingProblems(surface: SurfaceSpec, complain: Complain): Problem[] {
   const seen = observations(surface);
   const odd = oddReadings(surface, seen, complain);
-  return odd.length > 0 || distinctPairs(seen) < 3 ? odd : impossibleTriangles(seen, complain);
+  return odd.length > 0 ? odd : impossibleTriangles(seen, complain);
 }

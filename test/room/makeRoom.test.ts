@@ -57,6 +57,38 @@ describe('a room with square corners', () => {
     expect(room.corners[3]).toEqual([inch(192 - leg), inch(216)]);
   });
 
+  it('measures what the plan says, less a hearth and a clipped corner', () => {
+    // 16 ft × 18 ft less 4 sq ft at the corner and 5 1/4 at a hearth of 18 × 42 in, centred on a short wall: 278 3/4.
+    const leg = 48 / Math.SQRT2;
+    const walls = {
+      'A-B': inch(192),
+      'B-C': inch(216 - leg),
+      'C-D': inch(48),
+      'D-E': inch(192 - leg),
+      'E-A': inch(216),
+    };
+    const hearth = obstacle('hearth', rectangle(42, 18, ['A-B', 0], ['E-A', 75]), 0);
+    const none = Object.fromEntries(Object.keys(walls).map((id) => [id, { gap: 0 }]));
+    const room = roomOf({ walls, angles: { C: 135, D: 135 }, obstacles: [hearth], facts: none });
+    expect(fieldArea(room) / 144).toBeCloseTo(278.75, 3);
+  });
+
+  it('may be a kitchen with a corridor that goes on along one wall', () => {
+    const mm = (millimetres: number) => 320 * millimetres;
+    const walls = {
+      'A-B': mm(7200),
+      'B-C': mm(1200),
+      'C-D': mm(3600),
+      'D-E': mm(1800),
+      'E-F': mm(3600),
+      'F-A': mm(3000),
+    };
+    const facts = Object.fromEntries(Object.keys(walls).map((id) => [id, { gap: mm(6) }]));
+    const room = roomOf({ walls, angles: { D: 270 }, facts });
+    const squareMillimetres = room.field.reduce((sum, shape) => sum + shapeArea(shape), 0) / 320 ** 2;
+    expect(squareMillimetres).toBe(7188 * 1188 + 3588 * 1800);
+  });
+
   it('draws each edge in by its own gap', () => {
     const facts = { 'B-C': { gap: inch(1 / 2) }, 'D-A': { gap: 0 } };
     expect(fieldArea(roomOf({ walls: box(96, 60), facts }))).toBe(95.5 * 59.5);

@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { shapeArea } from '../../src/geometry/index.ts';
 import { makeRoom } from '../../src/room/makeRoom.ts';
 import {
   box,
@@ -160,6 +162,13 @@ const rows: readonly Row[] = [
     found: 'D-E',
   },
   {
+    trouble: 'a doorway of no width',
+    wish: { walls, doorways: [doorway({ clear: 0 })] },
+    code: 'zeroLength',
+    path: 'floor.doorways.hall',
+    found: '0 in',
+  },
+  {
     trouble: 'two doorways in one place',
     wish: { walls, doorways: [doorway(), doorway({ name: 'yard', from: inch(30), clear: inch(20) })] },
     code: 'doorwaysOverlap',
@@ -276,5 +285,49 @@ describe('a room is not refused for', () => {
 
   it('an obstacle that reads a little into the wall', () => {
     expect(problemsOf({ walls, obstacles: [island('tub', 30, 20, 0, -1)] })).toEqual([]);
+  });
+});
+
+describe('whatever is written', () => {
+  const length = fc.oneof(fc.integer({ min: -9, max: 9 }), fc.integer({ min: 1, max: inch(400) }));
+  const names = 'ABCDEF';
+  const wish = fc
+    .record({
+      lengths: fc.array(length, { minLength: 3, maxLength: 6 }),
+      angles: fc.array(fc.constantFrom(90, 90, 90, 45, 135, 180, 270), { minLength: 6, maxLength: 6 }),
+      diagonals: fc.array(fc.tuple(fc.integer({ min: 0, max: 5 }), fc.integer({ min: 0, max: 5 }), length), {
+        maxLength: 8,
+      }),
+      at: fc.tuple(length, length, length),
+    })
+    .map(({ lengths, angles, diagonals, at }): Wish => {
+      const id = (i: number, j: number) => `${names[i]}-${names[j]}`;
+      const walls = lengths.map((one, i) => [id(i, (i + 1) % lengths.length), one]);
+      const [from, clear, doorLine] = at;
+      const sides = { left: undercut(1 / 2), right: post(1.5, 1.5) };
+      return {
+        walls: Object.fromEntries(walls),
+        angles: Object.fromEntries(angles.map((one, i) => [names[i]!, one])),
+        diagonals: Object.fromEntries(diagonals.map(([i, j, one]) => [id(i, j), one])),
+        doorways: [doorway({ wall: 'B-C', fromCorner: 'C', from, clear, doorLine, ...sides })],
+        obstacles: [obstacle('pipe', circle(2, ['A-B', from / 8128], ['B-C', clear / 8128]))],
+      };
+    });
+
+  it('gives a room with a field, or problems that each say where', () => {
+    fc.assert(
+      fc.property(wish, (any) => {
+        const made = makeRoom(surface(any));
+        if ('room' in made) {
+          for (const shape of made.room.field) expect(shapeArea(shape)).toBeGreaterThan(0);
+          expect(made.room.outline.flat().every(Number.isInteger)).toBe(true);
+        } else {
+          expect(made.problems.length).toBeGreaterThan(0);
+          for (const { path, found } of made.problems)
+            expect([path[0], found.length > 0]).toEqual(['floor', true]);
+        }
+      }),
+      { seed: 12, numRuns: 1000 },
+    );
   });
 });
