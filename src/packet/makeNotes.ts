@@ -1,0 +1,63 @@
+import type { Fault } from '../layout/Layout.ts';
+import type { Limit } from '../trade/Limit.ts';
+import type { Stages } from './makeSurface.ts';
+import type { Heights, PacketNote } from './Packet.ts';
+
+/** Faults that must be seen before the first tile; the rest only inform. */
+const WARNS: ReadonlySet<Fault['code']> = new Set(['underHalf', 'thinStrip', 'web', 'nearFull', 'sliver']);
+
+/** Everything the packet has to say that is not a figure of its own: limits that fail, faults of the layout, readings without a check. */
+export function makeNotes(
+  stages: readonly Stages[],
+  limits: readonly Limit[],
+  heights: Heights,
+): PacketNote[] {
+  return [
+    ...limits.filter((limit) => !limit.pass).map(limitNote),
+    ...heights.results
+      .filter((result) => !result.pass)
+      .map((result) => ({
+        code: result.code,
+        figures: result.figures,
+        at: [result.name],
+        level: 'fail' as const,
+        words: `${result.name}: ${result.code}`,
+      })),
+    ...stages.flatMap(({ layout }) => layout.faults.map(faultNote)),
+    ...stages.flatMap(readingNotes),
+  ];
+}
+
+function limitNote(limit: Limit): PacketNote {
+  return {
+    code: `limit.${limit.rule}`,
+    figures: { found: limit.found, limit: limit.limit, source: limit.source },
+    at: limit.at ?? [],
+    level: 'fail',
+    words: `Fails limit ${limit.rule}: found ${limit.found}, limit ${limit.limit} (${limit.source})`,
+  };
+}
+
+function faultNote(fault: Fault): PacketNote {
+  return {
+    code: `fault.${fault.code}`,
+    figures: fault.figures,
+    at: fault.pieces.length > 0 ? fault.pieces : [fault.edge ?? ''],
+    level: WARNS.has(fault.code) ? 'warn' : 'info',
+    words: `${fault.code}: ${fault.pieces.join(', ')}`,
+  };
+}
+
+function readingNotes({ room }: Stages): PacketNote[] {
+  const { redundancy, measureNext } = room.adjustment;
+  if (redundancy > 0) return [];
+  return [
+    {
+      code: 'room.noCheck',
+      figures: { diagonal: measureNext ?? '' },
+      at: measureNext ? [measureNext] : [],
+      level: 'warn',
+      words: `No check possible: measure one diagonal${measureNext ? `, ${measureNext} first` : ''}.`,
+    },
+  ];
+}

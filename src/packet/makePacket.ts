@@ -1,0 +1,82 @@
+import { makeCalendar } from '../calendar/makeCalendar.ts';
+import { makeCare } from '../care/makeCare.ts';
+import { makeCuts } from '../cuts/makeCuts.ts';
+import type { Job } from '../job/Job.ts';
+import type { Problem } from '../job/Problem.ts';
+import { makeLayout } from '../layout/makeLayout.ts';
+import { makeHeights } from '../materials/makeHeights.ts';
+import { makeLimits } from '../materials/makeLimits.ts';
+import { makeMaterials } from '../materials/makeMaterials.ts';
+import { makeRoom } from '../room/makeRoom.ts';
+import { makeTilePlans } from '../tiles/makeTilePlans.ts';
+import { makeZones } from '../zones/makeZones.ts';
+import { makeNotes } from './makeNotes.ts';
+import { makeSurface, type Stages } from './makeSurface.ts';
+import type { Packet } from './Packet.ts';
+import { stampOf } from './stampOf.ts';
+
+/**
+ * One measured job becomes one packet: the table of contents of the program.
+ *
+ * All lengths in ticks. Total: a job that cannot be laid gives its problems instead of a packet, all of them at once.
+ */
+export function makePacket(job: Job): { packet: Packet } | { problems: readonly Problem[] } {
+  const stages: Stages[] = [];
+  const problems: Problem[] = [];
+  for (const surface of job.surfaces) {
+    const made = makeRoom(surface);
+    if ('problems' in made) {
+      problems.push(...made.problems);
+      continue;
+    }
+    const layout = makeLayout(job, surface, made.room);
+    if ('problems' in layout) {
+      problems.push(...layout.problems);
+      continue;
+    }
+    const cuts = makeCuts(job, layout);
+    stages.push({ surface, room: made.room, layout, cuts, zones: makeZones(job, layout, cuts) });
+  }
+  return problems.length > 0 ? { problems } : { packet: assemble(job, stages) };
+}
+
+function assemble(job: Job, stages: readonly Stages[]): Packet {
+  const layouts = stages.map((stage) => stage.layout);
+  const tiles = makeTilePlans(
+    job,
+    layouts,
+    stages.map((stage) => stage.cuts),
+  );
+  const zones = stages.flatMap((stage) => stage.zones);
+  const calendar = makeCalendar(job, zones);
+  const limits = makeLimits(job, layouts);
+  const heights = makeHeights(job);
+  return {
+    format: 'tile-job-packet/1',
+    job: {
+      slug: job.slug,
+      title: job.title,
+      owner: job.owner,
+      place: job.place,
+      status: job.status,
+      revision: job.revision.letter,
+      date: job.revision.date,
+      stamp: stampOf(JSON.stringify(job)),
+    },
+    ticksPerMm: 320,
+    rounding: { step: job.print.step },
+    kerf: job.saw.kerf,
+    spec: job,
+    surfaces: stages.map((stage) => makeSurface(job, stage)),
+    tiles,
+    layers: job.base.fresh,
+    base: job.base,
+    heights,
+    limits,
+    materials: makeMaterials(job, layouts, tiles),
+    calendar,
+    care: makeCare(job, calendar),
+    notes: makeNotes(stages, limits, heights),
+    defaults: job.defaults,
+  };
+}

@@ -1,0 +1,92 @@
+import type { Cuts } from '../cuts/Cut.ts';
+import { shapeArea } from '../geometry/index.ts';
+import type { Job, SurfaceSpec } from '../job/Job.ts';
+import type { Layout } from '../layout/Layout.ts';
+import { areaM2Of } from '../measure/index.ts';
+import type { Room, RoomEdge } from '../room/Room.ts';
+import type { Zone } from '../zones/Zone.ts';
+import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
+
+/** What the stages made of one surface. */
+export interface Stages {
+  readonly surface: SurfaceSpec;
+  readonly room: Room;
+  readonly layout: Layout;
+  readonly cuts: Cuts;
+  readonly zones: readonly Zone[];
+}
+
+/** One surface of the packet: all coordinates in the pattern's frame, in ticks; `turn` in degrees brings them back to the room's. */
+export function makeSurface(job: Job, stage: Stages): PacketSurface {
+  const { surface, room, layout, cuts, zones } = stage;
+  const { frame, pattern, start, chalk } = layout;
+  return {
+    name: surface.name,
+    kind: surface.kind,
+    turn: (layout.turn * 180) / Math.PI,
+    outline: frame.outline,
+    holes: frame.obstacles.map((obstacle) => [...obstacle.ring].reverse()),
+    field: layout.field,
+    joint: job.joint,
+    edges: [...frame.edges, ...frame.obstacles.flatMap((obstacle) => obstacle.edges)].map((edge) =>
+      packetEdge(surface, room, edge),
+    ),
+    pattern: {
+      name: pattern.name,
+      a: pattern.a,
+      b: pattern.b,
+      tiles: pattern.tiles.map(({ tile, ring }) => ({ tile, ring })),
+    },
+    start: {
+      ...start,
+      axes: [start.along.wish, start.across.wish],
+      origin: layout.origin,
+      score: start.chosen.smallestShare,
+      bound: null,
+      reasons: start.chosen.reason,
+    },
+    pieces: packetPieces(stage),
+    left: layout.left,
+    cuts: cuts.cuts,
+    rows: cuts.rows,
+    chalk,
+    lines: chalk.lines.map(({ name, marks }) => ({
+      name,
+      marks: marks.map(({ edge, end, distance }) => ({ edge, end, distance })),
+      check: `${chalk.check.legs[0]} ${chalk.check.legs[1]} ${chalk.check.diagonal}`,
+    })),
+    zones,
+    faults: layout.faults,
+    adjustment: room.adjustment,
+    openings: room.openings,
+    obstacles: frame.obstacles,
+    areaM2: areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0)),
+  };
+}
+
+function packetEdge(surface: SurfaceSpec, room: Room, edge: RoomEdge): PacketEdge {
+  const reading = room.adjustment.readings.find((one) => one.id === edge.name);
+  const wall = surface.walls.find((one) => one.id === edge.name);
+  return {
+    id: edge.id,
+    from: edge.from,
+    to: edge.to,
+    meets: edge.meets,
+    gap: edge.gap,
+    gapMax: edge.gapMax,
+    touch: edge.touch,
+    seen: edge.seen,
+    readings: wall?.readings ?? [],
+    used: reading?.used ?? Math.round(Math.hypot(edge.to[0] - edge.from[0], edge.to[1] - edge.from[1])),
+  };
+}
+
+function packetPieces({ layout, cuts, zones }: Stages): PacketPiece[] {
+  const cutOf = new Map(cuts.cuts.flatMap((cut) => cut.pieces.map((piece) => [piece, cut.number] as const)));
+  const zoneOf = new Map(zones.flatMap((zone) => zone.pieces.map((piece) => [piece, zone.number] as const)));
+  return layout.pieces.map((piece) => ({
+    ...piece,
+    zone: zoneOf.get(piece.id) ?? 1,
+    cut: cutOf.get(piece.id) ?? null,
+  }));
+}

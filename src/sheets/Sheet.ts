@@ -1,0 +1,24 @@
+import type { SheetContext } from './SheetContext.ts';
+import type { Bundle, SheetView } from './SheetView.ts';
+
+/** A kind of sheet: whom it serves, where it is bound, and how its data are made. */
+export interface Sheet {
+  /** Template and key of its words: `sheet.<name>.title`, `sheet.<name>.question`. */
+  readonly name: string;
+  readonly for: SheetView['for'];
+  readonly bundles: readonly Bundle[];
+  /** Whose language it speaks: crew sheets may carry a second one. */
+  readonly speaks: 'crew' | 'owner';
+  /** The pages of this kind for one packet; none when their data do not exist. */
+  readonly make: (context: SheetContext) => readonly SheetPage[];
+}
+
+/** One page of a kind: `suffix` tells several of a kind apart (`zone-2`). */
+export interface SheetPage {
+  readonly suffix?: string;
+  /** Figures for the words of title and question. */
+  readonly figures?: Readonly<Record<string, string | number>>;
+  readonly landscape?: boolean;
+  readonly scale?: string;
+  readonly data: unknown;
+}

@@ -1,0 +1,47 @@
+import { type Figure, figure, printLength, type Ticks } from '../measure/index.ts';
+import type { Packet } from '../packet/Packet.ts';
+import type { Say } from './SheetView.ts';
+
+/** What every sheet needs at hand: the packet, the words of its language, and lengths, dates and money as this job prints them. */
+export interface SheetContext {
+  readonly packet: Packet;
+  readonly lang: string;
+  readonly say: Say;
+  /** The crew's second language, on sheets for the crew. */
+  readonly second?: { readonly lang: string; readonly say: Say };
+  /** `7 5/8 in`, `289.5 mm`. */
+  readonly length: (ticks: Ticks) => string;
+  /** `8 ft 2 1/4 in` in inch jobs, millimetres otherwise. */
+  readonly longLength: (ticks: Ticks) => string;
+  /** A figure for the saw, in its parts. */
+  readonly figure: (ticks: Ticks) => Figure;
+  /** `Mon 8 Mar 2027`, in the sheet's language. */
+  readonly date: (iso: string) => string;
+  /** `Tue 9 Mar, 15:00`. */
+  readonly time: (iso: string) => string;
+  readonly number: (value: number, digits?: number) => string;
+}
+
+/** Builds the context of one language; pure, since dates are local times without a zone. */
+export function sheetContext(
+  packet: Packet,
+  first: { readonly lang: string; readonly say: Say },
+  second?: { readonly lang: string; readonly say: Say },
+): SheetContext {
+  const { system } = packet.spec.print;
+  const { lang, say } = first;
+  const day = new Intl.DateTimeFormat(lang, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+  const clock = new Intl.DateTimeFormat(lang, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+  return {
+    packet,
+    lang,
+    say,
+    ...(second ? { second } : {}),
+    length: (ticks) => printLength(ticks, system),
+    longLength: (ticks) => printLength(ticks, system, { feet: system === 'inches' }),
+    figure: (ticks) => figure(ticks, system),
+    date: (iso) => day.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`)),
+    time: (iso) => `${clock.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))}, ${iso.slice(11, 16)}`,
+    number: (value, digits = 1) => new Intl.NumberFormat(lang, { maximumFractionDigits: digits }).format(value),
+  };
+}

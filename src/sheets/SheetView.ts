@@ -1,0 +1,31 @@
+/** Puts a code and its figures into words of one language. */
+export type Say = (code: string, figures?: Readonly<Record<string, unknown>>) => string;
+
+export type Bundle = 'crew' | 'owner' | 'office' | 'packet';
+
+/** One sheet as its template gets it: plain data, ready to print, without arithmetic left to do. */
+export interface SheetView {
+  /** File name of the page, unique in the job: `layout-plan`, `zone-2`. */
+  readonly name: string;
+  /** Template in `layouts/_includes/sheets/`, without `.njk`. */
+  readonly template: string;
+  readonly title: string;
+  /** The one question that the sheet answers. */
+  readonly question: string;
+  readonly lang: string;
+  /** The crew's second language, printed small under the first. */
+  readonly second?: string;
+  readonly for: 'setter' | 'estimator' | 'owner' | 'all';
+  readonly bundles: readonly Bundle[];
+  readonly landscape: boolean;
+  readonly paper: 'letter' | 'a4';
+  /** `1:12`, or missing where nothing is drawn to scale. */
+  readonly scale?: string;
+  readonly head: {
+    readonly job: string;
+    readonly revision: string;
+    readonly date: string;
+    readonly stamp: string;
+  };
+  readonly data: unknown;
+}

@@ -1,0 +1,62 @@
+import type { Candidate } from '../layout/Layout.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** The start that was chosen and those that were not, side by side, with what each costs. */
+export const alternatives: Sheet = {
+  name: 'alternatives',
+  for: 'estimator',
+  bundles: ['office', 'packet'],
+  speaks: 'owner',
+  make: (context) => [
+    {
+      data: {
+        surfaces: context.packet.surfaces.map((surface) => ({
+          name: surface.name,
+          rows: candidates(surface).map(([role, one]) => candidateRow(context, role, one)),
+        })),
+      },
+    },
+  ],
+};
+
+function candidates({ start }: PacketSurface): [string, Candidate][] {
+  return [
+    ['chosen', start.chosen],
+    ...(start.runnerUp ? [['runnerUp', start.runnerUp] as [string, Candidate]] : []),
+    ...start.alternatives.map((one) => ['other', one] as [string, Candidate]),
+  ];
+}
+
+function candidateRow({ say, length, longLength, number }: SheetContext, role: string, one: Candidate) {
+  const [left, right] = one.ends.along;
+  const [near, far] = one.ends.across;
+  return {
+    role: say(`sheet.alternatives.${role}`),
+    chosen: role === 'chosen',
+    reasons: one.reason.map(({ code, figures }) => say(code, lengthsIn(figures, length))),
+    pieces: one.pieces,
+    whole: one.whole,
+    cut: one.cut,
+    smallest: length(one.smallest),
+    smallestShare: `${number(one.smallestShare * 100, 0)} %`,
+    underHalf: one.underHalf,
+    nearFull: one.nearFull,
+    hardCuts: one.hardCuts,
+    webFaults: one.webFaults,
+    cutLength: longLength(one.cutLength),
+    along: `${length(left)} · ${length(right)}`,
+    across: `${length(near)} · ${length(far)}`,
+  };
+}
+
+/** Figures of a reason that are ticks become lengths as this job prints them. */
+function lengthsIn(
+  figures: Readonly<Record<string, number | string>>,
+  length: (ticks: number) => string,
+): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(figures).map(([key, value]) => [key, typeof value === 'number' ? length(value) : value]),
+  );
+}

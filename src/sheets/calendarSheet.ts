@@ -1,0 +1,27 @@
+import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** When may I walk, grout, seal, shower: clock times for this job, each with the wait it rests on. */
+export const calendarSheet: Sheet = {
+  name: 'calendar',
+  for: 'all',
+  bundles: ['owner', 'office', 'packet'],
+  speaks: 'owner',
+  make: (context) => [{ data: { rows: context.packet.calendar.map((entry) => calendarRow(context, entry)) } }],
+};
+
+function calendarRow({ say, time }: SheetContext, entry: CalendarEntry) {
+  return {
+    from: time(entry.from),
+    to: entry.to ? time(entry.to) : '',
+    what: say(`calendar.${entry.code}`, { zone: entry.zone ?? 0, hours: entry.hours ?? 0 }),
+    wait: entry.hours ? say('calendar.wait', { hours: entry.hours }) : '',
+    source: say(`source.${sourceKey(entry.source)}`, { source: entry.source }),
+  };
+}
+
+/** `job` stands for the product's own sheet, `default` for ours; anything else is quoted as it is. */
+function sourceKey(source: string): string {
+  return source === 'job' || source === 'default' ? source : 'quoted';
+}

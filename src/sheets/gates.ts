@@ -1,0 +1,105 @@
+import { checkRun, type Limit } from '../trade/index.ts';
+import { sayFigure, sayFigures } from './sayFigures.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** A gate: what must be true before a tile is set, with room to write what was found. */
+export interface Gate {
+  readonly what: string;
+  readonly limit: string;
+  /** Already known from the job file; empty where it is found on the floor. */
+  readonly found: string;
+  /** `pass`, `fail`, or `open` where only the floor can tell. */
+  readonly state: 'pass' | 'fail' | 'open';
+  /** What to do, or what would pass. */
+  readonly note: string;
+  readonly source: string;
+}
+
+/** All gates of a job in the order in which they are passed: stops, tile, base, heights. */
+export function gates(context: SheetContext): readonly Gate[] {
+  const { limits } = context.packet;
+  const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
+  const others = limits.filter(({ rule }) => !rule.startsWith('house.'));
+  return [
+    ...stops.map((limit) => limitGate(context, limit)),
+    ...tileGates(context),
+    ...others.map((limit) => limitGate(context, limit)),
+    ...baseGates(context),
+    ...heightGates(context),
+  ];
+}
+
+function limitGate(context: SheetContext, limit: Limit): Gate {
+  const { say } = context;
+  const onSite = limit.found === 'onSite';
+  return {
+    what: say(`limit.${limit.rule}`),
+    limit: limitText(context, limit.limit, limit.unit),
+    found: onSite ? '' : limitText(context, limit.found, limit.unit),
+    state: onSite ? 'open' : limit.pass ? 'pass' : 'fail',
+    note: limit.wouldPass && (onSite || !limit.pass) ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
+    source: limit.source,
+  };
+}
+
+/** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
+function limitText(context: SheetContext, value: number | string, unit: string): string {
+  if (typeof value === 'string') return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
+  const named: Readonly<Record<string, string>> = { ticks: 'length', share: 'valueShare', areaM2: 'areaM2', tempC: 'valueTempC' };
+  const text = sayFigure(context, named[unit] ?? 'valueCount', value);
+  return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+}
+
+/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped. */
+function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
+  return packet.spec.tiles.map((tile) => ({
+    what: say('gate.run', { name: tile.name }),
+    limit: longLength(checkRun(tile.length, packet.spec.joint)),
+    found: '',
+    state: 'open',
+    note: say('gate.runNote', {
+      size: `${length(tile.length)} × ${length(tile.width)}`,
+      spread: length(tile.spread),
+      count: tile.readings.length,
+    }),
+    source: '',
+  }));
+}
+
+/** What comes up and goes back, and the state of the base under it. */
+function baseGates({ packet, say }: SheetContext): Gate[] {
+  const { base } = packet;
+  const open = (what: string, note: string): Gate => ({ what, limit: '', found: '', state: 'open', note, source: '' });
+  return [
+    ...(base.removed.length > 0 ? [open(say('gate.comesUp', { layers: base.removed.map(({ name }) => name).join(', ') }), say('gate.comesUpNote'))] : []),
+    ...base.comesOut.map(({ what, who }) => open(say('gate.comesOut', { what, who: who ?? '________' }), say('gate.comesOutNote'))),
+    open(say('gate.base'), say('gate.baseNote')),
+    open(say('gate.film'), say('gate.filmNote')),
+    open(say('gate.moisture'), say('gate.moistureNote')),
+  ];
+}
+
+function heightGates(context: SheetContext): Gate[] {
+  const { packet, say, length } = context;
+  const { heights } = packet;
+  return [
+    {
+      what: say('gate.undercut'),
+      limit: length(heights.undercut),
+      found: '',
+      state: 'open',
+      note: say('gate.undercutNote', { stack: length(heights.stack) }),
+      source: '',
+    },
+    ...heights.results.map(
+      (result): Gate => ({
+        what: result.name,
+        limit: '',
+        found: '',
+        state: result.pass ? 'pass' : 'fail',
+        note: say(result.code, sayFigures(context, result.figures)),
+        source: '',
+      }),
+    ),
+  ];
+}

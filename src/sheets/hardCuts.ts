@@ -1,0 +1,41 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { cardScale, drawCard } from '../drawing/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve. */
+export const hardCuts: Sheet = {
+  name: 'hard-cuts',
+  for: 'setter',
+  bundles: ['crew', 'packet'],
+  speaks: 'crew',
+  make: (context) => {
+    const { packet } = context;
+    const tiles = packet.spec.tiles;
+    const ratio = cardScale(tiles, packet.spec.print.system);
+    const cards = packet.surfaces.flatMap((surface) =>
+      surface.cuts.filter((cut) => cut.hard).map((cut) => card(context, surface, cut, ratio)),
+    );
+    return cards.length === 0 ? [] : [{ scale: `1:${ratio}`, data: { cards } }];
+  },
+};
+
+function card({ packet, say }: SheetContext, surface: PacketSurface, cut: Cut, ratio: number) {
+  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+  return {
+    number: cut.number,
+    count: cut.pieces.length,
+    kind: say(`cut.${cut.kind}`),
+    hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
+    pieces: cut.pieces,
+    zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
+    drawing: drawCard(cut, tile, {
+      id: `card-${surface.name}-${cut.number}`,
+      label: say('sheet.hard-cuts.drawing', { number: cut.number }),
+      system: packet.spec.print.system,
+      say,
+      ratio,
+    }).svg,
+  };
+}

@@ -1,0 +1,72 @@
+import { drawJointFullSize, drawTile } from '../drawing/index.ts';
+import { faultLines } from './faultLines.ts';
+import { gates } from './gates.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** May you start? Gates with limits, the five figures of the job, decisions with signatures, cautions. */
+export const jobSheet: Sheet = {
+  name: 'job-sheet',
+  for: 'all',
+  bundles: ['crew', 'office', 'packet'],
+  speaks: 'crew',
+  make: (context) => {
+    const all = gates(context);
+    return [
+      {
+        data: {
+          ...whoAndWhat(context),
+          gates: all,
+          five: fiveFigures(context),
+          faults: faultLines(context),
+          failing: all.filter(({ state }) => state === 'fail'),
+          cautions: context.packet.care.cautions.map(({ code }) => ({
+            first: context.say(code),
+            second: context.second?.say(code) ?? '',
+          })),
+          defaults: context.packet.defaults.map(({ path, figures }) => `${path}: ${figures.value ?? ''}`),
+        },
+      },
+    ];
+  },
+};
+
+function whoAndWhat({ packet, say, date }: SheetContext) {
+  const { job, spec } = packet;
+  return {
+    owner: job.owner,
+    place: job.place,
+    from: date(spec.work.from),
+    onlyToilet: spec.access.onlyToilet ? say('sheet.job-sheet.onlyToilet') : '',
+    onlyExit: spec.access.onlyExit ? say('sheet.job-sheet.onlyExit') : '',
+  };
+}
+
+/** Tile, joint, gap, undercut, direction: what everyone on the floor must have in his head. */
+function fiveFigures(context: SheetContext) {
+  const { packet, say, figure, length } = context;
+  const { system } = packet.spec.print;
+  const tile = packet.spec.tiles[0]!;
+  const surface = packet.surfaces[0]!;
+  const gap = Math.min(...surface.edges.map((edge) => edge.gap));
+  const options = (id: string, label: string) => ({ id, label, system, say });
+  return {
+    tile: {
+      name: tile.name,
+      long: figure(tile.length),
+      wide: figure(tile.width),
+      drawing: drawTile(tile, options('five-tile', tile.name)).svg,
+    },
+    joint: {
+      figure: figure(packet.spec.joint),
+      drawing: drawJointFullSize(packet.spec.joint, options('five-joint', length(packet.spec.joint))).svg,
+    },
+    gap: figure(gap),
+    undercut: figure(packet.heights.undercut),
+    direction: say('sheet.job-sheet.direction', {
+      pattern: say(`pattern.${surface.pattern.name}`),
+      angle: String(Math.round(packet.spec.surfaces[0]!.pattern.turnedDeg)),
+      wall: packet.spec.surfaces[0]!.pattern.along,
+    }),
+  };
+}

@@ -1,0 +1,51 @@
+import type { Packet } from '../packet/Packet.ts';
+import { sheetContext } from './SheetContext.ts';
+import type { Sheet, SheetPage } from './Sheet.ts';
+import type { Say, SheetView } from './SheetView.ts';
+import { sheets } from './sheets.ts';
+
+/** Speaks the languages for which there is a catalogue. */
+export interface Speaker {
+  readonly say: (lang: string) => Say;
+}
+
+/** Every sheet of a packet whose data exist, in the order in which the packet is bound. */
+export function makeSheets(packet: Packet, words: Speaker): readonly SheetView[] {
+  return sheets.flatMap((sheet) => sheetViews(packet, sheet, words));
+}
+
+function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
+  const { crew, owner } = packet.spec.print;
+  const [lang, second] = sheet.speaks === 'crew' ? [crew[0] ?? 'en', crew[1]] : [owner, undefined];
+  const context = sheetContext(
+    packet,
+    { lang, say: words.say(lang) },
+    second ? { lang: second, say: words.say(second) } : undefined,
+  );
+  return sheet.make(context).map((page) => ({
+    ...frame(packet, sheet, page, context.say),
+    lang,
+    ...(second ? { second } : {}),
+    head: {
+      job: packet.job.title,
+      revision: packet.job.revision,
+      date: context.date(packet.job.date),
+      stamp: packet.job.stamp,
+    },
+  }));
+}
+
+function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<SheetView, 'lang' | 'head'> {
+  return {
+    name: page.suffix ? `${sheet.name}-${page.suffix}` : sheet.name,
+    template: sheet.name,
+    title: say(`sheet.${sheet.name}.title`, page.figures),
+    question: say(`sheet.${sheet.name}.question`, page.figures),
+    for: sheet.for,
+    bundles: sheet.bundles,
+    landscape: page.landscape ?? false,
+    paper: packet.spec.print.paper,
+    ...(page.scale ? { scale: page.scale } : {}),
+    data: page.data,
+  };
+}

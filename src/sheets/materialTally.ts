@@ -1,0 +1,51 @@
+import type { Material } from '../materials/Material.ts';
+import type { TilePlan } from '../tiles/TilePlan.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { sayFigures } from './sayFigures.ts';
+
+/** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
+export const materialTally: Sheet = {
+  name: 'material-tally',
+  for: 'estimator',
+  bundles: ['office'],
+  speaks: 'owner',
+  make: (context) => [
+    {
+      data: {
+        tiles: Object.values(context.packet.tiles).map((plan) => tileCount(context, plan)),
+        materials: context.packet.materials.filter(({ what }) => what !== 'tile').map((one) => materialRow(context, one)),
+      },
+    },
+  ],
+};
+
+/** The count of one tile as a column of figures that adds up. */
+function tileCount({ packet, number, length }: SheetContext, plan: TilePlan) {
+  const tile = packet.spec.tiles.find(({ key }) => key === plan.tile);
+  const perBox = tile?.box?.pieces ?? 0;
+  return {
+    name: tile?.name ?? plan.tile,
+    size: tile ? `${length(tile.length)} × ${length(tile.width)}` : '',
+    lot: tile?.box?.lot ?? '',
+    ...plan,
+    tilesCut: plan.needed - plan.whole,
+    saved: plan.whole + plan.cut - plan.needed,
+    perBox,
+    proved: plan.needed === plan.bound,
+    price: plan.price === undefined ? '' : number(plan.price, 2),
+    returnable: plan.over,
+  };
+}
+
+function materialRow(context: SheetContext, material: Material) {
+  const { say, number } = context;
+  return {
+    what: say(`material.${material.what}.name`),
+    name: material.name ?? '',
+    sum: material.sum.map(({ code, figures }) => say(code, sayFigures(context, figures))),
+    source: material.mark === 'job' ? say('source.job') : `${material.source} (${material.mark})`,
+    amount: `${number(material.amount, 1)} ${material.unit}`,
+    buy: `${number(material.buy, 0)} ${say(`unit.${material.buyUnit}`, { count: material.buy })}`,
+  };
+}

@@ -1,0 +1,40 @@
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** What must still be known in ten years: tile, lot, joint, products, dates, and what lies hidden. */
+export const recordSheet: Sheet = {
+  name: 'record',
+  for: 'all',
+  bundles: ['owner', 'packet'],
+  speaks: 'owner',
+  make: (context) => [{ data: { rows: recordRows(context), spares: spares(context) } }],
+};
+
+function recordRows({ packet, say, length, date }: SheetContext) {
+  const { spec } = packet;
+  const { mortar, grout, sealer } = spec.products;
+  const line = (code: string, value: string) => ({ what: say(`record.${code}`), value });
+  return [
+    ...spec.tiles.flatMap((tile) => [
+      line('tile', tile.name),
+      line('size', `${length(tile.length)} × ${length(tile.width)} × ${length(tile.thickness)}`),
+      line('lot', tile.box?.lot ?? ''),
+      line('caliber', tile.box?.caliber ?? ''),
+      line('shade', tile.box?.shade ?? ''),
+    ]),
+    line('joint', length(spec.joint)),
+    line('mortar', mortar.name ?? ''),
+    line('grout', [grout.name, grout.colour].filter(Boolean).join(', ')),
+    line('batch', grout.batch ?? ''),
+    line('sealer', sealer.kind === 'none' ? say('record.noSealer') : (sealer.name ?? say(`record.sealerKind.${sealer.kind}`))),
+    line('sealedOn', ''),
+    line('softJoint', ''),
+    line('hidden', ''),
+    line('laidBy', spec.contacts.setter ?? ''),
+    line('revision', `${packet.job.revision}, ${date(packet.job.date)}, ${packet.job.stamp}`),
+  ];
+}
+
+function spares({ packet }: SheetContext) {
+  return Object.values(packet.tiles).map((plan) => ({ tile: plan.tile, keep: plan.keep, over: plan.over }));
+}

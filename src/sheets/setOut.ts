@@ -1,0 +1,69 @@
+import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
+import type { ChalkLine } from '../layout/Layout.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { bothSpaces } from './drawingSpace.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** Where do you snap the lines? Marks from faces that a tape can touch, in the order of snapping, and the check. */
+export const setOut: Sheet = {
+  name: 'set-out',
+  for: 'setter',
+  bundles: ['crew', 'packet'],
+  speaks: 'crew',
+  make: (context) => context.packet.surfaces.map((surface, i) => setOutPage(context, surface, i)),
+};
+
+function setOutPage(context: SheetContext, surface: PacketSurface, i: number) {
+  const { packet, say, length } = context;
+  const { system, paper } = packet.spec.print;
+  const { chalk } = surface;
+  const drawing = drawSetOut(surface, {
+    id: `set-out-${i + 1}`,
+    label: say('sheet.set-out.drawing', { name: surface.name }),
+    system,
+    say,
+    space: bothSpaces(paper, 78),
+  });
+  const [short, long] = chalk.check.legs;
+  return {
+    ...(i > 0 ? { suffix: surface.name } : {}),
+    landscape: drawing.orientation === 'landscape',
+    ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
+    data: {
+      drawing: drawing.svg,
+      bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
+      lines: chalk.lines.map((line) => lineRow(context, surface, line)),
+      check: say('sheet.set-out.check', { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) }),
+      first: chalk.firstPiece,
+      adjusted: adjustedRows(context, surface),
+      noCheck: surface.adjustment.redundancy <= 0 ? say('room.noCheck', { diagonal: surface.adjustment.measureNext ?? '' }) : '',
+    },
+  };
+}
+
+/** A line with its marks as running distances, each from the corner where the tape is hooked. */
+function lineRow({ say, longLength }: SheetContext, surface: PacketSurface, line: ChalkLine) {
+  return {
+    name: line.name,
+    marks: line.marks.map((mark) => ({
+      where: say('sheet.set-out.mark', { edge: edgeName(surface, mark.edge), end: mark.end }),
+      distance: longLength(mark.distance),
+    })),
+    squared: line.snappable ? '' : say('sheet.set-out.squared'),
+  };
+}
+
+function edgeName(surface: PacketSurface, id: string): string {
+  return surface.edges.some((edge) => edge.id === id) ? id.replace(/\.\d+$/, '') : id;
+}
+
+/** What the tape said and what the drawing uses, wall by wall. */
+function adjustedRows({ longLength, length }: SheetContext, { adjustment }: PacketSurface) {
+  return adjustment.readings.map((reading) => ({
+    id: reading.id,
+    read: reading.read.map((one) => longLength(one)).join(' · '),
+    used: longLength(reading.used),
+    correction: reading.correction === 0 ? '0' : `${reading.correction > 0 ? '+' : ''}${length(reading.correction)}`,
+  }));
+}
