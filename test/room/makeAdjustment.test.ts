@@ -81,6 +81,37 @@ describe('repeated readings', () => {
   });
 });
 
+describe('five walls and all five diagonals', () => {
+  const corners: Point[] = [
+    [0, 0],
+    [192, 0],
+    [192, 182],
+    [158, 216],
+    [0, 216],
+  ].map(([x, y]): Point => [inch(x!), inch(y!)]);
+  const made = readingsOf(corners, [
+    [0, 2],
+    [0, 3],
+    [1, 3],
+    [1, 4],
+    [2, 4],
+  ]);
+  const all = [...Object.keys(made.walls), ...Object.keys(made.diagonals)];
+
+  it.each(all)('name %s when it is a foot out', (wrong) => {
+    const slip = (readings: Record<string, number>) =>
+      Object.fromEntries(
+        Object.entries(readings).map(([key, one]) => [key, one + (key === wrong ? inch(12) : 0)]),
+      );
+    const found = problemsOf({
+      walls: slip(made.walls),
+      diagonals: slip(made.diagonals),
+      angles: { C: 135, D: 135 },
+    });
+    expect(found.map(({ path }) => path.at(-1))).toEqual([wrong]);
+  });
+});
+
 describe('walls alone', () => {
   const walls = { 'A-B': inch(98.25), 'B-C': inch(60.5), 'C-D': inch(97.875), 'D-A': inch(61) };
   const { adjustment, corners } = roomOf({ walls });
