@@ -1,9 +1,16 @@
 import type { Description } from './describePiece.ts';
 
+const OUTER = /^width$|ength$/;
+
 /** What makes two cuts the same but for their hand: kind, sizes as sawn, and the sides that stay factory edges. */
 export function keyOf({ kind, sizes, factory }: Description): string {
-  const words = sizes.map(({ what, from, saw }) => `${what} ${from} ${padded(saw)}`).sort();
-  return [kind, ...words, factory.join(' ')].join('|');
+  const words = sizes.map(({ what, from, saw, at }) => {
+    // Sawn on both sides: equal only where they also lie at the same place in the tile.
+    const place =
+      from === 'none' && OUTER.test(what) ? at[0].map((tick) => Math.round(tick / 508)).join(' ') : '';
+    return `${what} ${from} ${padded(saw)} ${place}`;
+  });
+  return [kind, ...words.sort(), factory.join(' ')].join('|');
 }
 
 /** Sizes from the left and from below come first, then shorter ones: the way a card is read. */

@@ -25,5 +25,11 @@ export interface TilePlan {
 export interface CutTile {
   /** Number written on the tile: `T1`, `T2`, … */
   readonly tile: string;
-  readonly pieces: readonly { readonly piece: string; readonly cut: number; readonly at: Point; readonly turn: 0 | 90 | 180 | 270 }[];
+  /** Each piece as its cut's shape turned counter-clockwise about the origin by `turn`, then moved by `at`, in the tile's own axes. */
+  readonly pieces: readonly {
+    readonly piece: string;
+    readonly cut: number;
+    readonly at: Point;
+    readonly turn: 0 | 90 | 180 | 270;
+  }[];
 }
