@@ -97,6 +97,8 @@ export interface Candidate {
   readonly smallestShare: number;
   readonly smallest: Ticks;
   readonly underHalf: number;
+  /** Pieces in sight thinner than the least strip. */
+  readonly thin?: number;
   readonly nearFull: number;
   readonly webFaults: number;
   readonly hardCuts: number;

@@ -9,7 +9,7 @@ import { frameRoom, intoFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Layout } from './Layout.ts';
-import { namePieces } from './names/namePieces.ts';
+import { namePieces, pieceOf } from './names/namePieces.ts';
 import { ringAt } from './pieces/Lattice.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { wholeTile } from './pieces/wholeTile.ts';
@@ -54,7 +54,8 @@ export function makeLayout(
   });
   const all = [...laid.inside.map((place) => wholeTile(place, ringAt(laid.lattice, place))), ...laid.border];
   if (all.length === 0) return { problems: [noPieces(surface)] };
-  const pieces = namePieces(all, laid.lattice, chalk.crossing, ground.faces);
+  const named = namePieces(all, laid.lattice, chalk.crossing);
+  const pieces = named.map((one) => pieceOf(one, laid.lattice, ground.faces));
   return {
     surface: surface.name,
     turn: turned.turn,
@@ -71,7 +72,7 @@ export function makeLayout(
     })),
     field: tiledField(ground, laid),
     chalk: { ...chalk, firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id },
-    faults: faultsOf(),
+    faults: faultsOf(named, laid.left, ground, pattern.joint),
   };
 }
 

@@ -1,5 +1,115 @@
+import { narrowness } from '../../geometry/index.ts';
+import type { Ticks } from '../../measure/index.ts';
+import type { Face } from '../frame/Face.ts';
+import type { Ground } from '../frame/Ground.ts';
 import type { Fault } from '../Layout.ts';
+import type { NamedPiece } from '../names/namePieces.ts';
+import type { LaidPiece, LeftPart } from '../pieces/LaidPiece.ts';
+import { hasWebFault, isNearFull, isThin, isUnderHalf, leastCut } from './limits.ts';
 
-export function faultsOf(): Fault[] {
-  return [];
+/** One finding about one piece; findings of one kind at the same edges are told together. */
+interface Finding {
+  readonly code: Fault['code'];
+  readonly edges: readonly string[];
+  readonly piece?: string;
+  /** The figure that matters and what it is held against, in ticks. */
+  readonly size: Ticks;
+  readonly limit: Ticks;
+  readonly share?: number;
+}
+
+/**
+ * What is wrong with a layout, or worth knowing, by kind and by the edges concerned: pieces by name, the
+ * smallest figure among them, and the limit. Figures: `count`, `size`, `limit` in ticks, and `share`.
+ */
+export function faultsOf(
+  pieces: readonly NamedPiece[],
+  left: readonly LeftPart[],
+  ground: Ground,
+  joint: Ticks,
+): Fault[] {
+  const findings = [
+    ...pieces.flatMap((piece) => findingsOf(piece, ground, joint)),
+    ...left.map(({ face, gap }): Finding => {
+      const { id, gapMax } = ground.faces[face]!;
+      return { code: 'gapOnly', edges: [id], size: gap, limit: gapMax };
+    }),
+  ];
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const key = `${finding.code} ${finding.edges.join(' ')}`;
+    groups.set(key, [...(groups.get(key) ?? []), finding]);
+  }
+  return [...groups.values()].map(together);
+}
+
+function together(findings: readonly Finding[]): Fault {
+  const first = findings[0]!;
+  const worst = findings.reduce((least, one) => (one.size < least.size ? one : least));
+  return {
+    code: first.code,
+    pieces: findings.flatMap(({ piece }) => piece ?? []),
+    figures: {
+      count: findings.length,
+      size: worst.size,
+      limit: Math.round(worst.limit),
+      ...(worst.share !== undefined && { share: worst.share }),
+    },
+    ...(first.edges.length > 0 && { edge: first.edges.join(' ') }),
+  };
+}
+
+function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Finding[] {
+  const { faces, minStrip, minWeb } = ground;
+  if (laid.kept) {
+    const { id: edge, gap } = faces[laid.kept.face]!;
+    return [{ code: 'keptWhole', edges: [edge], piece: id, size: laid.kept.gap, limit: gap }];
+  }
+  if (laid.whole) return [];
+  const found: Finding[] = [];
+  const axis = laid.shares[0] <= laid.shares[1] ? 0 : 1;
+  const share = laid.shares[axis];
+  const edges = edgesAcross(laid, faces, axis);
+  if (laid.seen !== 'hidden' && isUnderHalf(laid, ground, joint)) found.push(underHalf());
+  if (laid.seen !== 'hidden' && isThin(laid, ground)) {
+    const size = Math.round(narrowness(laid.shape.outer));
+    found.push({ code: 'thinStrip', edges, piece: id, size, limit: minStrip, share });
+  }
+  if (isNearFull(laid)) found.push(nearFull(id, laid, faces));
+  if (hasWebFault(laid, ground)) {
+    const all = laid.faces.map((index) => faces[index]!.id);
+    found.push({ code: 'web', edges: all, piece: id, size: laid.web!, limit: minWeb });
+  }
+  return found;
+
+  function underHalf(): Finding {
+    const size = laid.extent[axis];
+    const limit = leastCut(size / share, joint, ground.minShare);
+    return { code: 'underHalf', edges, piece: id, size, limit, share };
+  }
+}
+
+function nearFull(id: string, laid: LaidPiece, faces: readonly Face[]): Finding {
+  const [x, y] = laid.shares.map((share) => (share < 1 ? share : 0)) as [number, number];
+  const axis = x >= y ? 0 : 1;
+  const share = laid.shares[axis];
+  const size = laid.extent[axis];
+  return {
+    code: 'nearFull',
+    edges: edgesAcross(laid, faces, axis),
+    piece: id,
+    size,
+    limit: size / share,
+    share,
+  };
+}
+
+/** The edges that cut a piece on an axis: those square to it, or all where none is. */
+function edgesAcross({ faces: own }: LaidPiece, faces: readonly Face[], axis: 0 | 1): string[] {
+  const all = own.map((index) => faces[index]!);
+  const square = all.filter(({ from, to }) => {
+    const [x, y] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
+    return axis === 0 ? x < y : y < x;
+  });
+  return (square.length > 0 ? square : all).map(({ id }) => id);
 }

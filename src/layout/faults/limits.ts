@@ -1,4 +1,4 @@
-import { bounds } from '../../geometry/index.ts';
+import { bounds, narrowness } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
@@ -27,6 +27,11 @@ export function isUnderHalf({ extent, ring }: LaidPiece, { minShare }: Ground, j
     extent[0] < leastCut(width, joint, minShare) - ROUNDING ||
     extent[1] < leastCut(height, joint, minShare) - ROUNDING
   );
+}
+
+/** Whether a piece passes through a slot narrower than the least strip. */
+export function isThin({ shape }: LaidPiece, { minStrip }: Ground): boolean {
+  return narrowness(shape.outer) < minStrip - ROUNDING;
 }
 
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */

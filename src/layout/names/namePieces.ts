@@ -3,43 +3,50 @@ import type { Face } from '../frame/Face.ts';
 import type { Piece } from '../Layout.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { keyOf, type Lattice } from '../pieces/Lattice.ts';
-import { pieceName } from './pieceName.ts';
+import { pieceName, type Steps } from './pieceName.ts';
 import { stepsFrom } from './stepsFrom.ts';
 
-/** Laid pieces as they are handed on: named from the chalk crossing, in order of rows from below, then columns. */
-export function namePieces(
-  laid: readonly LaidPiece[],
-  lattice: Lattice,
-  crossing: Point,
-  faces: readonly Face[],
-): Piece[] {
+/** A laid piece with its name and the steps from the crossing that it was made from. */
+export interface NamedPiece {
+  readonly id: string;
+  readonly at: Steps;
+  readonly laid: LaidPiece;
+}
+
+/** Laid pieces with their names from the chalk crossing, in order of rows from below, then columns. */
+export function namePieces(laid: readonly LaidPiece[], lattice: Lattice, crossing: Point): NamedPiece[] {
   const steps = stepsFrom(crossing, lattice);
   const seen = new Map<number, number>();
-  const placed = laid.map((piece) => ({ piece, at: steps(piece.place) }));
+  const placed = laid.map((piece) => ({ laid: piece, at: steps(piece.place) }));
   placed.sort(
     (a, b) =>
-      a.at.rows - b.at.rows || a.at.columns - b.at.columns || lower(a.piece.shape.outer, b.piece.shape.outer),
+      a.at.rows - b.at.rows || a.at.columns - b.at.columns || lower(a.laid.shape.outer, b.laid.shape.outer),
   );
-  return placed.map(({ piece, at }): Piece => {
+  return placed.map(({ laid: piece, at }): NamedPiece => {
     const key = keyOf(piece.place);
     const before = seen.get(key) ?? 0;
     seen.set(key, before + 1);
-    const { tile, quarter } = lattice.pattern.tiles[piece.place.k]!;
-    return {
-      id: `${pieceName(at)}${SUFFIXES[before] ?? before + 1}`,
-      tile,
-      whole: piece.whole,
-      fullTile: piece.ring,
-      quarter,
-      shape: piece.shape,
-      column: at.columns,
-      row: at.rows,
-      edges: piece.faces.map((index) => faces[index]!.id),
-      share: Math.min(...piece.shares),
-      seen: piece.seen,
-      circles: circlesOf(piece.faces.map((index) => faces[index]!)),
-    };
+    return { id: `${pieceName(at)}${SUFFIXES[before] ?? before + 1}`, at, laid: piece };
   });
+}
+
+/** A named piece as it is handed on. */
+export function pieceOf({ id, at, laid }: NamedPiece, { pattern }: Lattice, faces: readonly Face[]): Piece {
+  const { tile, quarter } = pattern.tiles[laid.place.k]!;
+  return {
+    id,
+    tile,
+    whole: laid.whole,
+    fullTile: laid.ring,
+    quarter,
+    shape: laid.shape,
+    column: at.columns,
+    row: at.rows,
+    edges: laid.faces.map((index) => faces[index]!.id),
+    share: Math.min(...laid.shares),
+    seen: laid.seen,
+    circles: circlesOf(laid.faces.map((index) => faces[index]!)),
+  };
 }
 
 /** Two pieces of one tile, such as both legs of a U, differ by a letter. */

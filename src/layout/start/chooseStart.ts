@@ -45,7 +45,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   const [chosen, ...others] = ranked(set.choices.map(score));
   const runnerUp = others.find(({ choice }) => !sameStart(choice.origin, chosen!.choice.origin, pattern));
   const { along, across } = chosen!.choice;
-  const alternatives = alternativesTo(question, chosen!, set.ends, runs);
+  const alternatives = alternativesTo({ ...question, chosen: chosen!, ends: set.ends, runs });
   return {
     start: {
       along,

@@ -1,6 +1,6 @@
 import { bounds } from '../../geometry/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
-import { hasWebFault, isNearFull, isUnderHalf } from '../faults/limits.ts';
+import { hasWebFault, isNearFull, isThin, isUnderHalf } from '../faults/limits.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { Candidate } from '../Layout.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
@@ -29,6 +29,7 @@ function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): C
     cutLength: cut.reduce((sum, { sawn }) => sum + sawn, 0),
     ...smallestOf(inSight, pattern),
     underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
+    thin: inSight.filter((piece) => isThin(piece, ground)).length,
     nearFull: count(isNearFull),
     webFaults: count((piece) => hasWebFault(piece, ground)),
     hardCuts: count(({ hard }) => hard),

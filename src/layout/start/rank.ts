@@ -1,22 +1,24 @@
 import type { Candidate } from '../Layout.ts';
 
-/** Shares nearer than this are the same: a tick or two of rounding must not decide. */
+/** Shares nearer than this to the best are as good: a tick or two of rounding must not decide. */
 const SAME_SHARE = 0.0005;
 
 /**
  * Candidates, best first: the largest smallest piece in sight, then fewer pieces, then the smaller shift
  * from balance, then less to saw.
  */
-export function rank<T extends Candidate>(candidates: readonly T[]): T[] {
-  return [...candidates].sort(
-    (a, b) =>
-      step(b.smallestShare) - step(a.smallestShare) ||
-      a.pieces - b.pieces ||
-      a.shift - b.shift ||
-      a.cutLength - b.cutLength,
-  );
-}
-
-function step(share: number): number {
-  return Math.round(share / SAME_SHARE);
+export function rank<T extends Pick<Candidate, 'smallestShare' | 'pieces' | 'shift' | 'cutLength'>>(
+  candidates: readonly T[],
+): T[] {
+  const left = [...candidates].sort((a, b) => b.smallestShare - a.smallestShare);
+  const order: T[] = [];
+  while (left.length > 0) {
+    const best = left[0]!.smallestShare;
+    const after = left.findIndex(({ smallestShare }) => smallestShare < best - SAME_SHARE);
+    const alike = left.splice(0, after < 0 ? left.length : after);
+    order.push(
+      ...alike.sort((a, b) => a.pieces - b.pieces || a.shift - b.shift || a.cutLength - b.cutLength),
+    );
+  }
+  return order;
 }

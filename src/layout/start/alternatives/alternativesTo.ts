@@ -2,13 +2,33 @@ import type { Candidate } from '../../Layout.ts';
 import type { MainRuns } from '../Choice.ts';
 import type { Scored, StartQuestion } from '../chooseStart.ts';
 import type { AxisRuns } from '../mainRuns.ts';
+import { sameStart } from '../slantedChoices.ts';
+import { easedJoint } from './easedJoint.ts';
+import { freedStrips } from './freedStrips.ts';
+import { otherRuns } from './otherRuns.ts';
+import { simplified } from './simplified.ts';
+import { withoutTrim } from './withoutTrim.ts';
 
-/** Further starts that are worth a look beside the chosen one. */
-export function alternativesTo(
-  _question: StartQuestion,
-  _chosen: Scored,
-  _ends: MainRuns,
-  _runs: AxisRuns,
-): readonly Candidate[] {
-  return [];
+/** Everything an alternative is made from. */
+export interface AlternativeQuestion extends StartQuestion {
+  readonly chosen: Scored;
+  /** Runs whose end cuts are told. */
+  readonly ends: MainRuns;
+  /** All runs, the one that decided first. */
+  readonly runs: AxisRuns;
+}
+
+/** One kind of alternative a file, in the order they are shown. */
+const kinds = [otherRuns, withoutTrim, easedJoint, simplified, freedStrips];
+
+/** Further starts that are worth a look beside the chosen one, each with its reason; none twice. */
+export function alternativesTo(question: AlternativeQuestion): readonly Candidate[] {
+  const kept: Candidate[] = [];
+  for (const one of kinds.flatMap((kind) => kind(question))) {
+    const known = [question.chosen.candidate, ...kept].some(
+      ({ origin, pieces }) => pieces === one.pieces && sameStart(origin, one.origin, question.pattern),
+    );
+    if (!known) kept.push(one);
+  }
+  return kept;
 }
