@@ -14,10 +14,19 @@ export interface Zone {
   readonly last: string;
   /** Doorway through which you leave, when there is one. */
   readonly wayOut?: string;
+  /** True where that doorway is the only one, so that nobody crosses this floor until it may be walked. */
+  readonly onlyWayOut?: boolean;
   readonly rows: readonly string[];
   readonly region?: Ring;
   /** Mortar for the zone, powder in kg, and how many batches the pot life asks for. */
   readonly mortarKg: number;
   readonly batches: number;
-  readonly found: readonly { readonly row: string; readonly expected: Ticks; readonly cuts: readonly number[] }[];
+  /** For each end of a row where a piece is sawn: the space from the last whole edge to the wall, and the cuts that take up a difference. */
+  readonly found: readonly {
+    /** The edge of the room at that end. */
+    readonly edge?: string;
+    readonly row: string;
+    readonly expected: Ticks;
+    readonly cuts: readonly number[];
+  }[];
 }

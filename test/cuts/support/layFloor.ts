@@ -28,8 +28,8 @@ export interface Floor {
   readonly shift?: number;
   readonly circles?: readonly { readonly name: string; readonly centre: Point; readonly radius: number }[];
   readonly boxes?: readonly { readonly name: string; readonly ring: Ring }[];
-  /** What each edge of the outline meets, walls unless said. */
-  readonly meets?: Readonly<Record<number, RoomEdge['meets']>>;
+  /** Doorways by the index of the edge that is their closed-door line. */
+  readonly doors?: Readonly<Record<number, string>>;
 }
 
 export function rectangle(width: number, height: number, [x, y]: Point = [0, 0]): Ring {
@@ -134,16 +134,21 @@ function piecesOf(
 
 const facts = { gapMax: 4064, touch: true, seen: 'plain' } as const;
 
-function edgesOf({ outline, gap, gaps, meets }: Floor): RoomEdge[] {
-  return outline.map((from, i) => ({
-    id: `${'ABCDEFGHIJKLMNOP'[i]}-${'ABCDEFGHIJKLMNOP'[(i + 1) % outline.length]}`,
-    name: '',
-    from,
-    to: outline[(i + 1) % outline.length]!,
-    meets: meets?.[i] ?? 'wall',
-    gap: gaps?.[i] ?? gap,
-    ...facts,
-  }));
+function edgesOf({ outline, gap, gaps, doors }: Floor): RoomEdge[] {
+  const letter = (i: number) => 'ABCDEFGHIJKLMNOP'[i % outline.length];
+  return outline.map((from, i) => {
+    const door = doors?.[i];
+    const wall = `${letter(i)}-${letter(i + 1)}`;
+    return {
+      id: door ? `${door}:line` : wall,
+      name: door ?? wall,
+      from,
+      to: outline[(i + 1) % outline.length]!,
+      meets: door ? 'doorway' : 'wall',
+      gap: gaps?.[i] ?? gap,
+      ...facts,
+    };
+  });
 }
 
 function roundObstacle(

@@ -1,0 +1,33 @@
+import { bounds, type Point } from '../geometry/index.ts';
+import type { Layout, Piece } from '../layout/Layout.ts';
+import type { WayOut } from './wayOutOf.ts';
+
+/** The first piece to set, at the chalk crossing or nearest to it, and the last, nearest to the way out, or farthest from the first. */
+export function endPieces(
+  layout: Layout,
+  pieces: readonly Piece[],
+  wayOut: WayOut | undefined,
+): { readonly first: string; readonly last: string } {
+  const { crossing, firstPiece } = layout.chalk;
+  const whole = pieces.filter((piece) => piece.whole);
+  const first =
+    pieces.find(({ id }) => id === firstPiece) ??
+    nearest(whole.length > 0 ? whole : pieces, (piece) => distance(middleOf(piece), crossing));
+  const last = wayOut
+    ? nearest(pieces, (piece) => distance(middleOf(piece), wayOut.at))
+    : nearest(pieces, (piece) => -distance(middleOf(piece), middleOf(first)));
+  return { first: first.id, last: last.id };
+}
+
+function nearest(pieces: readonly Piece[], away: (piece: Piece) => number): Piece {
+  return pieces.reduce((best, next) => (away(next) < away(best) ? next : best));
+}
+
+function middleOf({ shape }: Piece): Point {
+  const box = bounds(shape.outer);
+  return [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+}
+
+function distance(a: Point, b: Point): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1]);
+}
