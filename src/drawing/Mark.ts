@@ -46,8 +46,8 @@ export interface TextMark {
   readonly anchor: 'start' | 'middle' | 'end';
   /** Degrees, counter-clockwise; 0 reads from the left, 90 from below. */
   readonly turn: 0 | 90;
-  /** Hatches keep 1 mm off. */
-  readonly clear: boolean;
+  /** What keeps 1 mm off the words: hatches, lines too, or nothing. */
+  readonly clear: 'hatch' | 'all' | 'none';
 }
 
 /** A size in the large type of the saw: whole inches, then a raised numerator, a slash and a denominator. */

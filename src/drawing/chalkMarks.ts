@@ -1,7 +1,8 @@
 import type { ChalkLine } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { boxOf } from './boxes.ts';
 import type { Mark, Spot } from './Mark.ts';
-import { type Scale, toPaper } from './Scale.ts';
+import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, flag, move } from './signs.ts';
 import { path, sizes, text } from './text.ts';
 
@@ -21,8 +22,15 @@ export function chalkLine(line: ChalkLine, scale: Scale): readonly Mark[] {
   ];
 }
 
+/** On smaller tiles, in mm of paper, the letters would stand where the names belong. */
+const leastTile = 14;
+
 /** Letters of the four quarters round the crossing, by which pieces are named. */
 export function quarterLetters(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  const ring = surface.pattern.tiles[0]?.ring ?? [];
+  const box = boxOf(ring);
+  const least = lengthOn(scale, Math.min(box.right - box.left, box.top - box.bottom));
+  if (least < leastTile) return [];
   const crossing = toPaper(scale, surface.chalk.crossing);
   const eighth = (surface.turn * Math.PI) / 180 + Math.PI / 4;
   return ['K', 'L', 'M', 'N'].map((letter, i) => {

@@ -3,7 +3,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { chalkLine, quarterLetters } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { endCuts } from './endCuts.ts';
-import type { Mark, Spot } from './Mark.ts';
+import type { Spot } from './Mark.ts';
 import type { NameRequest } from './nameBlock.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
@@ -12,9 +12,9 @@ import { pieceAreas } from './pieceMarks.ts';
 import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
+import { seamMarks } from './seamMarks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
-import { path } from './text.ts';
 
 /** How a plan is drawn; everything but the pieces can be left off. */
 export interface PlanOptions extends DrawOptions {
@@ -33,13 +33,6 @@ export interface PlanDrawing extends Drawing {
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
 const borders = [16, 24, 32] as const;
-/** Lines along which the zones meet. */
-export function seamMarks(surface: PacketSurface, scale: Scale): readonly Mark[] {
-  return surface.zones.flatMap(({ seam }) =>
-    seam ? [path([toPaper(scale, seam.from), toPaper(scale, seam.to)], 'seam')] : [],
-  );
-}
-
 function names(surface: PacketSurface, scale: Scale, numbers: boolean): readonly NameRequest[] {
   const pieces = surface.pieces.map(({ id, shape, cut }) =>
     nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
@@ -50,7 +43,8 @@ function names(surface: PacketSurface, scale: Scale, numbers: boolean): readonly
   return [...pieces, ...things];
 }
 
-function layers(surface: PacketSurface, scale: Scale, options: PlanOptions): readonly Mark[] {
+/** What is drawn before names are placed, and sizes that still need a place. */
+function layers(surface: PacketSurface, scale: Scale, options: PlanOptions) {
   const drawn = [
     ...pieceAreas(surface, scale),
     ...obstacleMarks(surface, scale),
@@ -62,26 +56,21 @@ function layers(surface: PacketSurface, scale: Scale, options: PlanOptions): rea
   ];
   const doors = doorWords(surface, scale, options.say, takenBy(drawn));
   const ends = endCuts(surface, scale, options, takenBy([...drawn, ...doors]));
-  return [...drawn, ...doors, ...ends];
+  return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
 }
 
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
-  const marks = layers(surface, scale, options);
+  const { marks, toLead } = layers(surface, scale, options);
   const outline: Spot[] = surface.outline.map((point) => toPaper(scale, point));
-  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
-  const placed = placeNames(names(surface, scale, options.numbers ?? false), {
-    paper,
+  const ground = {
+    paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
     outline,
-    taken: takenBy(marks),
-  });
-  const drawing = penSvg([...marks, ...placed.marks], {
-    ...on,
-    id: options.id,
-    label: options.label,
-    ratio: scale.ratio,
-  });
-  return { ...drawing, orientation, unnamed: placed.unplaced };
+    taken: takenBy(marks).boxes,
+  };
+  const placed = placeNames([...toLead, ...names(surface, scale, options.numbers ?? false)], ground);
+  const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
+  return { ...penSvg([...marks, ...placed.marks], frame), orientation, unnamed: placed.unplaced };
 }
 
 /**

@@ -1,9 +1,11 @@
-import { type Box, overlap } from './boxes.ts';
+import { overlap, segmentMeets } from './boxes.ts';
 import type { TextMark } from './Mark.ts';
+import type { Taken } from './takenBy.ts';
 import { textBox } from './textBox.ts';
 
-/** The first of the same words at several places that touches nothing yet there; the first of all where every one does. */
-export function firstFree(tries: readonly TextMark[], taken: readonly Box[]): TextMark {
-  const free = tries.find((one) => !taken.some((box) => overlap(textBox(one), box, 0.5)));
-  return free ?? tries[0]!;
+/** The first of the same words at several places that touches nothing yet there; else the first clear of other words. */
+export function firstFree(tries: readonly TextMark[], taken: Taken): TextMark {
+  const apart = tries.filter((one) => !taken.boxes.some((box) => overlap(textBox(one), box, 0.5)));
+  const free = apart.find((one) => !taken.lines.some(([a, b]) => segmentMeets(a, b, textBox(one))));
+  return free ?? apart[0] ?? tries[0]!;
 }

@@ -9,7 +9,8 @@ export interface NameRequest {
   readonly name: string;
   readonly number?: number | undefined;
   readonly bold?: boolean;
-  /** The piece on the paper, holes after the outer ring, and the spot deepest inside it. */
+  /** The piece on the paper, holes after the outer ring, and the spot deepest inside it. Without rings the
+   *  name is led out from the spot. */
   readonly rings: readonly (readonly Spot[])[];
   readonly pole: Spot;
 }
@@ -35,7 +36,7 @@ function circleSize(number: number, size: number): number {
 function circled(at: Spot, number: number, size: number): readonly Mark[] {
   return [
     { mark: 'circle', centre: at, radius: circleSize(number, size) / 2, line: 'thin', fill: 'paper' },
-    text(at, String(number), { size, weight: 700, clear: false }),
+    text(at, String(number), { size, weight: 700, clear: 'none' }),
   ];
 }
 

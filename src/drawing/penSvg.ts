@@ -76,13 +76,13 @@ function words(mark: Mark, height: number): string {
   return mark.mark === 'figure' ? svgFigure(mark, height) : '';
 }
 
-/** Paper-white boxes round the words that hatches keep off. */
-function cleared(marks: readonly Mark[], height: number): string {
-  const rings = marks.flatMap((mark) =>
-    mark.mark === 'figure' || (mark.mark === 'text' && mark.clear)
-      ? [svgRings([corners(grow(textBox(mark), clearance))], height)]
-      : [],
-  );
+/** Paper-white boxes round the words that hatches, or lines too, keep off. */
+function cleared(marks: readonly Mark[], height: number, of: 'hatch' | 'all'): string {
+  const rings = marks.flatMap((mark) => {
+    const clear = mark.mark === 'figure' ? 'hatch' : mark.mark === 'text' ? mark.clear : 'none';
+    const isText = mark.mark === 'text' || mark.mark === 'figure';
+    return isText && clear === of ? [svgRings([corners(grow(textBox(mark), clearance))], height)] : [];
+  });
   return rings.length === 0 ? '' : `<path d="${rings.join('')}" fill="#fff"/>`;
 }
 
@@ -96,9 +96,10 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
   const body =
     svgHatches(marks, id) +
     filled(marks, heightMm, id, (fill) => fill in hatches) +
-    cleared(marks, heightMm) +
+    cleared(marks, heightMm, 'hatch') +
     filled(marks, heightMm, id, (fill) => fill === 'paper') +
     lines(marks, heightMm) +
+    cleared(marks, heightMm, 'all') +
     filled(marks, heightMm, id, (fill) => fill === 'ink') +
     marks.map((mark) => words(mark, heightMm)).join('');
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];

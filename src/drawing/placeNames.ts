@@ -24,6 +24,8 @@ const apart = 1;
 /** Names that are led out stand this far outside the outline, on a grid this fine. */
 const outside = 2;
 const grid = 2;
+/** A leader longer than this is not followed by an eye. */
+const longest = 40;
 
 const nameSizes = [sizes.name, 9, sizes.smallest];
 
@@ -75,6 +77,7 @@ function blocksOf(request: NameRequest): readonly Block[] {
 }
 
 function placeInside(request: NameRequest, state: State): boolean {
+  if (request.rings.length === 0) return false;
   const spots = spotsIn(request);
   for (const one of blocksOf(request)) {
     const spot = spots.find((at) => fits(blockBox(one, at), request.rings, state.taken));
@@ -118,7 +121,8 @@ function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean
 
 function leadOut(request: NameRequest, ground: NameGround, spots: readonly Spot[], state: State): boolean {
   const one = block(request, sizes.smallest, 0, false);
-  const nearest = [...spots].sort((a, b) => distance(a, request.pole) - distance(b, request.pole));
+  const near = spots.filter((spot) => distance(spot, request.pole) <= longest);
+  const nearest = near.sort((a, b) => distance(a, request.pole) - distance(b, request.pole));
   const spot = nearest.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
   if (!spot) return false;
   const box = blockBox(one, spot);

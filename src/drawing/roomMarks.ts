@@ -1,11 +1,12 @@
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { type Box, boxOf } from './boxes.ts';
+import { boxOf } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstFree } from './firstFree.ts';
 import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
+import type { Taken } from './takenBy.ts';
 import { path, sizes, text } from './text.ts';
 import { ringOn } from './trueCircle.ts';
 
@@ -72,12 +73,7 @@ export function cornerLetters(surface: PacketSurface, scale: Scale): readonly Ma
 }
 
 /** The name of each doorway and what lies beyond, outside the line of the closed door and clear of what is there. */
-export function doorWords(
-  surface: PacketSurface,
-  scale: Scale,
-  say: Say,
-  taken: readonly Box[],
-): readonly Mark[] {
+export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken: Taken): readonly Mark[] {
   return surface.openings.map(({ name, line, beyond }) => {
     const [left, right] = line.map((point) => toPaper(scale, point)) as [Spot, Spot];
     // Seen from the room the line runs left to right, so that the room lies on its right.

@@ -33,7 +33,7 @@ export function arrow(from: Spot, to: Spot, size = 3): readonly Mark[] {
 export function flag(centre: Spot, letters: string, radius = 3): readonly Mark[] {
   return [
     { mark: 'circle', centre, radius, line: 'slash', fill: 'paper' },
-    text(centre, letters, { size: sizes.note, weight: 700, clear: false }),
+    text(centre, letters, { size: sizes.note, weight: 700, clear: 'none' }),
   ];
 }
 
@@ -45,7 +45,7 @@ export function boxedWord(centre: Spot, word: string, size: number = sizes.note)
   const ring: Spot[] = [[x - half, y - high], [x + half, y - high], [x + half, y + high], [x - half, y + high]]; // biome-ignore format: a box on a line
   return [
     { mark: 'area', rings: [ring], line: 'dimension', fill: 'paper' },
-    text(centre, word, { size, clear: false }),
+    text(centre, word, { size, clear: 'none' }),
   ];
 }
 

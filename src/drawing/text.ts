@@ -18,7 +18,7 @@ export function text(
     weight: 400,
     anchor: 'middle',
     turn: 0,
-    clear: true,
+    clear: 'hatch',
     ...given,
   };
 }

@@ -5,7 +5,7 @@ import { firstFree } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
-import { takenBy } from './takenBy.ts';
+import type { Taken } from './takenBy.ts';
 import { path, text } from './text.ts';
 
 /** Corners of the check triangle in the quarter where it lies in the room; the first leg along the frame's x. */
@@ -36,12 +36,11 @@ export function threeFourFive(
   surface: PacketSurface,
   scale: Scale,
   system: System,
-  marks: readonly Mark[],
+  taken: Taken,
 ): readonly Mark[] {
   const { legs, diagonal } = surface.chalk.check;
   if (diagonal === 0) return [];
   const [a, corner, b] = triangle(surface).map((point) => toPaper(scale, point)) as [Spot, Spot, Spot];
-  const taken = takenBy(marks);
   const tick = (at: Spot, along: number) =>
     path([move(at, along + Math.PI / 2, 1.5), move(at, along - Math.PI / 2, 1.5)], 'thick');
   const words = (p: Spot, q: Spot, length: number, offs: readonly number[]) => {
@@ -52,7 +51,7 @@ export function threeFourFive(
         text(
           move(move(between(p, q), angle, shift), angle + Math.PI / 2, off),
           printLength(length, system, { feet: true }),
-          { turn },
+          { turn, clear: 'all' },
         ),
       ),
     );

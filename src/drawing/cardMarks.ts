@@ -1,0 +1,81 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
+import { innerCorners, type TileSides, tileRing } from './cutFrame.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { lengthOn, type Scale, toPaper } from './Scale.ts';
+import { angleTo, arrowHead, cross, move } from './signs.ts';
+import { path } from './text.ts';
+import { arcStep, circleOf, ringOn, shapeOn } from './trueCircle.ts';
+
+/** Waste smaller than this on paper, in square mm, carries no X. */
+const leastWaste = 4;
+/** Strokes of the wall's hatch: apart and long, in mm. */
+const stroke = { apart: 1.6, long: 2 };
+
+/** The whole tile the piece comes from, dashed. */
+export function ghost(tile: TileSides, scale: Scale): Mark {
+  return { mark: 'area', rings: [ringOn(scale, tileRing(tile))], line: 'fullTile' };
+}
+
+/** An X on each part that falls off, as large as fits. */
+export function wasteCrosses(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
+  const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
+  return waste
+    .filter((shape) => shapeArea(shape) * scale.paperMmPerTick ** 2 >= leastWaste)
+    .flatMap((shape) => {
+      const ring = [shape.outer, ...shape.holes].flatMap((one) => one.map((point) => toPaper(scale, point)));
+      const pole = toPaper(scale, poleOfInaccessibility(shape, 320));
+      const room = Math.min(...ring.map(([x, y]) => Math.hypot(x - pole[0], y - pole[1])));
+      return cross(pole, Math.min(6, Math.max(1.5, room * 0.7)));
+    });
+}
+
+/** Short strokes outside an edge, as a wall is hatched. */
+export function wallStrokes(a: Spot, b: Spot): readonly Mark[] {
+  const angle = angleTo(a, b);
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const count = Math.floor(length / stroke.apart);
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const from = move(a, angle, (i * length) / Math.max(1, count));
+    return path([from, move(from, angle - (3 * Math.PI) / 4, stroke.long)], 'slash');
+  });
+}
+
+/** Factory edges heavy; sawn edges thin with a triangle at each end, and the wall's hatch where they face down. */
+export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
+  return cut.edges.flatMap(({ from, to, factory }): readonly Mark[] => {
+    const [a, b] = [toPaper(scale, from), toPaper(scale, to)];
+    const circle = circleOf(from, to, cut.circles);
+    if (circle) return [{ mark: 'path', steps: [a, arcStep(scale, from, to, circle)], line: 'sawn' }];
+    if (factory) return [path([a, b], 'factory')];
+    const inward = angleTo(a, b) + Math.PI / 2;
+    const facesDown = Math.sin(inward) > 0.5;
+    return [
+      path([a, b], 'sawn'),
+      arrowHead(a, inward, 2),
+      arrowHead(b, inward, 2),
+      ...(facesDown ? wallStrokes(a, b) : []),
+    ];
+  });
+}
+
+/** A 3 mm dot at each inner corner: drill here first. A small cross in the middle of each true circle. */
+export function drillMarks(cut: Cut, scale: Scale): readonly Mark[] {
+  const dots = innerCorners(cut).map(
+    (point): Mark => ({ mark: 'circle', centre: toPaper(scale, point), radius: 1.5, fill: 'ink' }),
+  );
+  const centres = cut.circles.flatMap(({ centre, radius }) => {
+    const [x, y] = toPaper(scale, centre);
+    const arm = Math.min(2, lengthOn(scale, radius) * 0.6);
+    return [
+      path([[x - arm, y], [x + arm, y]], 'dimension'), // biome-ignore format: two ends
+      path([[x, y - arm], [x, y + arm]], 'dimension'), // biome-ignore format: two ends
+    ];
+  });
+  return [...dots, ...centres];
+}
+
+/** The piece that is kept, white on the ghost of its tile. */
+export function keptShape(cut: Cut, scale: Scale): Mark {
+  return { mark: 'area', rings: shapeOn(scale, cut.shape, cut.circles), fill: 'paper' };
+}

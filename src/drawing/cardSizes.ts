@@ -1,0 +1,108 @@
+import type { Cut, CutSize } from '../cuts/Cut.ts';
+import { figure, type System } from '../measure/index.ts';
+import { type Box, overlap } from './boxes.ts';
+import type { FigureMark, Mark, Spot } from './Mark.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { move } from './signs.ts';
+import { path, sawFigure } from './text.ts';
+import { textBox, textSize } from './textBox.ts';
+
+/** At most this many sizes on a card; more are a sign that the cut wants a template. */
+const most = 4;
+/** A size's line stands this far off the tile, further lines further; its figures this far beyond the line, in mm. */
+const first = 4.5;
+const next = 11;
+const beyond = 1.5;
+
+type Side = 'left' | 'right' | 'top' | 'bottom';
+
+interface Placed {
+  readonly a: Spot;
+  readonly b: Spot;
+  readonly side: Side;
+  readonly level: number;
+  readonly size: CutSize;
+}
+
+const outward: Readonly<Record<Side, number>> = {
+  right: 0,
+  top: Math.PI / 2,
+  left: Math.PI,
+  bottom: -Math.PI / 2,
+};
+
+/** Gives each size a side of the tile: the nearer one, or the one across when that is taken. */
+function placeSizes(cut: Cut, scale: Scale, tile: Box): readonly Placed[] {
+  const used: Record<Side, number> = { left: 0, right: 0, top: 0, bottom: 0 };
+  return cut.sizes.slice(0, most).map((size) => {
+    const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
+    const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
+    const low = level
+      ? (a[1] + b[1]) / 2 <= (tile.bottom + tile.top) / 2
+      : (a[0] + b[0]) / 2 <= (tile.left + tile.right) / 2;
+    const pair: readonly [Side, Side] = level ? ['bottom', 'top'] : ['left', 'right'];
+    const [near, far] = low ? pair : [pair[1], pair[0]];
+    const side = used[near] > used[far] ? far : near;
+    used[side] += 1;
+    return { a, b, side, level: used[side] - 1, size };
+  });
+}
+
+/** A spot brought straight out to the dimension line. */
+function project([x, y]: Spot, side: Side, away: number, tile: Box): Spot {
+  if (side === 'bottom') return [x, tile.bottom - away];
+  if (side === 'top') return [x, tile.top + away];
+  return side === 'left' ? [tile.left - away, y] : [tile.right + away, y];
+}
+
+function lineMarks({ a, b, side, level }: Placed, tile: Box): readonly Mark[] {
+  const away = first + level * next;
+  const out = outward[side];
+  const ends = [a, b].map((spot) => project(spot, side, away, tile)) as [Spot, Spot];
+  const along = out + Math.PI / 2;
+  const extension = (spot: Spot, end: Spot) => path([move(spot, out, 0.8), move(end, out, 1.2)], 'dimension');
+  const slash = (at: Spot) =>
+    path([move(at, along + Math.PI / 4, 1.25), move(at, along + Math.PI / 4, -1.25)], 'slash');
+  return [
+    extension(a, ends[0]),
+    extension(b, ends[1]),
+    path(ends, 'dimension'),
+    slash(ends[0]),
+    slash(ends[1]),
+  ];
+}
+
+/** The figure beside its line, moved along or out until it touches no other figure. */
+function figureMark(placed: Placed, tile: Box, system: System, taken: readonly Box[]): FigureMark {
+  const { a, b, side, level, size } = placed;
+  const out = outward[side];
+  const parts = figure(size.saw, system);
+  const whole =
+    size.from === 'none' && size.what.includes('iameter') ? `Ø ${parts.whole}`.trimEnd() : parts.whole;
+  const turn = side === 'left' || side === 'right' ? 90 : 0;
+  const [from, to] = [a, b].map((spot) => project(spot, side, first + level * next, tile)) as [Spot, Spot];
+  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const tries = [0, 4, 8, 12].flatMap((further) =>
+    [0, 3, -3, 6, -6, 10, -10, 15, -15].map((shift) => {
+      const mark = sawFigure(middle, { ...parts, whole }, { turn, sizes: cardFigure });
+      const off = textSize(mark)[1] / 2 + beyond + further;
+      return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
+    }),
+  );
+  return tries.find((one) => !taken.some((box) => overlap(textBox(one), box, 1))) ?? tries[0]!;
+}
+
+/** Type of the sizes on a card, in points: whole number and fraction. */
+export const cardFigure = [26, 21.5] as const;
+
+/** Up to four sizes outside the tile, each from its factory edge. */
+export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): readonly Mark[] {
+  const marks: Mark[] = [];
+  const taken: Box[] = [tile];
+  for (const placed of placeSizes(cut, scale, tile)) {
+    const words = figureMark(placed, tile, system, taken);
+    taken.push(textBox(words));
+    marks.push(...lineMarks(placed, tile), words);
+  }
+  return marks;
+}

@@ -1,0 +1,39 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { type Point, type Ring, side } from '../geometry/index.ts';
+import type { Ticks } from '../measure/index.ts';
+import { circleOf } from './trueCircle.ts';
+
+/** A whole tile lying flat: length along x, width up. */
+export interface TileSides {
+  readonly length: Ticks;
+  readonly width: Ticks;
+}
+
+export function tileRing({ length, width }: TileSides): Ring {
+  return [[0, 0], [length, 0], [length, width], [0, width]]; // biome-ignore format: a tile on a line
+}
+
+/** Quarter turns in degrees after which the longest sawn side of a cut, the wall's side, lies at the foot. */
+export function wallDownTurn(cut: Cut): 0 | 90 | 180 | 270 {
+  const facing = { 0: 0, 90: 0, 180: 0, 270: 0 };
+  for (const { from, to, factory } of cut.edges) {
+    if (factory || circleOf(from, to, cut.circles)) continue;
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    // The outside lies to the right of an edge: an edge that runs to the right faces down.
+    const turn = Math.abs(dx) >= Math.abs(dy) ? (dx > 0 ? 0 : 180) : dy > 0 ? 270 : 90;
+    facing[turn] += Math.hypot(dx, dy);
+  }
+  const order = [0, 90, 180, 270] as const;
+  return order.reduce((best, turn) => (facing[turn] > facing[best] ? turn : best));
+}
+
+/** Corners where the saw would run past: those that point into the piece, except along a true circle. */
+export function innerCorners(cut: Cut): readonly Point[] {
+  return [cut.shape.outer, ...cut.shape.holes].flatMap((ring) =>
+    ring.filter((b, i) => {
+      const [a, c] = [ring[(i + ring.length - 1) % ring.length]!, ring[(i + 1) % ring.length]!];
+      const onArc = circleOf(a, b, cut.circles) ?? circleOf(b, c, cut.circles);
+      return side(a, b, c) < 0 && !onArc;
+    }),
+  );
+}

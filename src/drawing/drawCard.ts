@@ -1,0 +1,47 @@
+import type { Cut } from '../cuts/Cut.ts';
+import type { System } from '../measure/index.ts';
+import { boxOf } from './boxes.ts';
+import { drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
+import { sizeMarks } from './cardSizes.ts';
+import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
+import type { Drawing, DrawOptions } from './Drawing.ts';
+import { trimmed } from './markBounds.ts';
+import { penSvg } from './penSvg.ts';
+import { pickRatio, ratios } from './pickScale.ts';
+import { scaleFor, toPaper } from './Scale.ts';
+
+/** What a card leaves for the tile itself between its sizes, in mm. */
+const tileSpace = { widthMm: 44, heightMm: 27 };
+
+/**
+ * The one scale for all cards of a sheet, such that every tile fits a card whichever way it lies.
+ *
+ * @example cardScale([{ length: 96012, width: 96012 }], 'inches') //=> 12
+ */
+export function cardScale(tiles: readonly TileSides[], system: System): number {
+  const high = Math.max(...tiles.map(({ length, width }) => Math.min(length, width)));
+  const wide = Math.max(...tiles.map(({ length, width }) => Math.max(length, width)));
+  return pickRatio({ width: wide, height: high }, tileSpace, system) ?? ratios[system].at(-1)!;
+}
+
+/**
+ * A hard cut, face up with the wall's side down: the whole tile dashed, the piece with heavy factory edges and thin
+ * sawn ones, waste crossed out, up to four sizes outside, dots where to drill first, circles as true arcs.
+ */
+export function drawCard(
+  cut: Cut,
+  tile: TileSides,
+  options: DrawOptions & { readonly ratio: number },
+): Drawing {
+  const scale = scaleFor(tileRing(tile), wallDownTurn(cut), options.ratio, [0, 0]);
+  const box = boxOf(tileRing(tile).map((point) => toPaper(scale, point)));
+  const { marks, widthMm, heightMm } = trimmed([
+    ghost(tile, scale),
+    keptShape(cut, scale),
+    ...wasteCrosses(cut, tile, scale),
+    ...edgeMarks(cut, scale),
+    ...drillMarks(cut, scale),
+    ...sizeMarks(cut, scale, box, options.system),
+  ]);
+  return penSvg(marks, { id: options.id, label: options.label, widthMm, heightMm, ratio: options.ratio });
+}

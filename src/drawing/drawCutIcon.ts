@@ -1,0 +1,59 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
+import { type TileSides, tileRing } from './cutFrame.ts';
+import type { Drawing, DrawOptions } from './Drawing.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { penSvg } from './penSvg.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { cross } from './signs.ts';
+import { path, text } from './text.ts';
+import { shapeOn } from './trueCircle.ts';
+
+/** Side of the icon and length of the tile's longer side on it, in mm. */
+const side = 11;
+const longest = 9;
+
+type Fence = Cut['fences'][number]['on'];
+
+/** A side of the tile as two corners, and the way into the tile. */
+function sideOf(
+  on: Fence,
+  { length, width }: TileSides,
+): readonly [readonly [number, number], readonly [number, number]] {
+  const [a, b, c, d] = tileRing({ length, width });
+  const sides = { bottom: [a!, b!], right: [b!, c!], top: [c!, d!], left: [d!, a!] } as const;
+  return sides[on];
+}
+
+function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
+  return cut.fences.slice(0, 2).flatMap(({ on }, i) => {
+    const [a, b] = sideOf(on, tile).map((point) => toPaper(scale, point)) as [Spot, Spot];
+    const inward = { bottom: [0, 1.8], top: [0, -1.8], left: [1.4, 0], right: [-1.4, 0] }[on] as [
+      number,
+      number,
+    ];
+    const number: Spot = [(a[0] + b[0]) / 2 + inward[0], (a[1] + b[1]) / 2 + inward[1]];
+    return [
+      path([a, b], 'factory'),
+      ...(cut.fences.length > 1 ? [text(number, String(i + 1), { size: 7, clear: 'none' })] : []),
+    ];
+  });
+}
+
+/** A small tile for a line of the saw list: the piece that is kept, the waste crossed out, the edge on the fence heavy. */
+export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Drawing {
+  const perTick = longest / Math.max(tile.length, tile.width);
+  const spot: Spot = [(side - tile.length * perTick) / 2, (side - tile.width * perTick) / 2];
+  const scale: Scale = { ratio: 1, paperMmPerTick: perTick, turn: 0, origin: [0, 0], spot };
+  const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
+  const crosses = waste
+    .filter((shape) => shapeArea(shape) * perTick ** 2 > 1)
+    .flatMap((shape) => cross(toPaper(scale, poleOfInaccessibility(shape, 3200)), 1));
+  const marks: readonly Mark[] = [
+    { mark: 'area', rings: [tileRing(tile).map((point) => toPaper(scale, point))], line: 'joint' },
+    { mark: 'area', rings: shapeOn(scale, cut.shape, cut.circles), line: 'thin', fill: 'paper' },
+    ...crosses,
+    ...fenceMarks(cut, tile, scale),
+  ];
+  return penSvg(marks, { id: options.id, label: options.label, widthMm: side, heightMm: side, ratio: null });
+}

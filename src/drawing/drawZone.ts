@@ -1,0 +1,112 @@
+import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import type { Zone } from '../zones/Zone.ts';
+import type { Drawing, DrawOptions } from './Drawing.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { nameRequest } from './nameRequest.ts';
+import { penSvg } from './penSvg.ts';
+import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
+import { placeNames } from './placeNames.ts';
+import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { seamMarks } from './seamMarks.ts';
+import { angleTo, arrow, boxedWord, move } from './signs.ts';
+import { type Spaces, surfaceScale } from './surfaceScale.ts';
+import { takenBy } from './takenBy.ts';
+
+export interface ZoneOptions extends DrawOptions {
+  readonly space: Spaces;
+}
+
+const border = 16;
+/** Length of the arrows in mm. */
+const shaft = 11;
+
+const poleOf = (piece: PacketPiece, scale: Scale): Spot => nameRequest(piece.id, piece.shape, scale).pole;
+const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** Two knees side by side, with a word under them. */
+function kneelMarks(at: Spot, word: string): readonly Mark[] {
+  const knees = [-2, 2].map(
+    (dx): Mark => ({
+      mark: 'circle',
+      centre: [at[0] + dx, at[1] + 3.6],
+      radius: 1.6,
+      line: 'thick',
+      fill: 'paper',
+    }),
+  );
+  return [...knees, ...boxedWord([at[0], at[1] - 0.6], word)];
+}
+
+/** Kneel on a bare part of the floor beside the last pieces, or where no part is bare, beside the last piece. */
+function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, last: Spot): Spot {
+  const bare = surface.pieces
+    .filter(({ zone: number, share }) => number > zone.number && share > 0.5)
+    .map((piece) => poleOf(piece, scale));
+  return (
+    bare.reduce<Spot | undefined>(
+      (best, spot) => (!best || distance(spot, last) < distance(best, last) ? spot : best),
+      undefined,
+    ) ?? last
+  );
+}
+
+/** An arrow through the doorway by which the zone is left. */
+function wayOut(surface: PacketSurface, zone: Zone, scale: Scale): readonly Mark[] {
+  const opening = surface.openings.find(({ name }) => name === zone.wayOut);
+  if (!opening) return [];
+  const [left, right] = opening.line.map((point) => toPaper(scale, point)) as [Spot, Spot];
+  const at = move(left, angleTo(left, right), distance(left, right) / 2);
+  const out = angleTo(left, right) + Math.PI / 2;
+  return arrow(move(at, out, -shaft * 0.6), move(at, out, shaft * 0.4));
+}
+
+/** Where to begin, which way to work, where to kneel, and the way out. */
+function workMarks(surface: PacketSurface, zone: Zone, scale: Scale, options: ZoneOptions): readonly Mark[] {
+  const find = (id: string) => surface.pieces.find((piece) => piece.id === id);
+  const [first, last] = [find(zone.first), find(zone.last)];
+  if (!first || !last) return wayOut(surface, zone, scale);
+  const [start, end] = [poleOf(first, scale), poleOf(last, scale)];
+  const begin: Spot = [start[0], start[1] - 3];
+  const reach = Math.min(shaft, distance(begin, end));
+  return [
+    ...(reach > 4 ? arrow(begin, move(begin, angleTo(begin, end), reach)) : []),
+    ...kneelMarks(kneelSpot(surface, zone, scale, end), options.say('drawing.kneel')),
+    ...wayOut(surface, zone, scale),
+  ];
+}
+
+/**
+ * The plan of one zone in the room's frame: its pieces with names and cut numbers, the first outlined heavily with an
+ * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
+ */
+export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): Drawing {
+  const { scale, widthMm, heightMm } = surfaceScale(surface, options.space, border, options.system);
+  const own = new Set(zone.pieces);
+  const pieces = surface.pieces.filter(({ id }) => own.has(id));
+  const hard = hardCutsOf(surface);
+  const drawn: readonly Mark[] = [
+    ...pieces.map((piece) => pieceArea(piece, surface, scale, lookOf(piece, hard))),
+    ...pieces
+      .filter(({ id }) => id === zone.first)
+      .map((piece) => pieceArea(piece, surface, scale, { line: 'thick' })),
+    ...obstacleMarks(surface, scale),
+    ...wallMarks(surface, scale),
+    ...seamMarks(surface, scale),
+    ...cornerLetters(surface, scale),
+    ...workMarks(surface, zone, scale, options),
+  ];
+  const marks = [...drawn, ...doorWords(surface, scale, options.say, takenBy(drawn))];
+  const requests = pieces.map(({ id, shape, cut }) => ({
+    ...nameRequest(id, shape, scale, cut ?? undefined),
+    bold: id === zone.first || id === zone.last,
+  }));
+  const ground = {
+    paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
+    outline: surface.outline.map((point) => toPaper(scale, point)),
+    taken: takenBy(marks).boxes,
+  };
+  const names = placeNames(requests, ground).marks;
+  const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
+  return penSvg([...marks, ...names], frame);
+}
