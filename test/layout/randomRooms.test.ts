@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Layout } from '../../src/layout/index.ts';
+import { judged } from '../support/Judged.ts';
+import { judgeCount } from '../support/judgeCount.ts';
+import { judgeCover } from '../support/judgeCover.ts';
+import { judgeDistance } from '../support/judgeDistance.ts';
+import { layOut } from '../support/layOut.ts';
+import { type RandomRoom, randomRoom } from '../support/randomRoom.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
+
+/** 50 rooms in `npm test`, 5,000 in the long run. */
+const ROOMS = Number(process.env.LONG === '1' ? 5000 : 50);
+const rooms = fc.sample(randomRoom, { seed: 20270301, numRuns: ROOMS });
+const named = rooms.map((room, i) => [`${i} ${room.kind} ${room.surface.pattern.name}`, room] as const);
+
+const layoutOf = ({ job, surface }: RandomRoom) => layOut(job, surface).layout;
+
+describe('random rooms', () => {
+  test.each(named)('%s: pieces, joints and what is left cover the field and nothing else', (_, room) => {
+    expect(judgeCover(judged(layoutOf(room)))).toEqual([]);
+  });
+
+  test.each(named)('%s: a flood fill finds the same pieces', (_, room) => {
+    expect(judgeCount(judged(layoutOf(room)))).toEqual([]);
+  });
+
+  test.each(named)('%s: no two pieces lie nearer than the joint', (_, room) => {
+    expect(judgeDistance(judged(layoutOf(room)))).toEqual([]);
+  });
+
+  test.each(named)('%s: no two pieces have one name', (_, room) => {
+    const ids = layoutOf(room).pieces.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+/** What must not change when a room is only looked at differently. */
+function tally({ pieces, left, start }: Layout) {
+  const { hardCuts, underHalf, nearFull, webFaults } = start.chosen;
+  return {
+    pieces: pieces.length,
+    whole: pieces.filter(({ whole }) => whole).length,
+    left: left.length,
+    hardCuts,
+    underHalf,
+    nearFull,
+    webFaults,
+  };
+}
+
+describe('random rooms looked at differently', () => {
+  test.each(named)('%s: turning and renumbering change no tally', (_, room) => {
+    const turned = [1, 2, 3].map((by) => tally(layoutOf({ ...room, surface: renumbered(room.surface, by) })));
+    expect(turned).toEqual(turned.map(() => tally(layoutOf(room))));
+  });
+
+  test.each(named)('%s: walking the mirrored room the other way changes no tally', (_, room) => {
+    const module = room.job.tiles[0]!.length + room.job.joint;
+    expect(tally(layoutOf({ ...room, surface: mirrored(room.surface, module) }))).toEqual(
+      tally(layoutOf(room)),
+    );
+  });
+});

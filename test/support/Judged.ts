@@ -1,0 +1,92 @@
+import type { Point, Ring, Shape } from '../../src/geometry/index.ts';
+import type { Layout } from '../../src/layout/index.ts';
+
+/** What a judge looks at: a pattern as pure repetition, the field, and what was laid. All in one frame, in ticks. */
+export interface Judged {
+  readonly a: Point;
+  readonly b: Point;
+  /** Rings of one repeat, in its own place. */
+  readonly tiles: readonly Ring[];
+  readonly origin: Point;
+  readonly joint: number;
+  readonly field: readonly Shape[];
+  readonly pieces: readonly { readonly id: string; readonly fullTile: Ring; readonly shape: Shape }[];
+  readonly left: readonly { readonly shape: Shape }[];
+}
+
+/** A layout as a judge sees it. */
+export function judged(layout: Layout): Judged {
+  const { pattern, origin, field, pieces, left } = layout;
+  const { a, b, joint } = pattern;
+  return { a, b, tiles: pattern.tiles.map(({ ring }) => ring), origin, joint, field, pieces, left };
+}
+
+export interface Box {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+export function boxOf(points: readonly Point[]): Box {
+  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
+  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+}
+
+/** Every tile of the pattern whose box meets the field's box: plainly one after another, far more than are needed. */
+export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
+  const box = boxOf(field.flatMap(({ outer }) => outer));
+  const wide = Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+  const corner = Math.max(...[box.minX, box.maxX].map((x) => Math.abs(x - origin[0])));
+  const other = Math.max(...[box.minY, box.maxY].map((y) => Math.abs(y - origin[1])));
+  const area = Math.abs(a[0] * b[1] - a[1] * b[0]);
+  const reach = corner + other + wide;
+  const most = [b, a].map((v) => Math.ceil((reach * Math.hypot(v[0], v[1])) / area) + 2) as [number, number];
+  const found: Ring[] = [];
+  for (let i = -most[0]; i <= most[0]; i++) {
+    for (let j = -most[1]; j <= most[1]; j++) {
+      for (const ring of tiles) {
+        const placed = ring.map(([x, y]): Point => {
+          return [origin[0] + i * a[0] + j * b[0] + x, origin[1] + i * a[1] + j * b[1] + y];
+        });
+        const own = boxOf(placed);
+        if (own.minX < box.maxX && own.maxX > box.minX && own.minY < box.maxY && own.maxY > box.minY)
+          found.push(placed);
+      }
+    }
+  }
+  return found;
+}
+
+export function ringsOf({ outer, holes }: Shape): Ring[] {
+  return [outer, ...holes];
+}
+
+/** Whether a point lies in a set of shapes, by counting crossings. */
+export function isIn(shapes: readonly Shape[], x: number, y: number): boolean {
+  let inside = false;
+  for (const ring of shapes.flatMap(ringsOf)) {
+    for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+      const [px, py] = ring[i]!;
+      const [qx, qy] = ring[j]!;
+      if (py > y !== qy > y && x < px + ((y - py) / (qy - py)) * (qx - px)) inside = !inside;
+    }
+  }
+  return inside;
+}
+
+export function areaOf(shape: Shape): number {
+  const signed = (ring: Ring) =>
+    ring.reduce((sum, [x, y], i) => {
+      const [u, v] = ring[(i + 1) % ring.length]!;
+      return sum + (x * v - u * y) / 2;
+    }, 0);
+  return ringsOf(shape).reduce((sum, ring) => sum + signed(ring), 0);
+}
+
+export function lengthRound(ring: Ring): number {
+  return ring.reduce((sum, [x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length]!;
+    return sum + Math.hypot(u - x, v - y);
+  }, 0);
+}

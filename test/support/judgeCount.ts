@@ -1,0 +1,119 @@
+import type { Point } from '../../src/geometry/index.ts';
+import { areaOf, boxOf, isIn, type Judged, lengthRound } from './Judged.ts';
+
+/**
+ * Counts pieces by flood fill on a fine raster that knows the pattern only as arithmetic and the field only as
+ * a set of points: each flooded patch must lie in one piece (or in what was left out), and every piece wider
+ * than two cells must be flooded. Says what is wrong; empty when nothing is.
+ */
+export function judgeCount(judged: Judged, cellsAcrossTile = 12): string[] {
+  const tile = boxOf(judged.tiles[0]!);
+  const cell = Math.min(tile.maxX - tile.minX, tile.maxY - tile.minY) / cellsAcrossTile;
+  const raster = rasterOf(judged, cell);
+  const ownerOf = ownersBy(judged);
+  const wrong: string[] = [];
+  const flooded = new Set<string>();
+  for (const patch of patches(raster)) {
+    const owners = new Set(patch.map((at) => ownerOf(raster.tiles[at]!, raster.point(at))));
+    if (owners.size !== 1) wrong.push(`one patch lies in ${[...owners].join(' and ')}`);
+    if (owners.has(NOBODY)) wrong.push(`a patch at ${raster.point(patch[0]!)} lies in no piece`);
+    for (const owner of owners) flooded.add(owner);
+  }
+  for (const { id, shape } of judged.pieces) {
+    const width = (2 * areaOf(shape)) / lengthRound(shape.outer);
+    if (width > 2.5 * cell && !flooded.has(id)) wrong.push(`${id} was never flooded`);
+  }
+  return wrong;
+}
+
+interface Raster {
+  readonly across: number;
+  /** The tile each cell stands in, '' for joints and outside the field. */
+  readonly tiles: readonly string[];
+  readonly point: (at: number) => Point;
+}
+
+function rasterOf(judged: Judged, cell: number): Raster {
+  const box = boxOf(judged.field.flatMap(({ outer }) => outer));
+  const across = Math.ceil((box.maxX - box.minX) / cell);
+  const up = Math.ceil((box.maxY - box.minY) / cell);
+  const point = (at: number): Point => [
+    box.minX + ((at % across) + 0.5) * cell,
+    box.minY + (Math.floor(at / across) + 0.5) * cell,
+  ];
+  const tiles = Array.from({ length: across * up }, (_, at) => {
+    const [x, y] = point(at);
+    const tile = tileAt(judged, x, y);
+    return tile !== '' && isIn(judged.field, x, y) ? tile : '';
+  });
+  return { across, tiles, point };
+}
+
+/** Lower left corner of the tile that a point stands in, by arithmetic; '' in a joint. */
+function tileAt({ a, b, tiles, origin }: Judged, x: number, y: number): string {
+  const area = a[0] * b[1] - a[1] * b[0];
+  const [px, py] = [x - origin[0], y - origin[1]];
+  const [u, v] = [(px * b[1] - py * b[0]) / area, (py * a[0] - px * a[1]) / area];
+  for (const ring of tiles) {
+    const { minX, minY, maxX, maxY } = boxOf(ring);
+    for (let j = Math.floor(v) - 1; j <= Math.floor(v) + 1; j++) {
+      for (let i = Math.floor(u) - 2; i <= Math.floor(u) + 2; i++) {
+        const [sx, sy] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
+        const [dx, dy] = [px - sx, py - sy];
+        if (dx > minX && dx < maxX && dy > minY && dy < maxY)
+          return `${origin[0] + sx + minX},${origin[1] + sy + minY}`;
+      }
+    }
+  }
+  return '';
+}
+
+function patches({ across, tiles }: Raster): number[][] {
+  const seen = new Uint8Array(tiles.length);
+  const found: number[][] = [];
+  for (let start = 0; start < tiles.length; start++) {
+    if (tiles[start] === '' || seen[start]) continue;
+    const patch = [start];
+    seen[start] = 1;
+    for (let next = 0; next < patch.length; next++) {
+      const at = patch[next]!;
+      const x = at % across;
+      for (const other of [x > 0 ? at - 1 : -1, x + 1 < across ? at + 1 : -1, at - across, at + across]) {
+        if (tiles[other] !== tiles[at] || seen[other]) continue;
+        seen[other] = 1;
+        patch.push(other);
+      }
+    }
+    found.push(patch);
+  }
+  return found;
+}
+
+const NOBODY = 'nobody';
+
+const NUDGES = [
+  [0, 0],
+  [2, 0],
+  [-2, 0],
+  [0, 2],
+  [0, -2],
+] as const;
+
+/** The piece of a tile in which a point lies. What is left out on purpose owns its points too. */
+function ownersBy({ pieces, left }: Judged): (tile: string, point: Point) => string {
+  const byTile = new Map<string, typeof pieces>();
+  for (const piece of pieces) {
+    const { minX, minY } = boxOf(piece.fullTile);
+    const key = `${minX},${minY}`;
+    byTile.set(key, [...(byTile.get(key) ?? []), piece]);
+  }
+  return (tile, [x, y]) => {
+    // Rounded corners may leave a cell's middle a tick or two outside the piece it belongs to.
+    for (const [dx, dy] of NUDGES) {
+      const owner = byTile.get(tile)?.find(({ shape }) => isIn([shape], x + dx, y + dy));
+      if (owner) return owner.id;
+      if (left.some(({ shape }) => isIn([shape], x + dx, y + dy))) return 'left';
+    }
+    return NOBODY;
+  };
+}

@@ -1,0 +1,44 @@
+import type { Point, Shape } from '../../src/geometry/index.ts';
+import { boxOf, type Judged, ringsOf } from './Judged.ts';
+
+/** Rounding of corners may bring two pieces nearer by this many ticks. */
+const ALLOWED = 2;
+
+/** Whether any two pieces lie nearer together than the joint. Says which; empty when none do. */
+export function judgeDistance({ pieces, joint }: Judged): string[] {
+  const boxes = pieces.map(({ shape }) => boxOf(shape.outer));
+  const order = pieces.map((_, i) => i).sort((i, j) => boxes[i]!.minX - boxes[j]!.minX);
+  const wrong: string[] = [];
+  order.forEach((i, at) => {
+    for (let next = at + 1; next < order.length; next++) {
+      const j = order[next]!;
+      if (boxes[j]!.minX - boxes[i]!.maxX > joint) break;
+      if (boxes[j]!.minY - boxes[i]!.maxY > joint || boxes[i]!.minY - boxes[j]!.maxY > joint) continue;
+      const apart = between(pieces[i]!.shape, pieces[j]!.shape);
+      if (apart < joint - ALLOWED) wrong.push(`${pieces[i]!.id} and ${pieces[j]!.id}: ${apart} of ${joint}`);
+    }
+  });
+  return wrong;
+}
+
+/** Least distance between the edges of two shapes: at the least, a corner of one to an edge of the other. */
+function between(one: Shape, other: Shape): number {
+  return Math.min(cornersTo(one, other), cornersTo(other, one));
+}
+
+function cornersTo(one: Shape, other: Shape): number {
+  let least = Infinity;
+  for (const ring of ringsOf(other)) {
+    ring.forEach((p, i) => {
+      const q = ring[(i + 1) % ring.length]!;
+      for (const corner of ringsOf(one).flat()) least = Math.min(least, toSegment(corner, p, q));
+    });
+  }
+  return least;
+}
+
+function toSegment([x, y]: Point, [px, py]: Point, [qx, qy]: Point): number {
+  const [dx, dy] = [qx - px, qy - py];
+  const part = Math.min(1, Math.max(0, ((x - px) * dx + (y - py) * dy) / (dx * dx + dy * dy)));
+  return Math.hypot(x - px - part * dx, y - py - part * dy);
+}

@@ -1,0 +1,64 @@
+import type { DoorwaySpec, ObstacleSpec, PatternSpec, StartWish, SurfaceSpec } from '../../src/job/Job.ts';
+
+/** The same room measured from another first corner: the room's frame turns with it. */
+export function renumbered(surface: SurfaceSpec, first: number): SurfaceSpec {
+  const turned = <T>(list: readonly T[]) => list.map((_, i) => list[(i + first) % list.length]!);
+  return { ...surface, corners: turned(surface.corners), walls: turned(surface.walls) };
+}
+
+/**
+ * The mirror image of a room with its pattern, start and doorways, walked so that it is on the left again.
+ * Corners keep their letters, so walls are named the other way round. `module` is that of the courses.
+ */
+export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
+  const walls = [...surface.walls].reverse();
+  return {
+    ...surface,
+    corners: [...surface.corners].reverse(),
+    walls: walls.map((_, i) => {
+      // Corners reversed begin with the last one, so the first wall is the one before it.
+      const own = walls[(i + 1) % walls.length]!;
+      return { ...own, id: flipped(own.id), from: own.to, to: own.from };
+    }),
+    doorways: surface.doorways.map(flippedDoorway),
+    obstacles: surface.obstacles.map(flippedObstacle),
+    pattern: flippedPattern(surface.pattern, module),
+    start: { along: flippedWish(surface.start.along), across: flippedWish(surface.start.across) },
+  };
+}
+
+/** `A-B` is `B-A` when walked the other way; other names stay. */
+function flipped(name: string): string {
+  const [, from, to] = /^([A-Z])-([A-Z])$/.exec(name) ?? [];
+  return from && to ? `${to}-${from}` : name;
+}
+
+function flippedDoorway(door: DoorwaySpec): DoorwaySpec {
+  return { ...door, wall: flipped(door.wall), left: door.right, right: door.left };
+}
+
+function flippedObstacle({ shape, ...rest }: ObstacleSpec): ObstacleSpec {
+  if (shape.kind === 'polygon')
+    return { ...rest, shape: { ...shape, walls: [flipped(shape.walls[0]), flipped(shape.walls[1])] } };
+  const [one, other] = shape.from;
+  const from = [
+    { ...one, wall: flipped(one.wall) },
+    { ...other, wall: flipped(other.wall) },
+  ] as const;
+  return { ...rest, shape: { ...shape, from } };
+}
+
+function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
+  const { offset } = pattern;
+  const turned = { ...pattern, along: flipped(pattern.along), turnedDeg: 0 - pattern.turnedDeg };
+  if (!offset) return turned;
+  if ('length' in offset) return { ...turned, offset: { length: module - offset.length } };
+  return { ...turned, offset: { ...offset, numerator: offset.denominator - offset.numerator } };
+}
+
+function flippedWish(wish: StartWish): StartWish {
+  if (wish.kind === 'best') return wish;
+  if (wish.kind === 'centred')
+    return { ...wish, between: [flipped(wish.between[0]), flipped(wish.between[1])] };
+  return wish.kind === 'cut' ? { ...wish, at: flipped(wish.at) } : { ...wish, on: flipped(wish.on) };
+}
