@@ -3,7 +3,7 @@ import type { Job } from './Job.ts';
 import { jobSchema } from './jobSchema.ts';
 import { jsonSchema } from './jsonSchema.ts';
 import type { Problem } from './Problem.ts';
-import { readShape } from './shape/readShape.ts';
+import { readShape, withoutEchoes } from './shape/readShape.ts';
 import type { Trouble } from './shape/Trouble.ts';
 import { systemOf } from './systemOf.ts';
 import { placeTextTrouble, placeTrouble } from './yaml/placeTrouble.ts';
@@ -24,10 +24,10 @@ function readValues(
   slug: string,
 ): { readonly job?: Job; readonly troubles: readonly Trouble[] } {
   if (isEmpty(value)) return { troubles: [{ code: 'emptyFile', path: [], figures: {} }] };
-  const { value: given, troubles } = readShape(value, jobSchema, jsonSchema());
-  if (!given) return { troubles };
+  const { value: given, structural, unread } = readShape(value, jobSchema, jsonSchema());
+  if (!given) return { troubles: withoutEchoes(structural, unread) };
   const built = buildJob(given, slug, systemOf(value));
-  return { job: built.job, troubles: [...troubles, ...built.troubles] };
+  return { job: built.job, troubles: withoutEchoes(structural, [...unread, ...built.troubles]) };
 }
 
 function byPlace(a: Problem, b: Problem): number {

@@ -4,7 +4,7 @@ import type { BaseSpec, FromWall, HeightSpec, Layer, TileSpec, WallSpec } from '
 import { leaf, listOf } from '../shape/leaf.ts';
 import { fromKeys, withFrom } from '../shape/withFrom.ts';
 import { flatness } from '../values/flatness.ts';
-import { heightAbove } from '../values/heightAbove.ts';
+import { type HeightAbove, heightAbove } from '../values/heightAbove.ts';
 import { length, size } from '../values/length.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { text } from '../values/text.ts';
@@ -17,6 +17,23 @@ const layers = (description: string) =>
 
 const movement = oneOf(['still', 'moving']);
 
+const heightForm = z
+  .strictObject({
+    height: leaf(length, 'Height as measured now.'),
+    above: leaf(text, 'The layer it was measured from, or base.'),
+    wanted: leaf(length, 'Height that is wanted over the finished tile.').optional(),
+    needs: leaf(length, 'Height that an appliance needs over the finished tile.').optional(),
+  })
+  .transform(({ height, above, wanted, needs }): HeightAbove => {
+    const least = wanted ?? needs;
+    return least === undefined ? { height, above } : { height, above, wanted: least };
+  });
+
+const heightSchema = z.union([
+  leaf(heightAbove, 'Height as measured now, and above what: 1/4 in above vinyl.'),
+  heightForm,
+]);
+
 /** The base under the tile, its layers and what was measured of it. */
 export const baseSchema = z
   .strictObject({
@@ -25,7 +42,7 @@ export const baseSchema = z
     kept: layers('Layers that stay, from the base up.'),
     new: layers('Layers that come on, from the base up, the tile last.'),
     heights: z
-      .record(z.string(), leaf(heightAbove, 'Height as measured now, and above what: 1/4 in above vinyl.'))
+      .record(z.string(), heightSchema)
       .meta({ description: 'Flange, doors, meeting floors, appliances: as measured now, and above what.' })
       .optional(),
     flatness: listOf(flatness, 'Gaps under a straightedge: 3/16 in under 10 ft at the hall door.').optional(),

@@ -1,5 +1,5 @@
 import type { DoorwaySpec, ObstacleSpec, WallSpec } from '../Job.ts';
-import { likely } from '../shape/likely.ts';
+import { likelyFigures } from '../shape/likely.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { type Notes, trouble } from './Notes.ts';
 
@@ -25,12 +25,13 @@ export function wallName(
 ): string {
   const names = walls.map(({ id }) => id);
   const found = findName(name, names);
-  if (found === undefined && name !== '')
+  // Where there is no wall at all, that is told already.
+  if (found === undefined && name !== '' && names.length > 0)
     trouble(
       notes,
       'unknownWall',
       path,
-      { name, walls: names.join(', '), likely: likely(name, names) ?? '' },
+      { name, walls: names.join(', '), ...likelyFigures(name, names) },
       atKey,
     );
   return found ?? name;
@@ -39,8 +40,8 @@ export function wallName(
 /** The full name of an edge: a wall, a doorway or an obstacle. */
 export function edgeName(name: string, names: readonly string[], path: Path, notes: Notes): string {
   const found = findName(name, names);
-  if (found === undefined)
-    trouble(notes, 'unknownEdge', path, { name, names: names.join(', '), likely: likely(name, names) ?? '' });
+  if (found === undefined && name !== '' && names.length > 0)
+    trouble(notes, 'unknownEdge', path, { name, names: names.join(', '), ...likelyFigures(name, names) });
   return found ?? name;
 }
 

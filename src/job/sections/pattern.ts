@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { PatternSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
-import { likely } from '../shape/likely.ts';
+import { likelyFigures } from '../shape/likely.ts';
 import { bad, good, type Reader } from '../shape/Reader.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { turn } from '../values/numbers.ts';
@@ -32,24 +32,33 @@ export const patternWord: Reader<{ readonly running?: Offset }> = {
   json: { type: 'string', examples: ['straight', 'running 1/3'] },
 };
 
-const straight = z
-  .null()
-  .meta({ description: 'Joints run through both ways. Nothing stands behind this key.' })
-  .optional();
-
-const patternForm = z.strictObject({
-  straight,
-  running: leaf(offset, 'Shift of each course: a part of the module, or a length.').optional(),
-  alternating: leaf(yesNo, 'Courses go back and forth instead of on and on.').optional(),
+const layShape = {
   turned: leaf(turn, "Degrees from the wall to the tile's length, counter-clockwise.").optional(),
   along: leaf(text, 'Wall that the pattern is square to; the first wall unless told.').optional(),
   tile: leaf(text, 'Name of the tile; the first one unless told.').optional(),
-});
+};
+
+/** `straight` takes nothing, or how it lies. */
+const straight = z
+  .union([z.null(), z.strictObject(layShape)])
+  .meta({ description: 'Joints run through both ways. It may stand alone: {straight, turned: 45}.' })
+  .optional();
+
+const patternForm = z
+  .strictObject({
+    straight,
+    running: leaf(offset, 'Shift of each course: a part of the module, or a length.').optional(),
+    alternating: leaf(yesNo, 'Courses go back and forth instead of on and on.').optional(),
+    ...layShape,
+  })
+  .transform(({ straight: lay, ...given }) => ({ ...given, ...lay, straight: lay !== undefined }));
 
 /** The pattern of a surface. */
 export const patternSchema = z
   .union([
-    leaf(patternWord, 'straight or running 1/3.').transform((form): z.output<typeof patternForm> => form),
+    leaf(patternWord, 'straight or running 1/3.').transform(
+      (form): z.output<typeof patternForm> => ({ ...form, straight: form.running === undefined }),
+    ),
     patternForm,
   ])
   .meta({ description: 'How the tile lies: straight, {running: 1/3}, {straight, turned: 45} …' });
@@ -58,8 +67,8 @@ function tileKey(name: string | undefined, tiles: readonly TileSpec[], path: Pat
   const keys = tiles.map(({ key }) => key);
   if (name === undefined) return keys[0] ?? '';
   const found = findName(name, keys);
-  if (found === undefined)
-    trouble(notes, 'unknownTile', path, { name, tiles: keys.join(', '), likely: likely(name, keys) ?? '' });
+  if (found === undefined && keys.length > 0)
+    trouble(notes, 'unknownTile', path, { name, tiles: keys.join(', '), ...likelyFigures(name, keys) });
   return found ?? name;
 }
 
@@ -72,7 +81,7 @@ export function buildPattern(
   notes: Notes,
 ): PatternSpec {
   if (!given) noteDefault(notes, path, 'straight');
-  if (given?.running && given.straight === null) trouble(notes, 'twoPatterns', path);
+  if (given && (given.running !== undefined) === given.straight) trouble(notes, 'onePattern', path, {}, true);
   const along =
     given?.along === undefined
       ? (walls[0]?.id ?? '')

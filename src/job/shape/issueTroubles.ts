@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { likely } from './likely.ts';
+import { likelyFigures } from './likely.ts';
 import { type JsonSchema, keysAt } from './schemasAt.ts';
 import type { Path, Trouble } from './Trouble.ts';
 import { valueAt } from './valueAt.ts';
@@ -31,7 +31,7 @@ function unknownKeys(keys: readonly string[], path: Path, schema: JsonSchema): r
   return keys.map((key) => ({
     code: 'unknownKey',
     path: [...path, key],
-    figures: { key, likely: likely(key, allowed) ?? '', allowed: allowed.join(', ') },
+    figures: { key, ...likelyFigures(key, allowed), allowed: allowed.join(', ') },
     atKey: true,
   }));
 }

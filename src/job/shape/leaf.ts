@@ -5,6 +5,9 @@ import { unread } from './Unread.ts';
 /** The schema of one kind of value, as the file has it and as the program uses it. */
 export type Leaf<T> = z.ZodType<T, unknown>;
 
+/** Put in the place of a value whose lack is already told; every leaf takes it and gives its stand-in. */
+export const TOLD = Symbol('told');
+
 /**
  * Schema of a single value. A value that cannot be read is marked, not refused, so that one slip never hides another;
  * only a map or a list in its place is refused.
@@ -12,6 +15,7 @@ export type Leaf<T> = z.ZodType<T, unknown>;
 export function leaf<T>(reader: Reader<T>, description: string): Leaf<T> {
   const read = (value: unknown): T => {
     if (value === undefined || value === null) return unread('missing', {}, reader.standIn) as T;
+    if (value === TOLD) return reader.standIn;
     const reading = reader.read(value);
     return reading.ok ? reading.value : (unread(reading.code, reading.figures ?? {}, reader.standIn) as T);
   };

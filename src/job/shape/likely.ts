@@ -48,3 +48,18 @@ export function likely(word: string, words: readonly string[]): string | undefin
     .sort((a, b) => a.distance - b.distance);
   return near[0]?.candidate;
 }
+
+/**
+ * Figures for a sentence that may name the likely word.
+ *
+ * @example
+ * likelyFigures('wett', ['dry', 'wet']) //=> { near: 'yes', likely: 'wet' }
+ * likelyFigures('blue', ['dry', 'wet']) //=> { near: 'no', likely: '' }
+ */
+export function likelyFigures(
+  word: string,
+  words: readonly string[],
+): { readonly near: 'yes' | 'no'; readonly likely: string } {
+  const meant = likely(word, words);
+  return meant === undefined ? { near: 'no', likely: '' } : { near: 'yes', likely: meant };
+}

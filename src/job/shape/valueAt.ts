@@ -31,3 +31,21 @@ export function without(value: unknown, path: Path): unknown {
     pairs.map(([name, item]) => [name, name === String(key) ? without(item, rest) : item]),
   );
 }
+
+/**
+ * The same value with another in the place of a path; a missing key is added.
+ *
+ * @example
+ * withValue({ a: { b: 1 } }, ['a', 'c'], 2) //=> { a: { b: 1, c: 2 } }
+ */
+export function withValue(value: unknown, path: Path, put: unknown): unknown {
+  const [key, ...rest] = path;
+  if (key === undefined) return put;
+  if (Array.isArray(value)) return value.map((item, i) => (i === key ? withValue(item, rest, put) : item));
+  if (typeof value !== 'object' || value === null) return value;
+  const inner = valueAt(value, [key]);
+  return Object.fromEntries([
+    ...Object.entries(value).filter(([name]) => name !== String(key)),
+    [key, withValue(inner, rest, put)],
+  ]);
+}

@@ -9,10 +9,10 @@ export interface HeightAbove {
   readonly wanted?: Ticks;
 }
 
-const FORM = /^(.+?) (above|over|below|under) (.+?)(?:, *wanted (.+))?$/i;
+const FORM = /^(.+?) (above|over|below|under) (.+?)(?:, *(?:wanted|needs) (.+))?$/i;
 
 /**
- * A height as measured now and on what: `1/4 in above vinyl`; a wanted height may follow a comma.
+ * A height as measured now and on what: `1/4 in above vinyl`; `wanted` or `needs` and another height may follow a comma.
  *
  * @example
  * heightAbove.read('1/4 in above vinyl') //=> { ok: true, value: { height: 2032, above: 'vinyl' } }

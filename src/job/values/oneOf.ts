@@ -1,4 +1,4 @@
-import { likely } from '../shape/likely.ts';
+import { likelyFigures } from '../shape/likely.ts';
 import { bad, good, type Reader } from '../shape/Reader.ts';
 
 /**
@@ -6,7 +6,7 @@ import { bad, good, type Reader } from '../shape/Reader.ts';
  *
  * @example
  * oneOf(['dry', 'wet']).read('Wet') //=> { ok: true, value: 'wet' }
- * oneOf(['dry', 'wet']).read('wett').figures //=> { allowed: 'dry, wet', likely: 'wet' }
+ * oneOf(['dry', 'wet']).read('wett').figures //=> { allowed: 'dry, wet', near: 'yes', likely: 'wet' }
  */
 export function oneOf<Word extends string>(words: readonly Word[]): Reader<Word> {
   return {
@@ -14,7 +14,7 @@ export function oneOf<Word extends string>(words: readonly Word[]): Reader<Word>
       const given = String(value).trim().toLowerCase();
       const word = words.find((candidate) => candidate.toLowerCase() === given);
       if (word !== undefined) return good(word);
-      return bad('notOneOf', { allowed: words.join(', '), likely: likely(given, words) ?? '' });
+      return bad('notOneOf', { allowed: words.join(', '), ...likelyFigures(given, words) });
     },
     standIn: words[0]!,
     json: { enum: words },

@@ -2,7 +2,8 @@ import { isMap, isScalar, isSeq } from 'yaml';
 import type { Problem } from '../Problem.ts';
 import type { Figures } from '../shape/Reader.ts';
 import type { Trouble } from '../shape/Trouble.ts';
-import { nodeAt } from './nodeAt.ts';
+import { type NodeAt, nodeAt } from './nodeAt.ts';
+import { keyText } from './plainValue.ts';
 import type { TextTrouble, YamlText } from './readYaml.ts';
 
 const LONGEST_FOUND = 80;
@@ -20,10 +21,16 @@ function yamlFigures(node: unknown): Figures {
   return { value: shortened(String(node.value)), how };
 }
 
+/** A key with nothing behind it is named as the file has it, not by what the form would have had inside. */
+function missingKey(code: string, at: NodeAt): Figures {
+  const blank = at.node === undefined || (isScalar(at.node) && at.node.value === null);
+  return code === 'missing' && at.key && blank ? { key: keyText(at.key) } : {};
+}
+
 /** Gives a trouble its line and column, and what stands there. */
 export function placeTrouble(trouble: Trouble, yaml: YamlText, text: string, file: string): Problem {
   const { code, path, figures, atKey } = trouble;
-  const at = yaml.doc ? nodeAt(yaml.doc, path) : { complete: false };
+  const at: NodeAt = yaml.doc ? nodeAt(yaml.doc, path) : { complete: false };
   const node = atKey || !at.node ? (at.key ?? at.node) : at.node;
   // A part of a text (`5 ft` of a list written as one value) is quoted with the whole text; a missing key has no text.
   const shown = code === 'missing' ? undefined : at.complete && !atKey ? at.node : atKey ? at.key : at.node;
@@ -37,7 +44,7 @@ export function placeTrouble(trouble: Trouble, yaml: YamlText, text: string, fil
     line: Math.max(1, line),
     column: Math.max(1, col),
     found: shortened(source),
-    figures: { ...yamlFigures(shown), ...figures },
+    figures: { ...yamlFigures(shown), ...figures, ...missingKey(code, at) },
   };
 }
 

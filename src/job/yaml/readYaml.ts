@@ -45,17 +45,18 @@ function textTrouble(error: YAMLError, text: string): TextTrouble {
   return { code: 'notYaml', offset, found, figures };
 }
 
-function onlyFirstPerLine(troubles: readonly TextTrouble[], lines: LineCounter): readonly TextTrouble[] {
-  const seen = new Set<number>();
-  return troubles.filter(({ offset }) => {
-    const { line } = lines.linePos(offset);
-    return !seen.has(line) && seen.add(line);
-  });
+/** One slip makes YAML stumble several times: the first of a line counts, and beyond the first that cannot be explained only those that can. */
+function withoutEchoes(troubles: readonly TextTrouble[], lines: LineCounter): readonly TextTrouble[] {
+  const lineOf = ({ offset }: TextTrouble) => lines.linePos(offset).line;
+  const firsts = troubles.filter(
+    (one, i) => troubles.findIndex((other) => lineOf(other) === lineOf(one)) === i,
+  );
+  return firsts.filter((one, i) => one.code !== 'notYaml' || i === 0);
 }
 
 function parsed(text: string, lines: LineCounter): Document | undefined {
   try {
-    return parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'silent' });
+    return parseDocument(text, { lineCounter: lines, prettyErrors: false, logLevel: 'error' });
   } catch {
     return undefined;
   }
@@ -68,7 +69,7 @@ export function readYaml(text: string): YamlText {
   if (text.length > LONGEST) return { lines, troubles: [tooLarge] };
   const doc = parsed(text, lines);
   if (!doc) return { lines, troubles: [tooLarge] };
-  const troubles = onlyFirstPerLine(
+  const troubles = withoutEchoes(
     doc.errors.map((error) => textTrouble(error, text)),
     lines,
   );

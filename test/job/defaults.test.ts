@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { parse, stringify } from 'yaml';
+import { readJob } from '../../src/job/readJob.ts';
+import { usualNotch } from '../../src/job/sections/mortar.ts';
+import { notch } from '../../src/job/values/notch.ts';
+import { TICKS_PER_INCH } from '../../src/measure/index.ts';
+import { trowelFor } from '../../src/trade/index.ts';
+
+const SMALL = `title: Small
+revision: {date: 2027-03-01}
+tile: {field: {read: 12 in x 12 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 8 ft, B-C: 8 ft, C-D: 8 ft, D-A: 8 ft}
+  doorways: {hall: {in: D-A, from D: 9 in, clear: 30 in}}
+  obstacles: {post: {rectangle: 4 in x 4 in, from A-B: 3 ft, from B-C: 3 ft}}
+  pattern: {running: 1/3}
+`;
+
+/** Defaults that stand for several keys, or are said in words rather than as a value of the file. */
+const IN_WORDS = /^floor\.angles\.|door line$/;
+
+type Tree = Record<string, unknown>;
+
+function withDefault(tree: Tree, path: readonly string[], value: unknown): void {
+  const [key, ...rest] = path;
+  tree[key!] = rest.length === 0 ? value : (tree[key!] ?? {});
+  if (rest.length > 0) withDefault(tree[key!] as Tree, rest, value);
+}
+
+describe('defaults', () => {
+  test('each is listed as it would be written: written out, they make the same job and nothing is left to assume', () => {
+    const { job } = readJob(SMALL, 'job.yaml', 'small');
+    const listed = job!.defaults.filter(({ path }) => !IN_WORDS.test(path));
+    const file = parse(SMALL) as Tree;
+    for (const { path, figures } of listed) withDefault(file, path.split('.'), figures.value);
+    // What the base gets is listed as a map; written out it is one.
+    const base = file.base as Tree;
+    base.new = parse(String(base.new));
+
+    const { job: written, problems } = readJob(stringify(file), 'job.yaml', 'small');
+    expect(problems).toEqual([]);
+    expect(written!.defaults.filter(({ path }) => !IN_WORDS.test(path))).toEqual([]);
+    const plain = (made: typeof job) =>
+      JSON.parse(
+        JSON.stringify(made, (key, value) => (key === 'defaults' || key === 'stated' ? undefined : value)),
+      );
+    expect(plain(written)).toEqual(plain(job));
+  });
+
+  test('the joint has none', () => {
+    expect(readJob(SMALL.replace('joint: 1/8 in\n', ''), 'job.yaml', 'small').problems).toMatchObject([
+      { code: 'missing', figures: { key: 'joint' } },
+    ]);
+  });
+
+  // Common practice, no source: the trade's table and the default of the file must not drift apart.
+  test.each([2, 4, 7.9, 8, 12, 15.9, 16, 24])('the usual trowel for a tile of %f in', (side) => {
+    const ticks = side * TICKS_PER_INCH;
+    expect(notch.read(usualNotch(ticks).inches)).toEqual({ ok: true, value: trowelFor(ticks) });
+  });
+});
