@@ -41,7 +41,10 @@ function lineSizes(edge: OutlineEdge, { box, step, factory }: Where): CutSize[] 
   const from = sideFrom(isX, away > 0, factory);
   const what = isX ? 'cornerAcross' : 'cornerUp';
   const [first, last] = [edge.from, edge.to].map((at) => measureFrom({ what, from, at, away }, box, step));
-  return first!.saw === last!.saw ? [last!.exact < first!.exact ? last! : first!] : [first!, last!];
+  if (Math.abs(first!.saw - last!.saw) > step) return [first!, last!];
+  // Kept sizes count at the shorter end, sizes of what is taken away at the longer.
+  const kept = (from === 'left' || from === 'bottom') === away > 0;
+  return [kept === last!.exact < first!.exact ? last! : first!];
 }
 
 /** A corner where an oblique edge ends: on a side of the tile what is left of that side, else its place both ways. */

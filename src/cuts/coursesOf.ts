@@ -1,7 +1,7 @@
 import { bounds } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 
-/** The pieces between two straight joints, and the middle of what is laid of them. */
+/** The pieces between two straight joints, and the place of a line through them. */
 export interface Course {
   readonly axis: 'along' | 'across';
   readonly name: string;
@@ -33,7 +33,7 @@ function coursesAlong(layout: Layout, axis: Course['axis']): Course[] {
   const below = starts.filter((start) => start < crossing).length;
   return starts.map((start, i) => {
     const pieces = groups.get(start)!;
-    return { axis, name: nameOf(axis, i - below), level: middleOf(pieces, axis), pieces };
+    return { axis, name: nameOf(axis, i - below), level: levelOf(pieces, axis), pieces };
   });
 }
 
@@ -43,8 +43,12 @@ function nameOf(axis: Course['axis'], place: number): string {
   return `${quarters}${place < 0 ? -place : place + 1}`;
 }
 
-function middleOf(pieces: readonly Piece[], axis: Course['axis']): number {
-  const box = bounds(pieces.map(({ shape }) => shape.outer));
-  const [low, high] = axis === 'along' ? [box.minY, box.maxY] : [box.minX, box.maxX];
-  return Math.floor((low + high) / 2) + 0.5;
+/** The median of the middles of its pieces, so that a course of strips is met in the strips; half a tick off the whole ticks. */
+function levelOf(pieces: readonly Piece[], axis: Course['axis']): number {
+  const middles = pieces.map(({ shape }) => {
+    const box = bounds(shape.outer);
+    return axis === 'along' ? box.minY + box.maxY : box.minX + box.maxX;
+  });
+  middles.sort((a, b) => a - b);
+  return Math.floor(middles[Math.floor(middles.length / 2)]! / 2) + 0.5;
 }

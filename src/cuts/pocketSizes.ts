@@ -56,7 +56,7 @@ export function uSizes(
   };
 }
 
-/** One edge of a pocket: one size where both its ends round to the same mark, else one at each end. */
+/** One edge of a pocket: one size where its ends round to the same mark or the next, else one at each end. */
 function lineSizes(
   edge: OutlineEdge,
   factory: ReadonlySet<TileSide>,
@@ -72,7 +72,8 @@ function lineSizes(
   const from = fromOpen ? open : sides[away > 0 ? 0 : 1]!;
   const what = fromOpen ? taken : isX ? 'notchAcross' : 'notchUp';
   const [first, last] = [edge.from, edge.to].map((at) => measureFrom({ what, from, at, away }, box, step));
-  if (first!.saw !== last!.saw) return { sizes: [first!, last!], fences: [] };
+  // One step of taper along a pocket is left to its gap: the end that takes more away counts.
+  if (Math.abs(first!.saw - last!.saw) > step) return { sizes: [first!, last!], fences: [] };
   const safe = fromOpen === last!.exact > first!.exact ? last! : first!;
   return { sizes: [safe], fences: [{ on: from, exact: safe.exact, saw: safe.saw }] };
 }

@@ -24,8 +24,9 @@ export function sawTerms(terms: readonly ExactTerm[], step: Ticks, grid: Ticks):
     return set;
   });
   const next = terms[1]!;
-  const first = terms[0]!.exact + (next.sawn ? next.exact - saws[1]! : 0);
-  saws[0] = Math.max(0, sawNearest(first, grid));
+  // What whole tiles and joints were rounded by goes to both gaps alike, what a cut loses to the gap beside it.
+  const first = terms[0]!.exact - drift / 2 + (next.sawn ? next.exact - saws[1]! : 0);
+  saws[0] = Math.max(0, sawNearest(Math.round(first), grid));
   return closed(terms, saws, grid);
 }
 

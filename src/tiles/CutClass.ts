@@ -1,6 +1,6 @@
 import type { Cut } from '../cuts/Cut.ts';
 import type { TileBox, Turn } from '../cuts/TileBox.ts';
-import type { Ring } from '../geometry/index.ts';
+import type { Ring, Shape } from '../geometry/index.ts';
 
 /** The pieces of one cut, which are alike to what the saw's step hides. */
 export interface CutClass {
@@ -10,9 +10,9 @@ export interface CutClass {
   readonly pieces: readonly string[];
   readonly box: TileBox;
   readonly turns: readonly Turn[];
-  /** Convex ring that holds every piece, and one that every piece holds. */
+  /** Convex ring that holds every piece, and a shape that every piece holds. */
   readonly around: Ring;
-  readonly within: Ring;
+  readonly within: Shape;
   /** Largest and smallest area of a piece, in square ticks. */
   readonly area: number;
   readonly leastArea: number;

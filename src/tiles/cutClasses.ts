@@ -1,28 +1,25 @@
 import type { Cut, CutKind, Cuts } from '../cuts/Cut.ts';
-import { turnsOf } from '../cuts/TileBox.ts';
-import { uprightPieces } from '../cuts/uprightPieces.ts';
-import { clipConvex, convexHull, type Ring, shapeArea } from '../geometry/index.ts';
-import type { Job, TileSpec } from '../job/Job.ts';
+import { ownPiece } from '../cuts/ownPiece.ts';
+import { type Turn, turnPiece, turnsOf } from '../cuts/TileBox.ts';
+import { convexHull, intersect, type Shape, shapeArea } from '../geometry/index.ts';
+import type { TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import type { CutClass } from './CutClass.ts';
 
 const SHARES: ReadonlySet<CutKind> = new Set<CutKind>(['rip', 'corner', 'taper', 'point']);
 
 /** The cuts of one kind of tile over all surfaces, with what their pieces cover in the axes of the cut. */
-export function cutClasses(
-  job: Job,
-  tile: TileSpec,
-  layouts: readonly Layout[],
-  cutsOf: readonly Cuts[],
-): CutClass[] {
+export function cutClasses(tile: TileSpec, layouts: readonly Layout[], cutsOf: readonly Cuts[]): CutClass[] {
   const made = layouts.flatMap((layout, i) => {
     const cuts = cutsOf[i]!.cuts.filter((cut) => cut.tile === tile.key);
-    const upright = new Map(uprightPieces(job, layout).map((piece) => [piece.id, piece.piece]));
+    const pieceOf = new Map(layout.pieces.map((piece) => [piece.id, piece]));
+    const upright = (id: string, turn: Turn) =>
+      turnPiece(ownPiece(pieceOf.get(id)!), ((360 - turn) % 360) as Turn);
     const named = (id: string) => (layouts.length > 1 ? `${layout.surface}:${id}` : id);
     return cuts.map((cut) => ({
       cut,
       pieces: cut.pieces.map(named),
-      own: cut.pieces.map((id) => upright.get(id)!),
+      own: cut.pieces.map((id, k) => upright(id, cut.turns?.[k] ?? 0)),
     }));
   });
   return made.map(({ cut, pieces, own }, id): CutClass => {
@@ -36,7 +33,7 @@ export function cutClasses(
       box,
       turns: turnsOf(tile.turns, box),
       around: convexHull(rings.flat()),
-      within: commonRing(rings),
+      within: commonShape(own.map(({ shape }) => shape)),
       area: Math.max(...areas),
       leastArea: Math.min(...areas),
       shares: SHARES.has(cut.kind) && cut.shape.holes.length === 0,
@@ -45,10 +42,12 @@ export function cutClasses(
   });
 }
 
-/** What all rings have in common; they differ by less than the saw's step. */
-function commonRing(rings: readonly Ring[]): Ring {
-  const distinct = new Map(rings.map((ring) => [JSON.stringify(ring), ring]));
-  return [...distinct.values()].reduce((common, ring) => clipConvex(common, convexHull(ring))[0] ?? common);
+/** What all shapes have in common; they differ by less than the saw's step. */
+function commonShape(shapes: readonly Shape[]): Shape {
+  const distinct = new Map(shapes.map((shape) => [JSON.stringify(shape), shape]));
+  const largest = (parts: readonly Shape[]) =>
+    parts.length === 0 ? undefined : parts.reduce((a, b) => (shapeArea(b) > shapeArea(a) ? b : a));
+  return [...distinct.values()].reduce((common, next) => largest(intersect([common], [next])) ?? common);
 }
 
 function isPinned({ edges }: Cut): boolean {

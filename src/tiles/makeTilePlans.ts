@@ -27,7 +27,7 @@ export function makeTilePlans(
       (sum, { pieces }) => sum + pieces.filter((piece) => piece.whole && piece.tile === tile.key).length,
       0,
     );
-    const classes = cutClasses(job, tile, layouts, cutsOf);
+    const classes = cutClasses(tile, layouts, cutsOf);
     return whole + classes.length === 0 ? [] : [[tile.key, planOf(job, tile, whole, classes)] as const];
   });
   return Object.fromEntries(plans);

@@ -1,5 +1,5 @@
 import { turnPoint } from '../cuts/TileBox.ts';
-import { distanceShapes, type Ring } from '../geometry/index.ts';
+import { distanceShapes, transformShape } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass } from './CutClass.ts';
 
@@ -29,12 +29,10 @@ function apart(classes: readonly CutClass[], tile: number, kerf: Ticks): number 
 
 function neverShare(a: CutClass, b: CutClass, tile: number, kerf: Ticks): boolean {
   if (a.leastArea + b.leastArea > tile) return true;
-  if (!a.shares || !b.shares || !a.pinned || !b.pinned) return false;
+  if (!a.pinned || !b.pinned) return false;
   // Turning both alike changes nothing, so one of them stays as it lies.
   return b.turns.every((turn) => {
-    const turned = b.within.map((point) => turnPoint(point, turn, b.box));
-    return distanceShapes(shapeOf(a.within), shapeOf(turned)) < kerf - 2;
+    const turned = transformShape(b.within, (point) => turnPoint(point, turn, b.box));
+    return distanceShapes(a.within, turned) < kerf - 2;
   });
 }
-
-const shapeOf = (outer: Ring) => ({ outer, holes: [] });

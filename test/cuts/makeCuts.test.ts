@@ -107,7 +107,7 @@ describe('laid back on whole tiles, every cut is its piece', () => {
         expect(judgeCuts(layout, cuts, SIXTEENTH)).toEqual([]);
         expect(judgeRows(cuts.rows, 'inches')).toEqual([]);
       }),
-      { seed: 20270301, numRuns: process.env.LONG === '1' ? 2000 : 60 },
+      { seed: 20270301, numRuns: process.env.LONG === '1' ? 2000 : 30 },
     );
   });
 });

@@ -79,6 +79,21 @@ describe('a row closes: pieces, joints and gaps add up wall to wall', () => {
     expect(Math.abs(last.saw - last.exact)).toBeLessThan(3 * SIXTEENTH);
   });
 
+  test('a line runs through the middle of most of its pieces: beside a slanting wall a row of strips still has one', () => {
+    const outline = rectangle(inch(60), inch(96)).map(([x, y]) => [x - (y > 0 ? inch(1) : 0), y] as const);
+    const door = [
+      [-5, 30],
+      [-5, 50],
+      [0, 50],
+    ].map(([x, y]) => [inch(x!), inch(y!)] as const);
+    const recess = [outline[0]!, outline[1]!, outline[2]!, outline[3]!, ...[...door].reverse()];
+    const rows = makeRows(layFloor(floor(60, 96, 3, { outline: recess })), print);
+    const left = rows.filter(({ id }) => id.startsWith('LM1'));
+    expect(left.flatMap(({ terms }) => terms.filter(({ what }) => what === 'piece')).length).toBeGreaterThan(
+      6,
+    );
+  });
+
   test('in millimetres rows close to the tenth', () => {
     const metric: Floor = {
       outline: rectangle(mm(2630), mm(1204)),
