@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
+import { poleOfInaccessibility, type Shape, shapeArea, subtract } from '../geometry/index.ts';
 import { innerCorners, type TileSides, tileRing } from './cutFrame.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
@@ -17,11 +17,17 @@ export function ghost(tile: TileSides, scale: Scale): Mark {
   return { mark: 'area', rings: [ringOn(scale, tileRing(tile))], line: 'fullTile' };
 }
 
+/** Whether a part is the core of a hole: it has the cross of its centre instead. */
+function isRound({ outer }: Shape, cut: Cut): boolean {
+  return outer.every((a, i) => circleOf(a, outer[(i + 1) % outer.length]!, cut.circles));
+}
+
 /** An X on each part that falls off, as large as fits. */
 export function wasteCrosses(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
   const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
   return waste
     .filter((shape) => shapeArea(shape) * scale.paperMmPerTick ** 2 >= leastWaste)
+    .filter((shape) => !isRound(shape, cut))
     .flatMap((shape) => {
       const ring = [shape.outer, ...shape.holes].flatMap((one) => one.map((point) => toPaper(scale, point)));
       const pole = toPaper(scale, poleOfInaccessibility(shape, 320));

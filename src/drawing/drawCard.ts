@@ -11,7 +11,7 @@ import { pickRatio, ratios } from './pickScale.ts';
 import { scaleFor, toPaper } from './Scale.ts';
 
 /** What a card leaves for the tile itself between its sizes, in mm. */
-const tileSpace = { widthMm: 44, heightMm: 27 };
+const tileSpace = { widthMm: 38, heightMm: 38 };
 
 /**
  * The one scale for all cards of a sheet, such that every tile fits a card whichever way it lies.
@@ -19,9 +19,8 @@ const tileSpace = { widthMm: 44, heightMm: 27 };
  * @example cardScale([{ length: 96012, width: 96012 }], 'inches') //=> 12
  */
 export function cardScale(tiles: readonly TileSides[], system: System): number {
-  const high = Math.max(...tiles.map(({ length, width }) => Math.min(length, width)));
-  const wide = Math.max(...tiles.map(({ length, width }) => Math.max(length, width)));
-  return pickRatio({ width: wide, height: high }, tileSpace, system) ?? ratios[system].at(-1)!;
+  const side = Math.max(...tiles.map(({ length, width }) => Math.max(length, width)));
+  return pickRatio({ width: side, height: side }, tileSpace, system) ?? ratios[system].at(-1)!;
 }
 
 /**

@@ -12,7 +12,7 @@ const rooms: Readonly<
   Record<MeasureShape, { readonly corners: readonly Spot[]; readonly diagonals: readonly string[] }>
 > = {
   rectangle: { corners: [[0, 0], [120, 0], [120, 76], [0, 76]], diagonals: ['AC', 'BD'] }, // biome-ignore format: corners on a line
-  L: { corners: [[0, 0], [130, 0], [130, 46], [70, 46], [70, 88], [0, 88]], diagonals: ['AC', 'AD', 'AE', 'CE'] }, // biome-ignore format: corners on a line
+  L: { corners: [[0, 0], [130, 0], [130, 50], [64, 50], [64, 102], [0, 102]], diagonals: ['AC', 'AD', 'AE', 'CE'] }, // biome-ignore format: corners on a line
 };
 
 /** Room to write a length, in mm. */

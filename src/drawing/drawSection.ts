@@ -117,9 +117,8 @@ export function drawSection(packet: SectionOf, options: DrawOptions): Drawing {
   const ratio = [1, 2, 4].find((one) => high * mmPerTick(one) <= mostHigh) ?? 8;
   const perTick = mmPerTick(ratio);
   const face = after.reduce((sum, { layer }) => sum + layer.thickness, 0) * perTick;
-  const top = Math.max(high * perTick, face) + 7;
   const title = (x: number, code: string) =>
-    text([x + column / 2, top], options.say(code), { size: sizes.note, weight: 700 });
+    text([x + column / 2, -baseDeep - 5], options.say(code), { size: sizes.note, weight: 700 });
   const { marks, ...size } = trimmed([
     ...baseMarks(now, base.below),
     ...baseMarks(then, base.below),

@@ -2,7 +2,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import type { Mark } from './Mark.ts';
 import { penSvg } from './penSvg.ts';
-import { circlesOf, lookOf } from './pieceMarks.ts';
+import { circlesOf } from './pieceMarks.ts';
 import { obstacleMarks, wallMarks } from './roomMarks.ts';
 import { extent, type Scale } from './Scale.ts';
 import { surfacePoints } from './surfaceScale.ts';
@@ -12,7 +12,7 @@ import { shapeOn } from './trueCircle.ts';
 const border = 1;
 const mostPieces = 2000;
 
-/** A small plan without a scale or words, as large as the space allows: walls and pieces, cut ones hatched. */
+/** A small plan without a scale or words, as large as the space allows: walls and pieces. */
 export function drawThumbnail(
   surface: PacketSurface,
   options: Pick<DrawOptions, 'id' | 'label'> & { readonly space: Space },
@@ -30,13 +30,7 @@ export function drawThumbnail(
   const circles = circlesOf(surface);
   const pieces = surface.pieces.length <= mostPieces ? surface.pieces : [];
   const areas = pieces.map((piece): Mark => {
-    const { fill } = lookOf(piece, new Set());
-    return {
-      mark: 'area',
-      rings: shapeOn(scale, piece.shape, circles),
-      line: 'joint',
-      ...(fill ? { fill } : {}),
-    };
+    return { mark: 'area', rings: shapeOn(scale, piece.shape, circles), line: 'joint' };
   });
   return penSvg([...areas, ...obstacleMarks(surface, scale), ...wallMarks(surface, scale)], {
     id: options.id,

@@ -1,7 +1,10 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { type Box, boxRound, corners } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
+import { inRings } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
+import { markBounds } from './markBounds.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
@@ -38,17 +41,23 @@ function kneelMarks(at: Spot, word: string): readonly Mark[] {
   return [...knees, ...boxedWord([at[0], at[1] - 0.6], word)];
 }
 
-/** Kneel on a bare part of the floor beside the last pieces, or where no part is bare, beside the last piece. */
+/** Half the room that the sign takes, in mm. */
+const kneel = { wide: 11, high: 5 };
+
+/** Kneel on a bare part of the floor beside the last piece, or where none is bare, on the zone's own pieces there. */
 function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, last: Spot): Spot {
-  const bare = surface.pieces
-    .filter(({ zone: number, share }) => number > zone.number && share > 0.5)
-    .map((piece) => poleOf(piece, scale));
-  return (
-    bare.reduce<Spot | undefined>(
-      (best, spot) => (!best || distance(spot, last) < distance(best, last) ? spot : best),
-      undefined,
-    ) ?? last
+  const outline = surface.outline.map((point) => toPaper(scale, point));
+  const spots = (wanted: (piece: PacketPiece) => boolean) =>
+    surface.pieces
+      .filter((piece) => piece.share > 0.5 && wanted(piece))
+      .map((piece) => poleOf(piece, scale))
+      .sort((a, b) => distance(a, last) - distance(b, last));
+  const bare = spots((piece) => piece.zone > zone.number);
+  const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
+  const roomy = all.find((at) =>
+    corners(boxRound(at, 2 * kneel.wide, 2 * kneel.high)).every((corner) => inRings(corner, [outline])),
   );
+  return roomy ?? all[0] ?? last;
 }
 
 /** An arrow through the doorway by which the zone is left. */
@@ -74,6 +83,12 @@ function workMarks(surface: PacketSurface, zone: Zone, scale: Scale, options: Zo
     ...kneelMarks(kneelSpot(surface, zone, scale, end), options.say('drawing.kneel')),
     ...wayOut(surface, zone, scale),
   ];
+}
+
+/** Boxes of the arrows' shafts, so that no name is written over them. */
+function shafts(marks: readonly Mark[]): readonly Box[] {
+  const thick = marks.filter((mark) => mark.mark === 'path' && mark.line === 'thick');
+  return thick.map((mark) => markBounds([mark]));
 }
 
 /**
@@ -104,7 +119,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
   const ground = {
     paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
     outline: surface.outline.map((point) => toPaper(scale, point)),
-    taken: takenBy(marks).boxes,
+    taken: [...takenBy(marks).boxes, ...shafts(marks)],
   };
   const names = placeNames(requests, ground).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };

@@ -2,10 +2,18 @@ import { type Box, boxOf, boxRound, corners } from './boxes.ts';
 import type { Mark, Spot, Step } from './Mark.ts';
 import { textBox } from './textBox.ts';
 
+/** An arc's box is found from this many of its spots: near enough for a margin. */
+const arcSpots = 16;
+
 const spotsOf = (steps: readonly Step[]): readonly Spot[] =>
-  steps.flatMap((step) =>
-    'centre' in step ? corners(boxRound(step.centre, 2 * step.radius, 2 * step.radius)) : [step],
-  );
+  steps.flatMap((step) => {
+    if (!('centre' in step)) return [step];
+    const { centre, radius, from, to } = step;
+    return Array.from({ length: arcSpots + 1 }, (_, i): Spot => {
+      const angle = from + ((to - from) * i) / arcSpots;
+      return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+    });
+  });
 
 function boxOfMark(mark: Mark): Box {
   if (mark.mark === 'text' || mark.mark === 'figure') return textBox(mark);

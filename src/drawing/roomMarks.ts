@@ -81,9 +81,10 @@ export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken:
     const out = along + Math.PI / 2;
     const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
     const words = say('drawing.door', { name, beyond });
-    const tries = [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => {
+    const places = [4, 9].flatMap((off) => [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({ off, share })));
+    const tries = places.map(({ off, share }) => {
       const at: Spot = [left[0] + (right[0] - left[0]) * share, left[1] + (right[1] - left[1]) * share];
-      return text(move(at, out, 4), words, { size: sizes.name, turn });
+      return text(move(at, out, off), words, { size: sizes.name, turn });
     });
     return firstFree(tries, taken);
   });
