@@ -33,7 +33,7 @@ function limitNote(limit: Limit): PacketNote {
     code: `limit.${limit.rule}`,
     figures: { found: limit.found, limit: limit.limit, source: limit.source },
     at: limit.at ?? [],
-    level: 'fail',
+    level: limit.advice ? 'warn' : 'fail',
     words: `Fails limit ${limit.rule}: found ${limit.found}, limit ${limit.limit} (${limit.source})`,
   };
 }
@@ -41,7 +41,7 @@ function limitNote(limit: Limit): PacketNote {
 function faultNote(fault: Fault): PacketNote {
   return {
     code: `fault.${fault.code}`,
-    figures: fault.figures,
+    figures: { ...fault.figures, pieces: fault.pieces.join(', '), edge: fault.edge ?? '' },
     at: fault.pieces.length > 0 ? fault.pieces : [fault.edge ?? ''],
     level: WARNS.has(fault.code) ? 'warn' : 'info',
     words: `${fault.code}: ${fault.pieces.join(', ')}`,

@@ -24,7 +24,7 @@ export function makePacket(job: Job): { packet: Packet } | { problems: readonly 
   const stages: Stages[] = [];
   const problems: Problem[] = [];
   for (const surface of job.surfaces) {
-    const made = makeRoom(surface);
+    const made = makeRoom(surface, job.print.system);
     if ('problems' in made) {
       problems.push(...made.problems);
       continue;

@@ -2,6 +2,7 @@ import type { Candidate } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayFigures } from './sayFigures.ts';
 
 /** The start that was chosen and those that were not, side by side, with what each costs. */
 export const alternatives: Sheet = {
@@ -29,13 +30,14 @@ function candidates({ start }: PacketSurface): [string, Candidate][] {
   ];
 }
 
-function candidateRow({ say, length, longLength, number }: SheetContext, role: string, one: Candidate) {
+function candidateRow(context: SheetContext, role: string, one: Candidate) {
+  const { say, length, longLength, number } = context;
   const [left, right] = one.ends.along;
   const [near, far] = one.ends.across;
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
-    reasons: one.reason.map(({ code, figures }) => say(code, lengthsIn(figures, length))),
+    reasons: one.reason.map(({ code, figures }) => say(code, sayFigures(context, figures))),
     pieces: one.pieces,
     whole: one.whole,
     cut: one.cut,
@@ -49,14 +51,4 @@ function candidateRow({ say, length, longLength, number }: SheetContext, role: s
     along: `${length(left)} · ${length(right)}`,
     across: `${length(near)} · ${length(far)}`,
   };
-}
-
-/** Figures of a reason that are ticks become lengths as this job prints them. */
-function lengthsIn(
-  figures: Readonly<Record<string, number | string>>,
-  length: (ticks: number) => string,
-): Record<string, string> {
-  return Object.fromEntries(
-    Object.entries(figures).map(([key, value]) => [key, typeof value === 'number' ? length(value) : value]),
-  );
 }

@@ -1,6 +1,7 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { saySource } from './saySource.ts';
 
 /** When may I walk, grout, seal, shower: clock times for this job, each with the wait it rests on. */
 export const calendarSheet: Sheet = {
@@ -17,11 +18,6 @@ function calendarRow({ say, time }: SheetContext, entry: CalendarEntry) {
     to: entry.to ? time(entry.to) : '',
     what: say(`calendar.${entry.code}`, { zone: entry.zone ?? 0, hours: entry.hours ?? 0 }),
     wait: entry.hours ? say('calendar.wait', { hours: entry.hours }) : '',
-    source: say(`source.${sourceKey(entry.source)}`, { source: entry.source }),
+    source: saySource(say, entry.source),
   };
-}
-
-/** `job` stands for the product's own sheet, `default` for ours; anything else is quoted as it is. */
-function sourceKey(source: string): string {
-  return source === 'job' || source === 'default' ? source : 'quoted';
 }

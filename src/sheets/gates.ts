@@ -1,6 +1,7 @@
 import { checkRun, type Limit } from '../trade/index.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { saySource } from './saySource.ts';
 
 /** A gate: what must be true before a tile is set, with room to write what was found. */
 export interface Gate {
@@ -8,8 +9,8 @@ export interface Gate {
   readonly limit: string;
   /** Already known from the job file; empty where it is found on the floor. */
   readonly found: string;
-  /** `pass`, `fail`, or `open` where only the floor can tell. */
-  readonly state: 'pass' | 'fail' | 'open';
+  /** `pass`, `fail`, `advice` where the trade advises and does not forbid, or `open` where only the floor can tell. */
+  readonly state: 'pass' | 'fail' | 'advice' | 'open';
   /** What to do, or what would pass. */
   readonly note: string;
   readonly source: string;
@@ -36,9 +37,9 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
     what: say(`limit.${limit.rule}`),
     limit: limitText(context, limit.limit, limit.unit),
     found: onSite ? '' : limitText(context, limit.found, limit.unit),
-    state: onSite ? 'open' : limit.pass ? 'pass' : 'fail',
+    state: onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail',
     note: limit.wouldPass && (onSite || !limit.pass) ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
-    source: limit.source,
+    source: saySource(say, limit.source),
   };
 }
 

@@ -2,7 +2,8 @@ import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayFigures } from './sayFigures.ts';
+import { sayFigure, sayFigures } from './sayFigures.ts';
+import { saySource } from './saySource.ts';
 
 /** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
 export const materialTally: Sheet = {
@@ -44,8 +45,17 @@ function materialRow(context: SheetContext, material: Material) {
     what: say(`material.${material.what}.name`),
     name: material.name ?? '',
     sum: material.sum.map(({ code, figures }) => say(code, sayFigures(context, figures))),
-    source: material.mark === 'job' ? say('source.job') : `${material.source} (${material.mark})`,
-    amount: `${number(material.amount, 1)} ${material.unit}`,
+    source: saySource(say, material.source),
+    amount: amountText(context, material),
     buy: `${number(material.buy, 0)} ${say(`unit.${material.buyUnit}`, { count: material.buy })}`,
   };
+}
+
+/** Units of the tally as endings of a figure's name, so that each is printed in the job's own system. */
+const ENDINGS: Readonly<Record<string, string>> = { kg: 'amountKg', litre: 'amountLitres', metre: 'amountMetres' };
+
+function amountText(context: SheetContext, { amount, unit }: Material): string {
+  const ending = ENDINGS[unit];
+  if (ending) return String(sayFigure(context, ending, amount));
+  return `${context.number(amount, 1)} ${context.say(`unit.${unit}`, { count: amount })}`;
 }

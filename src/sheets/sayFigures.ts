@@ -2,9 +2,11 @@ import { printArea, printMass, printTemperature, printVolume } from '../measure/
 import { figureKind } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 
+type Printing = Pick<SheetContext, 'length' | 'number' | 'packet' | 'date' | 'time'>;
+
 /** Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. */
 export function sayFigures(
-  context: Pick<SheetContext, 'length' | 'number' | 'packet'>,
+  context: Printing,
   figures: Readonly<Record<string, number | string>>,
 ): Record<string, string | number> {
   return Object.fromEntries(
@@ -14,11 +16,11 @@ export function sayFigures(
 
 /** One figure as printed; dates and names are text already. */
 export function sayFigure(
-  { length, number, packet }: Pick<SheetContext, 'length' | 'number' | 'packet'>,
+  { length, number, packet, date, time }: Printing,
   key: string,
   value: number | string,
 ): string | number {
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return sayText({ date, time }, value);
   const { system } = packet.spec.print;
   switch (figureKind(key, value)) {
     case 'length':
@@ -38,4 +40,10 @@ export function sayFigure(
     default:
       return Number.isInteger(value) ? value : number(value, 3);
   }
+}
+
+/** A text as it stands, but a date or a local time in the way of the sheet's language. */
+function sayText({ date, time }: Pick<SheetContext, 'date' | 'time'>, value: string): string {
+  if (/^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(value)) return time(value);
+  return /^\d{4}-\d\d-\d\d$/.test(value) ? date(value) : value;
 }

@@ -40,7 +40,7 @@ function eased(question: AlternativeQuestion, axis: Axis): Candidate[] {
     const gap = ground.faces[ends[axis].lowFace]!.gap + spare;
     return {
       ...candidate,
-      reason: [{ code: 'start.easedJoint', figures: { axis, joint: narrower, tiles, gap } }],
+      reason: [{ code: 'start.easedJoint', figures: { axis, joint: narrower, tileCount: tiles, gap } }],
     };
   });
   return rank(made).slice(0, 1);

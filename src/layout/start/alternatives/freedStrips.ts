@@ -21,13 +21,13 @@ export function freedStrips(question: AlternativeQuestion): Candidate[] {
   const { border } = layTiles(ground, pattern, chosen.choice.origin);
   const thin = border.filter((piece) => !piece.whole && piece.seen !== 'hidden' && isThin(piece, ground));
   const moves = crossedMoves(movesOn(0, thin, ground.minStrip), movesOn(1, thin, ground.minStrip));
-  const reason = { code: 'start.freedStrips', figures: { before } };
+  const reason = { code: 'start.freedStrips', figures: { beforeCount: before } };
   const made = moves.slice(0, MOST).map((by) => moved(question, by, reason));
   const better = made.filter(({ thin: after }) => (after ?? 0) < before);
   better.sort((a, b) => (a.thin ?? 0) - (b.thin ?? 0) || a.underHalf - b.underHalf || a.shift - b.shift);
   return better.slice(0, 1).map((one) => {
     const [{ code, figures }] = one.reason as [Candidate['reason'][number]];
-    return { ...one, reason: [{ code, figures: { ...figures, after: one.thin ?? 0 } }] };
+    return { ...one, reason: [{ code, figures: { ...figures, afterCount: one.thin ?? 0 } }] };
   });
 }
 

@@ -36,7 +36,12 @@ export function simplified(question: AlternativeQuestion): Candidate[] {
   const best = sound[0];
   if (!best || (best.work >= before.work && before.thinWebs === 0)) return [];
   const names = openings.map(({ name }) => name).join(', ');
-  const figures = { names, tilesBefore: before.tiles, tilesAfter: best.tiles, thinWebs: before.thinWebs };
+  const figures = {
+    names,
+    beforeCount: before.tiles,
+    afterCount: best.tiles,
+    thinCount: before.thinWebs,
+  };
   return [moved(question, best.by, { code: 'start.simplified', figures })];
 }
 
