@@ -99,6 +99,11 @@ function noPieces({ name }: SurfaceSpec): Problem {
 }
 
 function unknownEdge({ name }: SurfaceSpec, axis: string, found: string, { faces }: Ground): Problem {
-  const edges = [...new Set(faces.map((face) => face.name))].join(', ');
-  return { code: 'unknownEdge', path: [name, 'start', axis], found, figures: { edges } };
+  const names = [...new Set(faces.map((face) => face.name))].join(', ');
+  return {
+    code: 'unknownEdge',
+    path: [name, 'start', axis],
+    found,
+    figures: { name: found, names, near: 'no' },
+  };
 }

@@ -4,6 +4,18 @@ import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
 import type { PlacedDoorway } from './placeDoorway.ts';
 import type { RoomEdge } from './Room.ts';
+import type { WallLine } from './wallLine.ts';
+
+/** A doorway or an obstacle that is measured from a wall that the room does not have, or from another wall's corner. */
+export function unknownWall(
+  path: readonly string[],
+  name: string,
+  walls: readonly WallLine[],
+  complain: Complain,
+): Problem {
+  const figures = { name, walls: walls.map(({ id }) => id).join(', '), near: 'no' };
+  return complain('unknownWall', path, name, figures);
+}
 
 /** A doorway that its wall has no room for. */
 export function beyondWall(spec: DoorwaySpec, length: number, over: number, complain: Complain): Problem {

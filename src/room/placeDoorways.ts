@@ -1,7 +1,7 @@
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
-import { beyondWall, overlapping } from './openingProblems.ts';
+import { beyondWall, overlapping, unknownWall } from './openingProblems.ts';
 import { type PlacedDoorway, placeDoorway } from './placeDoorway.ts';
 import type { WallLine } from './wallLine.ts';
 
@@ -17,9 +17,7 @@ export function placeDoorways(
     const at = walls.findIndex(({ id }) => id === spec.wall);
     const ends = [surface.walls[at]?.from, surface.walls[at]?.to];
     if (at < 0 || !ends.includes(spec.fromCorner)) {
-      problems.push(
-        complain('unknownWall', ['doorways', spec.name], spec.wall, { name: spec.name, walls: spec.wall }),
-      );
+      problems.push(unknownWall(['doorways', spec.name], spec.wall, walls, complain));
       continue;
     }
     if (!(spec.clear > 0)) {

@@ -3,6 +3,7 @@ import type { ObstacleSpec, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
 import { makeObstacle } from './makeObstacle.ts';
+import { unknownWall } from './openingProblems.ts';
 import type { Obstacle } from './Room.ts';
 import type { WallLine } from './wallLine.ts';
 
@@ -26,7 +27,7 @@ function oneObstacle(
   const path = ['obstacles', spec.name];
   const figures = { name: spec.name, walls: wallsOf(spec).join(', ') };
   const unknown = wallsOf(spec).find((id) => !walls.some((wall) => wall.id === id));
-  if (unknown !== undefined) return complain('unknownWall', path, unknown, figures);
+  if (unknown !== undefined) return unknownWall(path, unknown, walls, complain);
   const made = makeObstacle(spec, walls);
   if (!made) return complain('parallelWalls', path, wallsOf(spec).join(', '), figures);
   if (!isSimple(made.ring) || !(ringArea(made.ring) > 0))

@@ -10,7 +10,7 @@ function angleProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Com
   if (Math.abs(made.angleMisclosureDeg) <= mostAngleMisclosureDeg) return [];
   const sum = surface.corners.reduce((total, { angleDeg }) => total + angleDeg, 0);
   const figures = { corners: surface.corners.length, expected: sum - made.angleMisclosureDeg };
-  return [complain('angles', ['corners'], String(sum), figures)];
+  return [complain('angles', ['angles'], String(sum), figures)];
 }
 
 /** Readings that contradict each other by more than tape work can be out. */

@@ -1,8 +1,8 @@
 import type { Problem } from '../job/Problem.ts';
+import { placeProblems } from '../job/placeProblems.ts';
 import type { Packet } from '../packet/Packet.ts';
+import type { Core } from './Core.ts';
 import { keptPacket } from './keptPacket.ts';
-import type { Core } from './loadCore.ts';
-import { placeProblem } from './placeProblem.ts';
 import { problemLine } from './problemLine.ts';
 import { isSlug, type JobFolder } from './readFolders.ts';
 import type { Words } from './words.ts';
@@ -31,11 +31,12 @@ function makeOrThrow({ slug, text, file, folder }: JobFolder, { core, words }: M
   if (!isSlug(slug)) return { problems: [words.say(siteLanguage)('site.problem.slug', { file, slug })] };
   const kept = keptPacket(folder);
   const { job, problems } = core.readJob(text, file);
-  const line = (problem: Problem) => problemLine(placeProblem(problem, text, file), words, siteLanguage);
-  if (!job || problems.length > 0) return { problems: problems.map(line) };
+  const lines = (found: readonly Problem[]) =>
+    placeProblems(found, text, file).map((problem) => problemLine(problem, words, siteLanguage));
+  if (!job || problems.length > 0) return { problems: lines(problems) };
   if (job.status !== 'finished' || !kept) {
     const made = core.makePacket(job);
-    return 'packet' in made ? { packet: made.packet, problems: [] } : { problems: made.problems.map(line) };
+    return 'packet' in made ? { packet: made.packet, problems: [] } : { problems: lines(made.problems) };
   }
   if (kept.job.revision === job.revision.letter) return { packet: kept, problems: [] };
   const figures = {

@@ -81,7 +81,7 @@ const rows: readonly Row[] = [
     trouble: 'an L whose inside corner is not said',
     wish: { walls: inL },
     code: 'angles',
-    path: 'floor.corners',
+    path: 'floor.angles',
     found: '540',
   },
   {
