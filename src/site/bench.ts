@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSite } from './buildSite.ts';
+import { core } from './Core.ts';
 import type { CommandInput } from './commands/CommandInput.ts';
-import { loadCore } from './loadCore.ts';
 import { placesUnder } from './places.ts';
 import { readFolders } from './readFolders.ts';
 import type { Step } from './timeSteps.ts';
@@ -11,7 +11,6 @@ import type { Step } from './timeSteps.ts';
 /** Calculation of every job in jobs/, then pages and PDFs of all of them from nothing. */
 export async function benchSteps({ home, browser }: CommandInput): Promise<readonly Step[]> {
   const places = placesUnder(home);
-  const core = await loadCore();
   const calculations = readFolders(places.jobs).flatMap(({ slug, text, file }): Step[] => {
     const { job } = core.readJob(text, file);
     return job ? [{ name: `calculate ${slug}`, warmUps: 3, times: 5, run: () => core.makePacket(job) }] : [];

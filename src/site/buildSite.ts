@@ -1,8 +1,8 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
+import { type Core, core as ownCore } from './Core.ts';
 import { storedCard } from './cardStore.ts';
-import { type Core, loadCore } from './loadCore.ts';
 import { makeParts, type SiteFacts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
 import { siteLanguage } from './packetOf.ts';
@@ -84,7 +84,7 @@ async function print(jobs: readonly SiteJob[], staging: string, places: Places, 
  */
 export async function buildSite(places: Places, wish: BuildWish): Promise<Built> {
   const words = readWords(join(places.layouts, 'words'));
-  const read = readJobs(places, wish, wish.core ?? (await loadCore()), words);
+  const read = readJobs(places, wish, wish.core ?? ownCore, words);
   const staging = join(places.cache, `site-${process.pid}`);
   try {
     wish.progress('Writing pages');

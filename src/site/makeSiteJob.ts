@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import type { Packet } from '../packet/Packet.ts';
 import { bundlesOf } from './bundlesOf.ts';
+import type { Core } from './Core.ts';
 import { jobCard } from './jobCard.ts';
 import { keptPacket } from './keptPacket.ts';
-import type { Core } from './loadCore.ts';
 import { noteLines } from './noteLines.ts';
 import { errorLines, packetOf, siteLanguage } from './packetOf.ts';
 import { isSlug, type JobFolder } from './readFolders.ts';

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, utimesSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { Browser } from 'puppeteer';
 import { browserMark, openBrowser } from './openBrowser.ts';
 import { printPdf } from './printPdf.ts';
@@ -38,6 +38,11 @@ function lastingBrowser(path: string) {
   return { open, close: async () => (await opening?.catch(() => undefined))?.close() };
 }
 
+/** `boot-room/crew.pdf`: the folder aside means nothing to a reader. */
+function shortName(file: string): string {
+  return join(basename(dirname(file)), basename(file));
+}
+
 type LastingBrowser = ReturnType<typeof lastingBrowser>;
 
 async function printTwice(browser: LastingBrowser, html: string): Promise<Uint8Array> {
@@ -53,7 +58,7 @@ async function printOne(order: PrintOrder, browser: LastingBrowser, settings: Pr
   const key = createHash('sha256').update(marks.join('\n')).update(readFileSync(order.html)).digest('hex');
   const stored = join(settings.store, `${key}.pdf`);
   if (!existsSync(stored)) {
-    settings.progress(`Printing ${order.pdf}`);
+    settings.progress(`Printing ${shortName(order.pdf)}`);
     writeFile(stored, await printTwice(browser, order.html));
   }
   const now = new Date();
@@ -72,7 +77,7 @@ export async function printAll(
   const work = async () => {
     for (let order = waiting.shift(); order; order = waiting.shift()) {
       await printOne(order, browser, settings).catch((error: Error) => {
-        failures.push(`${order?.pdf} could not be printed: ${error.message}`);
+        failures.push(`${shortName(order?.pdf ?? '')} could not be printed: ${error.message}`);
       });
     }
   };

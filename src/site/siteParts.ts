@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { loadCore } from './loadCore.ts';
+import { core } from './Core.ts';
 import { makeParts, type Parts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
 import { placesUnder } from './places.ts';
@@ -22,7 +22,6 @@ export default async function siteParts(): Promise<Parts> {
   const places = placesUnder(process.cwd());
   const served = join(places.cache, 'dev');
   const words = readWords(join(places.layouts, 'words'));
-  const core = await loadCore();
   const jobs = readFolders(places.jobs).map((folder) => makeSiteJob(folder, { core, words, output: served }));
   removeGone(
     served,

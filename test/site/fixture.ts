@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import type { Job } from '../../src/job/Job.ts';
 import type { Packet } from '../../src/packet/Packet.ts';
 import type { SheetView } from '../../src/sheets/SheetView.ts';
-import type { Core } from '../../src/site/loadCore.ts';
+import type { Core } from '../../src/site/Core.ts';
 import { placesUnder } from '../../src/site/places.ts';
 
 const home = dirname(dirname(import.meta.dirname));

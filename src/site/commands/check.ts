@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { loadCore } from '../loadCore.ts';
+import { core } from '../Core.ts';
 import { packetOf } from '../packetOf.ts';
 import { placesUnder } from '../places.ts';
 import { readFolders } from '../readFolders.ts';
@@ -13,7 +13,6 @@ export async function run({ home, args }: CommandInput): Promise<number> {
   const folders = readFolders(places.jobs);
   const unknown = unknownNames(args, folders);
   const words = readWords(join(places.layouts, 'words'));
-  const core = await loadCore();
   const asked = folders.filter((folder) => args.length === 0 || args.includes(folder.slug));
   const problems = [...unknown, ...asked.flatMap((folder) => packetOf(folder, { core, words }).problems)];
   for (const line of problems) process.stderr.write(`${line}\n`);

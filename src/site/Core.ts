@@ -1,0 +1,20 @@
+import type { Job } from '../job/Job.ts';
+import type { Problem } from '../job/Problem.ts';
+import { readJob } from '../job/readJob.ts';
+import { makePacket } from '../packet/makePacket.ts';
+import type { Packet } from '../packet/Packet.ts';
+import { makeSheets, type Speaker } from '../sheets/makeSheets.ts';
+import type { SheetView } from '../sheets/SheetView.ts';
+
+/** The pure part of the program, as the pages need it. */
+export interface Core {
+  readonly readJob: (
+    text: string,
+    file: string,
+  ) => { readonly job?: Job; readonly problems: readonly Problem[] };
+  readonly makePacket: (job: Job) => { readonly packet: Packet } | { readonly problems: readonly Problem[] };
+  readonly makeSheets: (packet: Packet, words: Speaker) => readonly SheetView[];
+}
+
+/** The program's own. */
+export const core: Core = { readJob, makePacket, makeSheets };
