@@ -1,3 +1,4 @@
+import { isCollection } from 'yaml';
 import type { Problem } from './Problem.ts';
 import type { Path } from './shape/Trouble.ts';
 import { valueAt } from './shape/valueAt.ts';
@@ -12,10 +13,15 @@ function pathInFile(path: Path, file: unknown): Path {
   return inFloors && valueAt(file, ['floors', first]) !== undefined ? ['floors', ...path] : path;
 }
 
+/** Keys or a list on lines of their own begin below their key, which is where one looks for them. */
+function isBlock(node: unknown): boolean {
+  return isCollection(node) && node.flow !== true;
+}
+
 function placeOne(problem: Problem, yaml: YamlText, text: string, file: string): Problem {
   const path = pathInFile(problem.path, yaml.value);
-  const complete = yaml.doc ? nodeAt(yaml.doc, path).complete : false;
-  const trouble = { code: problem.code, path, figures: problem.figures, atKey: !complete };
+  const { node, complete } = yaml.doc ? nodeAt(yaml.doc, path) : { node: undefined, complete: false };
+  const trouble = { code: problem.code, path, figures: problem.figures, atKey: !complete || isBlock(node) };
   const { line, column } = placeTrouble(trouble, yaml, text, file);
   return { ...problem, path, file, line: line ?? 1, column: column ?? 1 };
 }

@@ -8,6 +8,7 @@ describe('a problem that a later step finds is placed in the job file', () => {
   test.each([
     ['at the value of a wall', ONE, ['floor', 'walls', 'A-B'], 4, 10],
     ['at a doorway', ONE, ['floor', 'doorways', 'hall'], 5, 20],
+    ['at the key, where what belongs to it begins a line below', ONE, ['floor'], 2, 1],
     ['at the nearest key that is there, where the path goes on', ONE, ['floor', 'corners', 'A'], 2, 1],
     ['under floors, where the job has several', SEVERAL, ['pantry', 'walls', 'A-B'], 5, 12],
   ])('%s', (_name, text, path, line, column) => {
