@@ -33,10 +33,19 @@ describe('tiles', () => {
     expect(tile('read: 12 in x 24 in')).toMatchObject({ length: 12 * IN, width: 24 * IN, spread: 0 });
   });
 
-  test('of several readings the mean and the larger spread of the two sides count', () => {
+  test('a tile whose sides the tape does not tell apart is square: one mean and one spread of all readings', () => {
     const read = tile('read: [300 mm x 300 mm, 301 mm x 300 mm, 300.5 mm x 302 mm]');
     expect(read.readings).toHaveLength(3);
-    expect(read).toMatchObject({ length: 300.5 * MM, width: Math.round((902 / 3) * MM), spread: 2 * MM });
+    expect(read).toMatchObject({
+      length: Math.round((MM * (300 + 301 + 300.5 + 300 + 300 + 302)) / 6),
+      width: Math.round((MM * (300 + 301 + 300.5 + 300 + 300 + 302)) / 6),
+      spread: 2 * MM,
+    });
+  });
+
+  test('of a tile longer than wide each side has its own mean, and the larger spread counts', () => {
+    const read = tile('read: [600 mm x 300 mm, 601 mm x 300 mm]');
+    expect(read).toMatchObject({ length: 600.5 * MM, width: 300 * MM, spread: MM });
   });
 
   test('a lot number keeps its zero, with or without quotation marks', () => {

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { mean, spread } from '../../measure/index.ts';
+import { mean, spread, TICKS_PER_64TH, type Ticks } from '../../measure/index.ts';
 import type { TileSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import { date } from '../values/calendarValues.ts';
@@ -71,6 +71,18 @@ function boxOf({ 'on hand': _, ...box }: z.output<typeof boxSchema>): TileSpec['
   return box as TileSpec['box'];
 }
 
+/**
+ * Mean length and width, and the largest spread of either. Where the two means lie within what the tape tells apart, or
+ * within the spread itself, the tile is square: one mean of all readings, so that a square tile may be turned by a quarter.
+ */
+function meanSides(lengths: readonly Ticks[], widths: readonly Ticks[]) {
+  const [length, width] = [mean(lengths), mean(widths)];
+  const spreads = Math.max(spread(lengths), spread(widths));
+  if (Math.abs(length - width) > Math.max(spreads, TICKS_PER_64TH)) return { length, width, spread: spreads };
+  const all = [...lengths, ...widths];
+  return { length: mean(all), width: mean(all), spread: spread(all) };
+}
+
 function buildTile(key: string, given: GivenTile, notes: Notes): TileSpec {
   const path = ['tile', key];
   const lengths = given.read.map(([first]) => first);
@@ -80,9 +92,7 @@ function buildTile(key: string, given: GivenTile, notes: Notes): TileSpec {
     key,
     name: given.name ?? key,
     readings: given.read,
-    length: mean(lengths),
-    width: mean(widths),
-    spread: Math.max(spread(lengths), spread(widths)),
+    ...meanSides(lengths, widths),
     thickness: orDefault(notes, given.thick, [...path, 'thick'], { inches: '3/8 in', mm: '9 mm' }, size),
     ...nature(given, path, notes),
     ...(given.box ? { box: boxOf(given.box) } : {}),
