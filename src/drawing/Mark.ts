@@ -48,6 +48,8 @@ export interface TextMark {
   readonly turn: 0 | 90;
   /** What keeps 1 mm off the words: hatches, lines too, or nothing. */
   readonly clear: 'hatch' | 'all' | 'none';
+  /** Figures as wide as they need instead of all alike, where a name has to fit. */
+  readonly narrow?: boolean;
 }
 
 /** A size in the large type of the saw: whole inches, then a raised numerator, a slash and a denominator. */

@@ -51,8 +51,7 @@ export function wallStrokes(a: Spot, b: Spot): readonly Mark[] {
 export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
   return cut.edges.flatMap(({ from, to, factory }): readonly Mark[] => {
     const [a, b] = [toPaper(scale, from), toPaper(scale, to)];
-    const circle = circleOf(from, to, cut.circles);
-    if (circle) return [{ mark: 'path', steps: [a, arcStep(scale, from, to, circle)], line: 'sawn' }];
+    if (circleOf(from, to, cut.circles)) return [];
     if (factory) return [path([a, b], 'factory')];
     const inward = angleTo(a, b) + Math.PI / 2;
     const facesDown = Math.sin(inward) > 0.5;
@@ -63,6 +62,18 @@ export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
       ...(facesDown ? wallStrokes(a, b) : []),
     ];
   });
+}
+
+/** The parts of the piece's outline that follow a true circle. */
+export function arcMarks(cut: Cut, scale: Scale): readonly Mark[] {
+  return [cut.shape.outer, ...cut.shape.holes].flatMap((ring) =>
+    ring.flatMap((from, i): readonly Mark[] => {
+      const to = ring[(i + 1) % ring.length]!;
+      const circle = circleOf(from, to, cut.circles);
+      const start = toPaper(scale, from);
+      return circle ? [{ mark: 'path', steps: [start, arcStep(scale, from, to, circle)], line: 'sawn' }] : [];
+    }),
+  );
 }
 
 /** A 3 mm dot at each inner corner: drill here first. A small cross in the middle of each true circle. */

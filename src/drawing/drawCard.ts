@@ -1,7 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import type { System } from '../measure/index.ts';
 import { boxOf } from './boxes.ts';
-import { drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
+import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
 import { sizeMarks } from './cardSizes.ts';
 import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
@@ -33,12 +33,15 @@ export function drawCard(
   options: DrawOptions & { readonly ratio: number },
 ): Drawing {
   const scale = scaleFor(tileRing(tile), wallDownTurn(cut), options.ratio, [0, 0]);
-  const box = boxOf(tileRing(tile).map((point) => toPaper(scale, point)));
+  // The centre of a circle may lie off the tile, and its sizes with it.
+  const reached = [...tileRing(tile), ...cut.sizes.flatMap(({ at }) => at)];
+  const box = boxOf(reached.map((point) => toPaper(scale, point)));
   const { marks, widthMm, heightMm } = trimmed([
     ghost(tile, scale),
     keptShape(cut, scale),
     ...wasteCrosses(cut, tile, scale),
     ...edgeMarks(cut, scale),
+    ...arcMarks(cut, scale),
     ...drillMarks(cut, scale),
     ...sizeMarks(cut, scale, box, options.system),
   ]);

@@ -28,14 +28,14 @@ function sideOf(
 function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
   return cut.fences.slice(0, 2).flatMap(({ on }, i) => {
     const [a, b] = sideOf(on, tile).map((point) => toPaper(scale, point)) as [Spot, Spot];
-    const inward = { bottom: [0, 1.8], top: [0, -1.8], left: [1.4, 0], right: [-1.4, 0] }[on] as [
+    const inward = { bottom: [0, 2.1], top: [0, -2.1], left: [1.7, 0], right: [-1.7, 0] }[on] as [
       number,
       number,
     ];
     const number: Spot = [(a[0] + b[0]) / 2 + inward[0], (a[1] + b[1]) / 2 + inward[1]];
     return [
       path([a, b], 'factory'),
-      ...(cut.fences.length > 1 ? [text(number, String(i + 1), { size: 7, clear: 'none' })] : []),
+      ...(cut.fences.length > 1 ? [text(number, String(i + 1), { size: 8, clear: 'none' })] : []),
     ];
   });
 }

@@ -9,7 +9,7 @@ import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
 import { pieceAreas } from './pieceMarks.ts';
-import { placeNames } from './placeNames.ts';
+import { notInside, placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
@@ -28,23 +28,41 @@ export interface PlanOptions extends DrawOptions {
 /** A plan, the way its page must lie, and the names for which there was no place. */
 export interface PlanDrawing extends Drawing {
   readonly orientation: Orientation;
+  /** Names of cut pieces and obstacles that found no place. */
   readonly unnamed: readonly string[];
+  /** True where whole tiles are too small for their names: then the columns and rows along the chalk lines are numbered. */
+  readonly counted: boolean;
 }
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
-const borders = [16, 24, 32] as const;
-function names(surface: PacketSurface, scale: Scale, numbers: boolean): readonly NameRequest[] {
-  const pieces = surface.pieces.map(({ id, shape, cut }) =>
-    nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
-  );
-  const things = surface.obstacles.map(({ name, ring }) =>
-    nameRequest(name, { outer: ring, holes: [] }, scale),
-  );
-  return [...pieces, ...things];
+const borders = [12.5, 18, 25, 32] as const;
+/** When more than this share of the whole tiles can't hold its name, the names of whole tiles are left to counting. */
+const mostSmall = 0.1;
+
+interface Names {
+  readonly pieces: readonly NameRequest[];
+  readonly things: readonly NameRequest[];
+}
+
+function names(surface: PacketSurface, scale: Scale, numbers: boolean): Names {
+  return {
+    pieces: surface.pieces.map(({ id, shape, cut }) =>
+      nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
+    ),
+    things: surface.obstacles.map(({ name, ring }) => nameRequest(name, { outer: ring, holes: [] }, scale)),
+  };
+}
+
+/** The column's number for a piece of the course over the crossing, the row's for one right of it. */
+function countOf(id: string): string | undefined {
+  const [, quarter, column, row] = /^([KLMN])(\d+)-(\d+)$/.exec(id) ?? [];
+  if (row === '1' && (quarter === 'K' || quarter === 'L')) return column;
+  return column === '1' && (quarter === 'K' || quarter === 'N') ? row : undefined;
 }
 
 /** What is drawn before names are placed, and sizes that still need a place. */
-function layers(surface: PacketSurface, scale: Scale, options: PlanOptions) {
+function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceScale, options: PlanOptions) {
+  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const drawn = [
     ...pieceAreas(surface, scale),
     ...obstacleMarks(surface, scale),
@@ -54,23 +72,39 @@ function layers(surface: PacketSurface, scale: Scale, options: PlanOptions) {
     ...quarterLetters(surface, scale),
     ...cornerLetters(surface, scale),
   ];
-  const doors = doorWords(surface, scale, options.say, takenBy(drawn));
-  const ends = endCuts(surface, scale, options, takenBy([...drawn, ...doors]));
+  const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
+  const ends = endCuts(surface, scale, options, { ...takenBy([...drawn, ...doors]), paper });
   return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
+}
+
+/** A whole tile's request in a plan where tiles are counted: its number if it lies along a chalk line. */
+function countRequest(request: NameRequest): readonly NameRequest[] {
+  const name = countOf(request.name);
+  return name === undefined ? [] : [{ ...request, name }];
 }
 
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
-  const { marks, toLead } = layers(surface, scale, options);
+  const { marks, toLead } = layers(surface, on, options);
   const outline: Spot[] = surface.outline.map((point) => toPaper(scale, point));
   const ground = {
     paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
     outline,
     taken: takenBy(marks).boxes,
   };
-  const placed = placeNames([...toLead, ...names(surface, scale, options.numbers ?? false)], ground);
+  const { pieces, things } = names(surface, scale, options.numbers ?? false);
+  const whole = new Set(surface.pieces.filter((piece) => piece.whole).map(({ id }) => id));
+  const small = notInside(
+    pieces.filter(({ name }) => whole.has(name)),
+    ground,
+  ).length;
+  const counted = small > mostSmall * whole.size;
+  const asked = counted
+    ? pieces.flatMap((request) => (whole.has(request.name) ? countRequest(request) : [request]))
+    : pieces;
+  const placed = placeNames([...toLead, ...asked, ...things], ground);
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return { ...penSvg([...marks, ...placed.marks], frame), orientation, unnamed: placed.unplaced };
+  return { ...penSvg([...marks, ...placed.marks], frame), orientation, unnamed: placed.unplaced, counted };
 }
 
 /**

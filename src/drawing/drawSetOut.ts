@@ -1,7 +1,8 @@
+import type { Point } from '../geometry/index.ts';
 import type { ChalkMark } from '../layout/Layout.ts';
-import { printLength, type System } from '../measure/index.ts';
+import { printLength, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { boxOf } from './boxes.ts';
+import { type Box, boxOf } from './boxes.ts';
 import { chalkLine } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { firstFree } from './firstFree.ts';
@@ -12,7 +13,7 @@ import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
 import { pieceArea } from './pieceMarks.ts';
 import { placeNames } from './placeNames.ts';
-import { cornerLetters, cornersOf, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { cornerLetters, cornersOf, doorWords, obstacleMarks, roomEdges, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, arrowHead, move } from './signs.ts';
 import { type Spaces, surfaceScale } from './surfaceScale.ts';
@@ -22,11 +23,13 @@ import { threeFourFive } from './threeFourFive.ts';
 
 export interface SetOutOptions extends DrawOptions {
   readonly space: Spaces;
+  /** Step to which running distances are printed, to the nearest; 1/64 in or 0.1 mm unless told otherwise. */
+  readonly step?: Ticks;
 }
 
 /** Paper round the room for flags and letters, and the distance of the first running size from the wall, in mm. */
-const border = 16;
-const firstSize = 5;
+const border = 12.5;
+const firstSize = 8;
 const nextSize = 9;
 
 function faceLine(edge: PacketEdge): LineName {
@@ -35,7 +38,8 @@ function faceLine(edge: PacketEdge): LineName {
 }
 
 interface Running {
-  readonly mark: ChalkMark;
+  /** What is written: the corner where the tape is hooked, where it has a letter, and the distance. */
+  readonly words: string;
   /** Both ends on the wall's face, the way into the room in radians, and how many sizes lie nearer to the wall. */
   readonly zero: Spot;
   readonly at: Spot;
@@ -43,39 +47,50 @@ interface Running {
   readonly level: number;
 }
 
-function runnings(surface: PacketSurface, scale: Scale): readonly Running[] {
-  const corners = cornersOf(surface);
+const distance = (a: Point, b: Point) => Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** The point that the tape is hooked on: of the corner and the edge's ends the one that lies at the distance read. */
+function zeroOf(mark: ChalkMark, edge: PacketEdge, corner: Point | undefined): Point {
+  const miss = (point: Point) => Math.abs(distance(point, mark.at) - mark.distance);
+  return [edge.from, edge.to].reduce(
+    (best, point) => (miss(point) < miss(best) ? point : best),
+    corner ?? edge.from,
+  );
+}
+
+function runnings(surface: PacketSurface, scale: Scale, { system, step }: SetOutOptions): readonly Running[] {
+  const corners = new Map(cornersOf(surface).map(({ name, at }) => [name, at]));
+  const walls = new Set(roomEdges(surface));
   const all = surface.chalk.lines.flatMap(({ marks }) => marks);
   return all.flatMap((mark, i) => {
     const edge = surface.edges.find(({ id }) => id === mark.edge);
     if (!edge) return [];
-    const inward = angleTo(toPaper(scale, edge.from), toPaper(scale, edge.to)) + Math.PI / 2;
-    const corner = corners.find(({ name }) => name === mark.end);
+    const along = angleTo(toPaper(scale, edge.from), toPaper(scale, edge.to));
+    const corner = corners.get(mark.end);
+    const size = printLength(mark.distance, system, { feet: true, ...(step ? { finest: step } : {}) });
     return {
-      mark,
-      zero: toPaper(scale, corner?.at ?? edge.from),
+      words: corner ? `${mark.end}: ${size}` : size,
+      zero: toPaper(scale, zeroOf(mark, edge, corner)),
       at: toPaper(scale, mark.at),
-      inward,
+      // The room lies to the left of its own edges, and to the right of an obstacle's.
+      inward: along + (walls.has(edge) ? Math.PI / 2 : -Math.PI / 2),
       level: all.slice(0, i).filter((other) => other.edge === mark.edge).length,
     };
   });
 }
 
 /** A running distance inside the wall: a dot at the zero, an arrow at the mark, the size beside the line. */
-function runningSize(
-  { mark, zero, at, inward, level }: Running,
-  system: System,
-  taken: Taken,
-): readonly Mark[] {
+function runningSize({ words, zero, at, inward, level }: Running, taken: Taken): readonly Mark[] {
   const away = firstSize + level * nextSize;
   const [from, to] = [move(zero, inward, away), move(at, inward, away)];
   const angle = angleTo(from, to);
   const turn = Math.abs(Math.cos(angle)) < 0.3 ? 90 : 0;
-  const words = `${mark.end}: ${printLength(mark.distance, system, { feet: true })}`;
-  const tries = [0.5, 0.35, 0.65, 0.2, 0.8].map((share) => {
-    const spot: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-    return text(move(spot, inward, 3.4), words, { turn, weight: 700, clear: 'all' });
-  });
+  const tries = [3.4, 8, -3.4, 12].flatMap((off) =>
+    [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0, 1].map((share) => {
+      const spot: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      return text(move(spot, inward, off), words, { turn, weight: 700, clear: 'all' });
+    }),
+  );
   return [
     path([move(zero, inward, 1), move(zero, inward, away + 1.5)], 'dimension'),
     { mark: 'circle', centre: from, radius: 1, line: 'slash', fill: 'paper' },
@@ -94,7 +109,7 @@ function firstPiece(surface: PacketSurface, scale: Scale): readonly Mark[] {
 }
 
 /** Everything but names of obstacles, each layer keeping clear of those before. */
-function layers(surface: PacketSurface, scale: Scale, options: SetOutOptions): readonly Mark[] {
+function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions): readonly Mark[] {
   const { system, say } = options;
   const room: readonly Mark[] = [
     ...wallMarks(surface, scale, faceLine),
@@ -106,11 +121,11 @@ function layers(surface: PacketSurface, scale: Scale, options: SetOutOptions): r
   const circles = surface.obstacles.map(({ ring }) => boxOf(ring.map((point) => toPaper(scale, point))));
   const taken = (marks: readonly Mark[]): Taken => {
     const { boxes, lines } = takenBy(marks, true);
-    return { boxes: [...boxes, ...circles], lines };
+    return { boxes: [...boxes, ...circles], lines, paper };
   };
-  const doors = [...room, ...doorWords(surface, scale, say, takenBy(room))];
+  const doors = [...room, ...doorWords(surface, scale, say, { ...takenBy(room), paper })];
   const sized = [...doors];
-  for (const running of runnings(surface, scale)) sized.push(...runningSize(running, system, taken(sized)));
+  for (const running of runnings(surface, scale, options)) sized.push(...runningSize(running, taken(sized)));
   return [...sized, ...threeFourFive(surface, scale, system, taken(sized))];
 }
 
@@ -128,12 +143,13 @@ export function drawSetOut(
     border,
     options.system,
   );
-  const marks = layers(surface, scale, options);
+  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
+  const marks = layers(surface, scale, paper, options);
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),
   );
   const ground = {
-    paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
+    paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: takenBy(marks).boxes,
   };

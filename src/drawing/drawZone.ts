@@ -1,6 +1,6 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, boxRound, corners } from './boxes.ts';
+import { type Box, boxRound, corners, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { inRings } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -9,18 +9,18 @@ import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
 import { placeNames } from './placeNames.ts';
-import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { cornerLetters, doorLine, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { angleTo, arrow, boxedWord, move } from './signs.ts';
-import { type Spaces, surfaceScale } from './surfaceScale.ts';
+import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
 }
 
-const border = 16;
+const border = 14;
 /** Length of the arrows in mm. */
 const shaft = 11;
 
@@ -45,7 +45,7 @@ function kneelMarks(at: Spot, word: string): readonly Mark[] {
 const kneel = { wide: 11, high: 5 };
 
 /** Kneel on a bare part of the floor beside the last piece, or where none is bare, on the zone's own pieces there. */
-function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, last: Spot): Spot {
+function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box, last: Spot): Spot {
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const spots = (wanted: (piece: PacketPiece) => boolean) =>
     surface.pieces
@@ -54,24 +54,32 @@ function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, last: Spot)
       .sort((a, b) => distance(a, last) - distance(b, last));
   const bare = spots((piece) => piece.zone > zone.number);
   const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
-  const roomy = all.find((at) =>
-    corners(boxRound(at, 2 * kneel.wide, 2 * kneel.high)).every((corner) => inRings(corner, [outline])),
+  const roomy = all.find(
+    (at) =>
+      corners(boxRound(at, 2 * kneel.wide, 2 * kneel.high)).every((corner) => inRings(corner, [outline])) &&
+      within(boxRound(at, 2 * kneel.wide, 2 * kneel.high), paper),
   );
   return roomy ?? all[0] ?? last;
 }
 
 /** An arrow through the doorway by which the zone is left. */
 function wayOut(surface: PacketSurface, zone: Zone, scale: Scale): readonly Mark[] {
-  const opening = surface.openings.find(({ name }) => name === zone.wayOut);
-  if (!opening) return [];
-  const [left, right] = opening.line.map((point) => toPaper(scale, point)) as [Spot, Spot];
-  const at = move(left, angleTo(left, right), distance(left, right) / 2);
-  const out = angleTo(left, right) + Math.PI / 2;
+  const line = zone.wayOut === undefined ? undefined : doorLine(surface, zone.wayOut, scale);
+  if (!line) return [];
+  const [from, to] = line;
+  const at = move(from, angleTo(from, to), distance(from, to) / 2);
+  const out = angleTo(from, to) - Math.PI / 2;
   return arrow(move(at, out, -shaft * 0.6), move(at, out, shaft * 0.4));
 }
 
 /** Where to begin, which way to work, where to kneel, and the way out. */
-function workMarks(surface: PacketSurface, zone: Zone, scale: Scale, options: ZoneOptions): readonly Mark[] {
+function workMarks(
+  surface: PacketSurface,
+  zone: Zone,
+  scale: Scale,
+  paper: Box,
+  options: ZoneOptions,
+): readonly Mark[] {
   const find = (id: string) => surface.pieces.find((piece) => piece.id === id);
   const [first, last] = [find(zone.first), find(zone.last)];
   if (!first || !last) return wayOut(surface, zone, scale);
@@ -80,9 +88,22 @@ function workMarks(surface: PacketSurface, zone: Zone, scale: Scale, options: Zo
   const reach = Math.min(shaft, distance(begin, end));
   return [
     ...(reach > 4 ? arrow(begin, move(begin, angleTo(begin, end), reach)) : []),
-    ...kneelMarks(kneelSpot(surface, zone, scale, end), options.say('drawing.kneel')),
+    ...kneelMarks(kneelSpot(surface, zone, scale, paper, end), options.say('drawing.kneel')),
     ...wayOut(surface, zone, scale),
   ];
+}
+
+/** The scale of the whole room, or of the zone with its way out where that can be drawn larger. */
+function zoneScale(surface: PacketSurface, zone: Zone, { space, system }: ZoneOptions): SurfaceScale {
+  const own = new Set(zone.pieces);
+  const pieces = surface.pieces.filter(({ id }) => own.has(id)).flatMap(({ shape }) => shape.outer);
+  const door = surface.edges
+    .filter(({ id }) => id === `${zone.wayOut}:line`)
+    .flatMap(({ from, to }) => [from, to]);
+  const room = surfaceScale(surface, space, border, system);
+  if (pieces.length === 0) return room;
+  const close = surfaceScale(surface, space, border, system, [...pieces, ...door]);
+  return close.scale.ratio < room.scale.ratio ? close : room;
 }
 
 /** Boxes of the arrows' shafts, so that no name is written over them. */
@@ -96,7 +117,8 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
  */
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): Drawing {
-  const { scale, widthMm, heightMm } = surfaceScale(surface, options.space, border, options.system);
+  const { scale, widthMm, heightMm } = zoneScale(surface, zone, options);
+  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
   const hard = hardCutsOf(surface);
@@ -109,7 +131,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     ...wallMarks(surface, scale),
     ...seamMarks(surface, scale),
     ...cornerLetters(surface, scale),
-    ...workMarks(surface, zone, scale, options),
+    ...workMarks(surface, zone, scale, paper, options),
   ];
   const marks = [...drawn, ...doorWords(surface, scale, options.say, takenBy(drawn))];
   const requests = pieces.map(({ id, shape, cut }) => ({
@@ -117,7 +139,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     bold: id === zone.first || id === zone.last,
   }));
   const ground = {
-    paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
+    paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
   };

@@ -28,6 +28,8 @@ function leaves(surface: PacketSurface, towards: Point): Point {
 
 /** Distance of the words from the wall, in mm of paper. */
 const off = 4;
+/** How far words may slide along the wall to find room, in mm. */
+const slides = [0, 4, 8, 12, 18, 24, 32];
 
 interface EndCut {
   readonly words: string;
@@ -81,8 +83,11 @@ function beside({ words, wall, towards }: EndCut, taken: Taken): Mark {
   const [outX, outY] = direction(towards);
   const out = Math.atan2(outY, outX);
   const shift = textWidth(words, sizes.note) / 2 + 4;
-  const tries = [1, -1, 2, -2].map((way) =>
-    text(move(move(wall, out, off), out - Math.PI / 2, way * shift), words, { turn: outX === 0 ? 0 : 90 }),
+  const places = [off, 2.25 * off].flatMap((away) =>
+    slides.flatMap((by) => [shift + by, -shift - by].map((along) => ({ away, along }))),
+  );
+  const tries = places.map(({ away, along }) =>
+    text(move(move(wall, out, away), out - Math.PI / 2, along), words, { turn: outX === 0 ? 0 : 90 }),
   );
   return firstFree(tries, taken);
 }

@@ -44,8 +44,8 @@ function circled(at: Spot, number: number, size: number): readonly Mark[] {
 export function block(request: NameRequest, size: number, turn: 0 | 90, stacked: boolean): Block {
   const { name, number, bold } = request;
   const weight = bold ? 700 : 400;
-  const [long, high] = textSize(text([0, 0], name, { size, weight }));
-  const words = (at: Spot) => text(at, name, { size, weight, turn });
+  const [long, high] = textSize(text([0, 0], name, { size, weight, narrow: true }));
+  const words = (at: Spot) => text(at, name, { size, weight, turn, clear: 'all', narrow: true });
   const [w, h] = turn === 90 ? [high, long] : [long, high];
   if (number === undefined) return { width: w, height: h, draw: (at) => [words(at)] };
   const d = circleSize(number, size);

@@ -19,8 +19,8 @@ export interface Frame extends Space {
 
 /** Millimetres of a CSS pixel. */
 const mmPerPixel = 25.4 / 96;
-/** Hatches stay this far off text, in mm. */
-const clearance = 1;
+/** Hatches stay this far off words that are cleared, and lines this far where they are cleared too, in mm. */
+const clearance = { hatch: 1, all: 0.3 } as const;
 
 /**
  * The next size up that is a whole number of CSS pixels, in mm: a box that ends between two pixels is moved by the
@@ -76,12 +76,13 @@ function words(mark: Mark, height: number): string {
   return mark.mark === 'figure' ? svgFigure(mark, height) : '';
 }
 
-/** Paper-white boxes round the words that hatches, or lines too, keep off. */
-function cleared(marks: readonly Mark[], height: number, of: 'hatch' | 'all'): string {
+/** Paper-white boxes round the words, as far off as each kind of mark has to stay. */
+function cleared(marks: readonly Mark[], height: number, from: 'hatch' | 'all'): string {
   const rings = marks.flatMap((mark) => {
-    const clear = mark.mark === 'figure' ? 'hatch' : mark.mark === 'text' ? mark.clear : 'none';
-    const isText = mark.mark === 'text' || mark.mark === 'figure';
-    return isText && clear === of ? [svgRings([corners(grow(textBox(mark), clearance))], height)] : [];
+    if (mark.mark !== 'text' && mark.mark !== 'figure') return [];
+    const clear = mark.mark === 'figure' ? 'hatch' : mark.clear;
+    const wanted = from === 'hatch' ? clear !== 'none' : clear === 'all';
+    return wanted ? [svgRings([corners(grow(textBox(mark), clearance[from]))], height)] : [];
   });
   return rings.length === 0 ? '' : `<path d="${rings.join('')}" fill="#fff"/>`;
 }

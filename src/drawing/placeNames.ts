@@ -19,7 +19,7 @@ export interface PlacedNames {
 }
 
 /** A name keeps this far off the edges of its piece and off other names, in mm. */
-const inside = 0.5;
+const inside = 0.3;
 const apart = 1;
 /** Names that are led out stand this far outside the outline, on a grid this fine. */
 const outside = 2;
@@ -45,8 +45,7 @@ function fits(box: Box, rings: readonly (readonly Spot[])[], taken: readonly Box
 }
 
 /** Places to try: the deepest spot, then a grid over the piece, nearest to it first. */
-function spotsIn({ pole, rings }: NameRequest): readonly Spot[] {
-  const box = boxOf(rings[0]!);
+function spotsIn({ pole }: NameRequest, box: Box): readonly Spot[] {
   const steps = [1, 2, 3, 4, 5, 6, 7];
   const spots = steps.flatMap((i) =>
     steps.map(
@@ -78,9 +77,12 @@ function blocksOf(request: NameRequest): readonly Block[] {
 
 function placeInside(request: NameRequest, state: State): boolean {
   if (request.rings.length === 0) return false;
-  const spots = spotsIn(request);
+  const piece = boxOf(request.rings[0]!);
+  const near = state.taken.filter((other) => overlap(piece, other, apart));
+  const spots = spotsIn(request, piece);
   for (const one of blocksOf(request)) {
-    const spot = spots.find((at) => fits(blockBox(one, at), request.rings, state.taken));
+    if (one.width > piece.right - piece.left || one.height > piece.top - piece.bottom) continue;
+    const spot = spots.find((at) => fits(blockBox(one, at), request.rings, near));
     if (!spot) continue;
     state.taken.push(blockBox(one, spot));
     state.marks.push(...one.draw(spot));
@@ -150,6 +152,12 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
     marks: state.marks,
     unplaced: left.filter((request) => !led.includes(request)).map(({ name }) => name),
   };
+}
+
+/** The names that don't fit inside their pieces. */
+export function notInside(requests: readonly NameRequest[], ground: NameGround): readonly string[] {
+  const state: State = { taken: [...ground.taken], leaders: [], marks: [] };
+  return requests.filter((request) => !placeInside(request, state)).map(({ name }) => name);
 }
 
 /** How far a piece lies from the edge of the paper: the outermost are led out first. */

@@ -72,18 +72,28 @@ export function cornerLetters(surface: PacketSurface, scale: Scale): readonly Ma
   });
 }
 
+/** The closed-door line of an opening on the paper, walked with the room on the left. */
+export function doorLine(
+  surface: PacketSurface,
+  name: string,
+  scale: Scale,
+): readonly [Spot, Spot] | undefined {
+  const edge = surface.edges.find(({ id }) => id === `${name}:line`);
+  return edge && [toPaper(scale, edge.from), toPaper(scale, edge.to)];
+}
+
 /** The name of each doorway and what lies beyond, outside the line of the closed door and clear of what is there. */
 export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken: Taken): readonly Mark[] {
-  return surface.openings.map(({ name, line, beyond }) => {
-    const [left, right] = line.map((point) => toPaper(scale, point)) as [Spot, Spot];
-    // Seen from the room the line runs left to right, so that the room lies on its right.
-    const along = angleTo(left, right);
-    const out = along + Math.PI / 2;
+  return surface.openings.flatMap(({ name, beyond }) => {
+    const line = doorLine(surface, name, scale);
+    if (!line) return [];
+    const [from, to] = line;
+    const out = angleTo(from, to) - Math.PI / 2;
     const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
     const words = say('drawing.door', { name, beyond });
     const places = [4, 9].flatMap((off) => [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({ off, share })));
     const tries = places.map(({ off, share }) => {
-      const at: Spot = [left[0] + (right[0] - left[0]) * share, left[1] + (right[1] - left[1]) * share];
+      const at: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
       return text(move(at, out, off), words, { size: sizes.name, turn });
     });
     return firstFree(tries, taken);

@@ -23,14 +23,14 @@ const less = ({ widthMm, heightMm }: Space, border: number): Space => ({
   heightMm: heightMm - 2 * border,
 });
 
-/** Picks the scale of a surface from the stated list so that `border` mm stay free on each side. */
+/** Picks the scale of a surface, or of those of its points, from the stated list so that `border` mm stay free on each side. */
 export function surfaceScale(
   surface: PacketSurface,
   spaces: Spaces,
   border: number,
   system: System,
+  points: readonly Point[] = surfacePoints(surface),
 ): SurfaceScale {
-  const points = surfacePoints(surface);
   const size = extent(points, surface.turn);
   const [portrait, landscape] = 'portrait' in spaces ? [spaces.portrait, spaces.landscape] : [spaces, spaces];
   const { ratio, orientation } = pickScale(

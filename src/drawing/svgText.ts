@@ -18,7 +18,8 @@ export function svgText(mark: TextMark, height: number): string {
   const size = mark.size * mmPerPoint;
   const bold = mark.weight === 700 ? ' font-weight="700"' : '';
   const where = place(mark, height, (size * capHeight) / 2);
-  return `<text ${where} font-size="${roundMm(size)}"${bold}>${escapeXml(mark.text)}</text>`;
+  const narrow = mark.narrow ? ' style="font-variant-numeric: proportional-nums"' : '';
+  return `<text ${where} font-size="${roundMm(size)}"${bold}${narrow}>${escapeXml(mark.text)}</text>`;
 }
 
 /** A size in the saw's type. The numerator is raised by the difference of the figures' heights, the rest stands on the line. */

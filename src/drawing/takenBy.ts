@@ -6,6 +6,8 @@ import { textBox } from './textBox.ts';
 export interface Taken {
   readonly boxes: readonly Box[];
   readonly lines: readonly (readonly [Spot, Spot])[];
+  /** The paper, where words must not leave it. */
+  readonly paper?: Box;
 }
 
 const isSpot = (step: Step): step is Spot => !('centre' in step);

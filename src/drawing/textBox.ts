@@ -15,7 +15,10 @@ export function figureWidth(
 /** Width and height in mm that a text takes before it is turned: capitals' height with a little air for descenders. */
 export function textSize(text: TextMark | FigureMark): readonly [width: number, height: number] {
   if (text.mark === 'figure') return [figureWidth(text), text.sizes[0] * mmPerPoint * (capHeight + 0.08)];
-  return [textWidth(text.text, text.size, text.weight), text.size * mmPerPoint * (capHeight + 0.22)];
+  return [
+    textWidth(text.text, text.size, text.weight, text.narrow),
+    text.size * mmPerPoint * (capHeight + 0.22),
+  ];
 }
 
 /** The box that a text covers on the paper; what the hatches keep clear of and what no other text may touch. */

@@ -1,4 +1,4 @@
-import { textWidths } from './textWidths.ts';
+import { narrowFigures, textWidths } from './textWidths.ts';
 
 /** Millimetres of a typographic point. */
 export const mmPerPoint = 25.4 / 72;
@@ -19,17 +19,27 @@ function byCharacter(weight: 400 | 700): ReadonlyMap<string, number> {
   return new Map(textWidths[weight].flatMap(([width, characters]) => [...characters].map((c) => [c, width])));
 }
 
-function characterWidth(character: string, table: ReadonlyMap<string, number>): number {
+function characterWidth(
+  character: string,
+  table: ReadonlyMap<string, number>,
+  narrow?: readonly number[],
+): number {
+  const digit = narrow?.[character >= '0' && character <= '9' ? Number(character) : -1];
+  if (digit !== undefined) return digit;
   const bare = character.normalize('NFD')[0] ?? character;
   return table.get(character) ?? table.get(bare) ?? unknownWidth;
 }
 
 /**
- * Width in mm of one line of text set in the sheets' typeface with tabular figures.
+ * Width in mm of one line of text set in the sheets' typeface, with tabular figures or with narrow ones.
  *
  * @example textWidth('1111', 10, 400) //=> 8.918
  */
-export function textWidth(text: string, points: number, weight: 400 | 700 = 400): number {
-  const units = [...text].reduce((sum, character) => sum + characterWidth(character, lookUp[weight]), 0);
+export function textWidth(text: string, points: number, weight: 400 | 700 = 400, narrow = false): number {
+  const digits = narrow ? narrowFigures[weight] : undefined;
+  const units = [...text].reduce(
+    (sum, character) => sum + characterWidth(character, lookUp[weight], digits),
+    0,
+  );
   return Math.round(units * points * mmPerPoint) / 1000;
 }

@@ -240,3 +240,9 @@ export const textWidths: Readonly<
     [1024, 'Œ'],
   ],
 };
+
+/** Widths of the figures 0 to 9 without that feature, from the same tables. */
+export const narrowFigures: Readonly<Record<400 | 700, readonly number[]>> = {
+  400: [648, 407, 548, 576, 614, 588, 598, 510, 615, 595],
+  700: [659, 440, 579, 600, 624, 607, 626, 537, 624, 571],
+};

@@ -8,25 +8,33 @@ import { angleTo, move } from './signs.ts';
 import type { Taken } from './takenBy.ts';
 import { path, text } from './text.ts';
 
-/** Corners of the check triangle in the quarter where it lies in the room; the first leg along the frame's x. */
-function triangle(surface: PacketSurface): readonly [Point, Point, Point] {
-  const { crossing, check } = surface.chalk;
-  const [x, y] = crossing;
-  const quarters = [[1, 1], [-1, 1], [-1, -1], [1, -1]] as const; // biome-ignore format: four quarters on a line
-  const corners = quarters.map(([sx, sy]): readonly [Point, Point, Point] => [
-    [x + sx * check.legs[0], y],
-    crossing,
-    [x, y + sy * check.legs[1]],
-  ]);
-  const clear = ([a, , b]: readonly [Point, Point, Point]) => {
-    const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-    return [a, b, middle].every(
-      (point) =>
-        pointInRing(point, surface.outline) &&
-        !surface.obstacles.some(({ ring }) => pointInRing(point, ring)),
+/** Corners of the check triangle, the right angle in the middle. */
+type Triangle = readonly [Point, Point, Point];
+
+/** How finely the long side is looked over for walls and obstacles. */
+const looks = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+
+function isOpen([a, , b]: Triangle, surface: PacketSurface): boolean {
+  return looks.every((t) => {
+    const point: Point = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+    return (
+      pointInRing(point, surface.outline) && !surface.obstacles.some(({ ring }) => pointInRing(point, ring))
     );
-  };
-  return corners.find(clear) ?? corners[0]!;
+  });
+}
+
+/** The triangle in the corner where it lies on open floor; leg 1 on line 1, leg 2 on line 2. */
+function triangle(surface: PacketSurface): Triangle | undefined {
+  const { crossing, check, lines } = surface.chalk;
+  const [one, two] = lines.map(({ from, to }, i): Point => {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const leg = check.legs[i] ?? 0;
+    return [((to[0] - from[0]) / length) * leg, ((to[1] - from[1]) / length) * leg];
+  });
+  if (!one || !two) return undefined;
+  const end = ([dx, dy]: Point, sign: number): Point => [crossing[0] + sign * dx, crossing[1] + sign * dy];
+  const all = [1, -1].flatMap((i) => [1, -1].map((j): Triangle => [end(one, i), crossing, end(two, j)]));
+  return all.find((corners) => isOpen(corners, surface)) ?? all[0];
 }
 
 const between = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
@@ -39,8 +47,9 @@ export function threeFourFive(
   taken: Taken,
 ): readonly Mark[] {
   const { legs, diagonal } = surface.chalk.check;
-  if (diagonal === 0) return [];
-  const [a, corner, b] = triangle(surface).map((point) => toPaper(scale, point)) as [Spot, Spot, Spot];
+  const corners = triangle(surface);
+  if (diagonal === 0 || !corners) return [];
+  const [a, corner, b] = corners.map((point) => toPaper(scale, point)) as [Spot, Spot, Spot];
   const tick = (at: Spot, along: number) =>
     path([move(at, along + Math.PI / 2, 1.5), move(at, along - Math.PI / 2, 1.5)], 'thick');
   const words = (p: Spot, q: Spot, length: number, offs: readonly number[]) => {
