@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Shape } from '../../src/geometry/index.ts';
 import type { Layout } from '../../src/layout/index.ts';
-import { judged } from '../support/Judged.ts';
+import { areaOf, judged, lengthRound } from '../support/Judged.ts';
 import { judgeCount } from '../support/judgeCount.ts';
 import { judgeCover } from '../support/judgeCover.ts';
 import { judgeDistance } from '../support/judgeDistance.ts';
@@ -14,7 +15,13 @@ const ROOMS = Number(process.env.LONG === '1' ? 5000 : 50);
 const rooms = fc.sample(randomRoom, { seed: 20270301, numRuns: ROOMS });
 const named = rooms.map((room, i) => [`${i} ${room.kind} ${room.surface.pattern.name}`, room] as const);
 
-const layoutOf = ({ job, surface }: RandomRoom) => layOut(job, surface).layout;
+const known = new Map<RandomRoom, Layout>();
+
+function layoutOf(room: RandomRoom): Layout {
+  const layout = known.get(room) ?? layOut(room.job, room.surface).layout;
+  known.set(room, layout);
+  return layout;
+}
 
 describe('random rooms', () => {
   test.each(named)('%s: pieces, joints and what is left cover the field and nothing else', (_, room) => {
@@ -35,13 +42,18 @@ describe('random rooms', () => {
   });
 });
 
+/** What is left is counted from this width in ticks up: rounding of the room's corners makes and unmakes specks. */
+const SPECK = 8;
+
+const meanWidth = (shape: Shape) => (2 * areaOf(shape)) / lengthRound(shape.outer);
+
 /** What must not change when a room is only looked at differently. */
 function tally({ pieces, left, start }: Layout) {
   const { hardCuts, underHalf, nearFull, webFaults } = start.chosen;
   return {
     pieces: pieces.length,
     whole: pieces.filter(({ whole }) => whole).length,
-    left: left.length,
+    left: left.filter(({ shape }) => meanWidth(shape) > SPECK).length,
     hardCuts,
     underHalf,
     nearFull,

@@ -36,15 +36,14 @@ export function boxOf(points: readonly Point[]): Box {
 /** Every tile of the pattern whose box meets the field's box: plainly one after another, far more than are needed. */
 export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
   const box = boxOf(field.flatMap(({ outer }) => outer));
-  const wide = Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
-  const corner = Math.max(...[box.minX, box.maxX].map((x) => Math.abs(x - origin[0])));
-  const other = Math.max(...[box.minY, box.maxY].map((y) => Math.abs(y - origin[1])));
-  const area = Math.abs(a[0] * b[1] - a[1] * b[0]);
-  const reach = corner + other + wide;
-  const most = [b, a].map((v) => Math.ceil((reach * Math.hypot(v[0], v[1])) / area) + 2) as [number, number];
   const found: Ring[] = [];
-  for (let i = -most[0]; i <= most[0]; i++) {
-    for (let j = -most[1]; j <= most[1]; j++) {
+  // Repeats are as wide as a is long and as high as b: rows first, then along each row.
+  const down = Math.ceil((box.maxY - box.minY) / b[1]) + 2;
+  const firstRow = Math.floor((box.minY - origin[1]) / b[1]) - 1;
+  for (let j = firstRow; j <= firstRow + down; j++) {
+    const start = Math.floor((box.minX - origin[0] - j * b[0]) / a[0]) - 2;
+    const most = Math.ceil((box.maxX - box.minX) / a[0]) + 4;
+    for (let i = start; i <= start + most; i++) {
       for (const ring of tiles) {
         const placed = ring.map(([x, y]): Point => {
           return [origin[0] + i * a[0] + j * b[0] + x, origin[1] + i * a[1] + j * b[1] + y];

@@ -4,7 +4,10 @@ import { boxOf, type Judged, ringsOf } from './Judged.ts';
 /** Rounding of corners may bring two pieces nearer by this many ticks. */
 const ALLOWED = 2;
 
-/** Whether any two pieces lie nearer together than the joint. Says which; empty when none do. */
+/**
+ * Whether any two pieces lie nearer together than the joint. Says which; empty when none do. Two pieces of one
+ * tile are not asked: what stands between them parts them.
+ */
 export function judgeDistance({ pieces, joint }: Judged): string[] {
   const boxes = pieces.map(({ shape }) => boxOf(shape.outer));
   const order = pieces.map((_, i) => i).sort((i, j) => boxes[i]!.minX - boxes[j]!.minX);
@@ -14,6 +17,7 @@ export function judgeDistance({ pieces, joint }: Judged): string[] {
       const j = order[next]!;
       if (boxes[j]!.minX - boxes[i]!.maxX > joint) break;
       if (boxes[j]!.minY - boxes[i]!.maxY > joint || boxes[i]!.minY - boxes[j]!.maxY > joint) continue;
+      if (`${pieces[i]!.fullTile[0]}` === `${pieces[j]!.fullTile[0]}`) continue;
       const apart = between(pieces[i]!.shape, pieces[j]!.shape);
       if (apart < joint - ALLOWED) wrong.push(`${pieces[i]!.id} and ${pieces[j]!.id}: ${apart} of ${joint}`);
     }

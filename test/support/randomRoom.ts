@@ -191,8 +191,8 @@ const wish: fc.Arbitrary<StartWish> = fc.oneof(
 
 const parts = fc.record({
   kind: fc.constantFrom(...Object.keys(KINDS)),
-  w: inches(70, 200),
-  h: inches(70, 160),
+  w: inches(64, 150),
+  h: inches(64, 130),
   a: inches(20, 30),
   b: inches(24, 34),
   lean: fc.integer({ min: -3 * IN, max: 3 * IN }),
@@ -202,9 +202,9 @@ const parts = fc.record({
   pattern,
   along: wish,
   across: wish,
-  length: fc.integer({ min: 5 * IN, max: 24 * IN }),
+  length: fc.integer({ min: 7 * IN, max: 24 * IN }),
   square: fc.boolean(),
-  width: fc.integer({ min: 5 * IN, max: 13 * IN }),
+  width: fc.integer({ min: 6 * IN, max: 13 * IN }),
   joint: fc.constantFrom(508, 1016, 1524, 3048, 641),
 });
 

@@ -40,6 +40,7 @@ export function surfaceOf(corners: readonly Corner[], options: SurfaceOptions = 
   const name = (i: number) => String.fromCharCode(65 + (i % n));
   const length = (i: number, j: number) =>
     Math.round(Math.hypot(corners[j % n]![0] - corners[i]![0], corners[j % n]![1] - corners[i]![1]));
+  const isSquare = corners.every((_, i) => angleAt(corners, i) % 45 === 0);
   return {
     name: 'floor',
     kind: 'floor',
@@ -50,7 +51,8 @@ export function surfaceOf(corners: readonly Corner[], options: SurfaceOptions = 
       const facts = wallFacts({ ...options.facts, ...options.walls?.[id] });
       return { id, from: name(i), to: name(i + 1), readings, ...facts };
     }),
-    diagonals: corners.slice(2, -1).map((_, i) => {
+    // Square corners fix the shape by themselves; a diagonal rounded to a tick would bend it by one.
+    diagonals: corners.slice(isSquare ? n : 2, -1).map((_, i) => {
       return { id: `A-${name(i + 2)}`, from: 'A', to: name(i + 2), readings: [length(0, i + 2)] };
     }),
     doorways: options.doorways ?? [],
@@ -70,7 +72,7 @@ function angleAt(corners: readonly Corner[], i: number): number {
   const n = corners.length;
   const [a, b, c] = [corners[(i + n - 1) % n]!, corners[i]!, corners[(i + 1) % n]!];
   const turn = Math.atan2(a[1] - b[1], a[0] - b[0]) - Math.atan2(c[1] - b[1], c[0] - b[0]);
-  return ((turn * 180) / Math.PI + 360) % 360;
+  return (Math.round((turn * 180e6) / Math.PI) / 1e6 + 360) % 360;
 }
 
 /** Corners of a rectangle. */

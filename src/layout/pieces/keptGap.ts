@@ -1,6 +1,6 @@
 import { distanceSegments, type Ring, ringArea, type Shape, shapeArea } from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
-import { distanceToFace, type Face } from '../frame/Face.ts';
+import { aheadOfFace, distanceToFace, type Face } from '../frame/Face.ts';
 
 /** Never less gap than this beside a tile that stays whole: ANSI A108.02 §4.4 as reported. */
 export const LEAST_GAP: Ticks = TICKS_PER_INCH / 8;
@@ -42,14 +42,16 @@ function nearlyAll(ring: Ring, shape: Shape): boolean {
   return ringArea(ring) - shapeArea(shape) <= GAP_GIVE * round;
 }
 
+/** Distance of a tile from a face; less than 0, by how far it reaches beyond, where it touches or crosses it. */
 function tileToFace(ring: Ring, face: Face): number {
-  return ring.reduce((least, point, i) => {
+  const distances = ring.map((point, i) => {
     const next = ring[(i + 1) % ring.length]!;
-    const distance = face.circle
+    return face.circle
       ? nearestToCircle(face, point, next)
       : distanceSegments(point, next, face.from, face.to);
-    return Math.min(least, distance);
-  }, Infinity);
+  });
+  const least = Math.min(...distances);
+  return least > 0 || face.circle ? least : Math.min(...ring.map((point) => aheadOfFace(face, point)));
 }
 
 function nearestToCircle(face: Face, a: Ring[number], b: Ring[number]): number {

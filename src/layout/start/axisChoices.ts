@@ -25,12 +25,23 @@ export function planAxis(
   axis: 0 | 1,
   main: FacingRun,
 ): AxisPlan | { readonly unknown: string } {
-  if (wish.kind === 'best')
-    return planOn(balancedOffers(stretchOf(main, pattern, axis)), 'best', main, ground);
+  if (wish.kind === 'best') {
+    const offers = balancedOffers(stretchOf(main, pattern, axis));
+    return planOn(axis === 0 ? offers : withCourses(offers, pattern), 'best', main, ground);
+  }
   const wished = wishedOffer(wish, ground, pattern, axis);
   if ('unknown' in wished) return wished;
   const plan = planOn([wished.offer], wishText(wish), wished.run, ground);
   return { ...plan, run: wished.run ?? main };
+}
+
+/** Across, each start with each kind of course of the repeat in its place. */
+function withCourses(offers: readonly AxisOffer[], { module, tiles, b }: Pattern): AxisOffer[] {
+  // A length that steps repeats no course: the one beside is tried too.
+  const kinds = b[0] !== 0 ? [0, -1] : tiles.map((_, course) => course);
+  return offers.flatMap((offer) =>
+    kinds.map((course) => ({ ...offer, position: offer.position + course * module[1] })),
+  );
 }
 
 /** Offers on a run as starts of an axis, said in the names of the run's faces. */

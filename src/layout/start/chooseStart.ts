@@ -8,7 +8,8 @@ import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { evaluate } from './evaluate.ts';
 import { axisRuns, isSlanted } from './mainRuns.ts';
 import { rank } from './rank.ts';
-import { sameStart, slantedChoices } from './slantedChoices.ts';
+import { distinct, sameStart } from './sameStart.ts';
+import { slantedChoices } from './slantedChoices.ts';
 
 /** A start with its figures. */
 export interface Scored {
@@ -71,7 +72,7 @@ function candidateSet(
 ): CandidateSet | { readonly unknown: string; readonly axis: Axis } {
   const free = start.along.kind === 'best' && start.across.kind === 'best';
   if (free && isSlanted(spec.turnedDeg)) {
-    const { choices } = slantedChoices(ground, pattern, (spec.turnedDeg * Math.PI) / 180);
+    const choices = slantedChoices(ground, pattern, (spec.turnedDeg * Math.PI) / 180);
     return { choices, runs: main, ends: main };
   }
   const along = planAxis(start.along, ground, pattern, 0, main.along);
@@ -79,7 +80,7 @@ function candidateSet(
   const across = planAxis(start.across, ground, pattern, 1, main.across);
   if ('unknown' in across) return { ...across, axis: 'across' };
   const runs = decisive(along, across);
-  return { choices: crossed(along, across), runs, ends: runs };
+  return { choices: distinct(crossed(along, across), pattern), runs, ends: runs };
 }
 
 function decisive(along: AxisPlan, across: AxisPlan): MainRuns {

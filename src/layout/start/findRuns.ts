@@ -14,7 +14,7 @@ export interface FacingRun {
 }
 
 /** Walls up to about ten degrees out of square still face along the axis. */
-const MOST_LEAN = 0.18;
+export const MOST_LEAN = 0.18;
 /** Two runs whose ends lie no farther apart are one. */
 const SAME: Ticks = 4;
 /** A run over less width than this, where another is four times as wide, is a jog. */
@@ -26,20 +26,9 @@ const JOG: Ticks = 24 * TICKS_PER_INCH;
  * Where a wall leans, its end is measured half way along what faces it.
  */
 export function findRuns(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun[] {
-  const spans = new Map<string, Span>();
-  for (const { from, to, pairs } of slabsOf(
-    all.filter(({ face }) => !faces[face]!.circle),
-    axis,
-  )) {
-    for (const [low, high] of pairs) {
-      if (![low, high].every((edge) => upright(edge) && !faces[edge.face]!.doorway)) continue;
-      const key = `${low.face} ${high.face}`;
-      const known = spans.get(key);
-      const overlap = (known?.overlap ?? 0) + to - from;
-      spans.set(key, { low, high, from: known?.from ?? from, to, overlap });
-    }
-  }
-  return ranked(merged([...spans.values()].map(runOf)));
+  const facing = (edge: SlabEdge) => upright(edge) && !faces[edge.face]!.doorway;
+  const straight = all.filter(({ face }) => !faces[face]!.circle);
+  return ranked(merged(spansOf(straight, axis, facing).map(runOf)));
 }
 
 interface Span {
@@ -48,6 +37,21 @@ interface Span {
   readonly from: number;
   readonly to: number;
   readonly overlap: number;
+}
+
+/** Pairs of edges with field between them, over all the slabs in which they see each other. */
+function spansOf(all: readonly SlabEdge[], axis: 0 | 1, counts: (edge: SlabEdge) => boolean): Span[] {
+  const spans = new Map<string, Span>();
+  for (const { from, to, pairs } of slabsOf(all, axis)) {
+    for (const [low, high] of pairs) {
+      if (!counts(low) || !counts(high)) continue;
+      const key = `${low.face} ${high.face}`;
+      const known = spans.get(key);
+      const overlap = (known?.overlap ?? 0) + to - from;
+      spans.set(key, { low, high, from: known?.from ?? from, to, overlap });
+    }
+  }
+  return [...spans.values()];
 }
 
 function runOf({ low, high, from, to, overlap }: Span): FacingRun {
@@ -88,8 +92,6 @@ function ranked(runs: readonly FacingRun[]): FacingRun[] {
 
 /** The longest stretch of field along an axis, whatever ends it: for fields where no two walls face. */
 export function longestSpan(all: readonly SlabEdge[], axis: 0 | 1): FacingRun {
-  const runs = slabsOf(all, axis).flatMap(({ from, to, pairs }) =>
-    pairs.map(([low, high]) => runOf({ low, high, from, to, overlap: to - from })),
-  );
+  const runs = spansOf(all, axis, () => true).map(runOf);
   return runs.reduce((best, run) => (run.high - run.low > best.high - best.low ? run : best));
 }

@@ -1,12 +1,13 @@
 import type { Ticks } from '../../measure/index.ts';
 import { aheadOfFace, type Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
+import { MOST_LEAN } from './findRuns.ts';
 
 /** A face that a job names, seen along one axis. */
 export interface NamedEdge {
   readonly index: number;
-  /** Whether the floor lies above it on the axis, or below. */
-  readonly side: 'low' | 'high';
+  /** Whether the floor lies above it on the axis, or below; `none` for a face that is not square to the axis. */
+  readonly side: 'low' | 'high' | 'none';
   /** Where the face itself is, half way along it. */
   readonly line: Ticks;
   /** Where the field ends at it: half way along, and where it stands farthest into the field. */
@@ -43,8 +44,9 @@ function matches({ id, name }: Face, wanted: string): boolean {
 function seenAlong(face: Face, index: number, axis: 0 | 1): NamedEdge {
   const [a, b] = [face.from[axis], face.to[axis]];
   const line = Math.round((a + b) / 2);
-  const square = Math.abs(b - a) <= Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
-  if (face.circle || !square) return { index, side: 'low', line, field: line, innermost: line };
+  const across = Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
+  if (face.circle || Math.abs(b - a) > MOST_LEAN * across)
+    return { index, side: 'none', line, field: line, innermost: line };
   const beyond: [number, number] = axis === 0 ? [line + 1e6, face.from[1]] : [face.from[0], line + 1e6];
   return aheadOfFace(face, beyond) > 0
     ? { index, side: 'low', line, field: line + face.gap, innermost: Math.max(a, b) + face.gap }

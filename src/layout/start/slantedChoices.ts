@@ -1,57 +1,56 @@
-import { type Point, rotate } from '../../geometry/index.ts';
+import { bounds, type Point, rotate } from '../../geometry/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { AxisStart } from '../Layout.ts';
 import { AXES, type Axis, type Choice, type MainRuns } from './Choice.ts';
 import { findRuns, longestSpan } from './findRuns.ts';
 import { spacingAlong } from './mainRuns.ts';
+import { distinct } from './sameStart.ts';
 
-/** Quarters of a repeat: a joint's crossing on the middle, half a repeat on it the tile's, and between. */
-const WHATS = ['joint', 'jointQuarter', 'tile', 'tileQuarter'] as const;
+/** Not moved, and moved a quarter of the repeat to either side: the mirrored room has the mirrored choice. */
+const QUARTERS = [0, 1, -1] as const;
 
 /**
- * Starts for a pattern that lies slantwise in its room: the middle is taken and the pattern shifted along
- * the room's own directions, `turn` radians back from the frame's.
+ * Starts for a pattern that lies slantwise in its room: a joint or the middle of a tile is put on the middle
+ * of the room's longest runs, and the pattern shifted from there along the room's own directions, which lie
+ * `turn` radians back from the frame's.
  */
-export function slantedChoices(
-  ground: Ground,
-  pattern: Pattern,
-  turn: number,
-): { choices: Choice[]; runs: MainRuns } {
+export function slantedChoices(ground: Ground, pattern: Pattern, turn: number): Choice[] {
   const runs = roomRuns(ground, turn);
   const middle = rotate(middleOf(runs), -turn);
-  const half = pattern.joint / 2;
-  const directions = { along: -turn, across: Math.PI / 2 - turn };
-  const steps = {
-    along: spacingAlong(pattern, directions.along) / 4,
-    across: spacingAlong(pattern, directions.across) / 4,
-  };
-  const choices = WHATS.flatMap((one, i) =>
-    WHATS.map((other, j): Choice => {
-      const by = {
-        along: rotate([i * steps.along, 0], -turn),
-        across: rotate([0, j * steps.across], -turn),
-      };
-      const origin: Point = [
-        Math.round(middle[0] + half + by.along[0] + by.across[0]) + 0,
-        Math.round(middle[1] + half + by.along[1] + by.across[1]) + 0,
-      ];
-      const shift = Math.round((i % 2) * steps.along + (j % 2) * steps.across);
-      const start = (axis: Axis, what: AxisStart['what'], position: number): AxisStart => ({
-        wish: 'best',
-        what,
-        position,
-        run: named(ground, runs, axis),
-      });
-      return {
-        origin,
-        shift,
-        along: start('along', one, origin[0]),
-        across: start('across', other, origin[1]),
-      };
-    }),
+  const along = rotate([spacingAlong(pattern, -turn) / 4, 0], -turn);
+  const across = rotate([0, spacingAlong(pattern, Math.PI / 2 - turn) / 4], -turn);
+  const choices = anchorsOf(pattern).flatMap(({ what, at }) =>
+    QUARTERS.flatMap((i) =>
+      QUARTERS.map((j): Choice => {
+        const origin: Point = [
+          Math.round(middle[0] - at[0] + i * along[0] + j * across[0]) + 0,
+          Math.round(middle[1] - at[1] + i * along[1] + j * across[1]) + 0,
+        ];
+        const shift = Math.round(Math.abs(i) * Math.hypot(...along) + Math.abs(j) * Math.hypot(...across));
+        const start = (axis: Axis, quarters: number, position: number): AxisStart => ({
+          wish: 'best',
+          what: quarters === 0 ? what : `${what}Quarter`,
+          position,
+          run: named(ground, runs, axis),
+        });
+        return { origin, shift, along: start('along', i, origin[0]), across: start('across', j, origin[1]) };
+      }),
+    ),
   );
-  return { choices: distinct(choices, pattern), runs };
+  return distinct(choices, pattern);
+}
+
+/** Places of the pattern that are put on the middle: of its first tile, and of the joint beside it. */
+function anchorsOf({ tiles, joint, straightX }: Pattern): { what: 'joint' | 'tile'; at: Point }[] {
+  const { minX, minY, maxX, maxY } = bounds(tiles[0]!.ring);
+  const centre: Point = [(minX + maxX) / 2, (minY + maxY) / 2];
+  // Where courses are shifted no joints cross; the middle of the joint at the tile's end is as even.
+  const beside: Point = straightX ? [minX - joint / 2, minY - joint / 2] : [minX - joint / 2, centre[1]];
+  return [
+    { what: 'joint', at: beside },
+    { what: 'tile', at: centre },
+  ];
 }
 
 function named({ faces }: Ground, runs: MainRuns, axis: Axis): NonNullable<AxisStart['run']> {
@@ -74,22 +73,4 @@ function roomRuns({ edges, faces }: Ground, turn: number): MainRuns {
 
 function middleOf({ along, across }: MainRuns): Point {
   return [(along.low + along.high) / 2, (across.low + across.high) / 2];
-}
-
-/** A shift along one direction can come to the same as one along the other: each start is tried once. */
-function distinct(choices: readonly Choice[], pattern: Pattern): Choice[] {
-  const kept: Choice[] = [];
-  for (const one of [...choices].sort((a, b) => a.shift - b.shift)) {
-    if (!kept.some(({ origin }) => sameStart(origin, one.origin, pattern))) kept.push(one);
-  }
-  return kept;
-}
-
-/** Whether two origins put the same tiles on the floor, to within rounding. */
-export function sameStart(p: Point, q: Point, { a, b }: Pattern): boolean {
-  const [x, y] = [p[0] - q[0], p[1] - q[1]];
-  const area = a[0] * b[1] - a[1] * b[0];
-  const i = Math.round((x * b[1] - y * b[0]) / area);
-  const j = Math.round((y * a[0] - x * a[1]) / area);
-  return Math.hypot(x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]) <= 4;
 }

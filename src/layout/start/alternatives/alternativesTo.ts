@@ -2,7 +2,7 @@ import type { Candidate } from '../../Layout.ts';
 import type { MainRuns } from '../Choice.ts';
 import type { Scored, StartQuestion } from '../chooseStart.ts';
 import type { AxisRuns } from '../mainRuns.ts';
-import { sameStart } from '../slantedChoices.ts';
+import { sameStart } from '../sameStart.ts';
 import { easedJoint } from './easedJoint.ts';
 import { freedStrips } from './freedStrips.ts';
 import { otherRuns } from './otherRuns.ts';

@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import type { Layout } from '../../src/layout/index.ts';
+import { layOut } from '../support/layOut.ts';
+import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
+
+const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
+const room = rectangle(ticks('124 in'), ticks('98 in'));
+
+/** Each mark taken out with a tape: so far along the edge from its named end. */
+function tapedOut({ frame, chalk }: Layout) {
+  return chalk.lines.flatMap(({ marks }) =>
+    marks.map(({ edge, distance, at }) => {
+      const { from, to } = [...frame.edges, ...frame.obstacles.flatMap((one) => one.edges)].find(
+        ({ id }) => id === edge,
+      )!;
+      const reach = ([x, y]: readonly [number, number]) =>
+        Math.abs(Math.hypot(at[0] - x, at[1] - y) - distance);
+      return Math.min(reach(from), reach(to));
+    }),
+  );
+}
+
+describe('chalk lines', () => {
+  const { layout } = layOut(job, surfaceOf(room));
+
+  test('lie on the middle of a joint each way', () => {
+    const inJoint = layout.pieces.every(({ fullTile }) =>
+      ([0, 1] as const).every((axis) => {
+        const [low, high] = [fullTile[0]![axis], fullTile[2]![axis]];
+        const at = layout.chalk.crossing[axis];
+        return at <= low || at >= high;
+      }),
+    );
+    expect(inJoint).toBe(true);
+  });
+
+  test('have two marks each, measured from a corner along a wall', () => {
+    const ends = layout.chalk.lines.map(({ marks, snappable }) => ({
+      snappable,
+      on: marks.map(({ edge }) => edge),
+    }));
+    expect(ends).toEqual([
+      { snappable: true, on: ['A-B', 'C-D'] },
+      { snappable: true, on: ['D-A', 'B-C'] },
+    ]);
+    expect(Math.max(...tapedOut(layout))).toBeLessThanOrEqual(1);
+  });
+
+  test('lie within a tile of the middle of the longest runs', () => {
+    const [x, y] = layout.chalk.crossing;
+    expect(Math.abs(x - ticks('62 in'))).toBeLessThanOrEqual(ticks('6 in'));
+    expect(Math.abs(y - ticks('49 in'))).toBeLessThanOrEqual(ticks('6 in'));
+  });
+
+  test('are checked by the largest 3-4-5 in whole inches that fits', () => {
+    const { legs, diagonal } = layout.chalk.check;
+    const inch = ticks('1 in');
+    expect(legs[0] ** 2 + legs[1] ** 2).toBe(diagonal ** 2);
+    expect(legs.every((leg) => leg % inch === 0)).toBe(true);
+    // 56 in and 50 in at most to either side: 3 x 16 and 4 x 14 in are tried, 36-48 from 12 in units and up.
+    expect(diagonal).toBeGreaterThanOrEqual(5 * 12 * inch);
+  });
+
+  test('use no wall that a tape cannot reach', () => {
+    const hidden = layOut(job, surfaceOf(room, { walls: { 'C-D': { touch: false } } })).layout.chalk;
+    expect(hidden.lines.flatMap(({ marks }) => marks.map(({ edge }) => edge))).not.toContain('C-D');
+    expect(hidden.lines.map(({ snappable }) => snappable)).toEqual([false, true]);
+  });
+
+  test('keep clear of what stands in the room', () => {
+    const column = {
+      ...wallFacts({ meets: 'column' }),
+      name: 'column',
+      shape: {
+        kind: 'rectangle',
+        along: ticks('20 in'),
+        out: ticks('20 in'),
+        from: [
+          { wall: 'A-B', distance: ticks('40 in') },
+          { wall: 'D-A', distance: ticks('52 in') },
+        ],
+      },
+    } as const;
+    const { chalk } = layOut(job, surfaceOf(room, { obstacles: [column] })).layout;
+    const [x, y] = chalk.crossing;
+    const inColumn = x > ticks('52 in') && x < ticks('72 in') && y > ticks('40 in') && y < ticks('60 in');
+    expect(inColumn).toBe(false);
+    expect(chalk.lines.every(({ snappable }) => snappable)).toBe(true);
+  });
+
+  test('lie slantwise where the pattern does, with marks on the walls they hit', () => {
+    const { layout: slanted } = layOut(job, surfaceOf(room, { pattern: { turnedDeg: 45 } }));
+    expect(slanted.chalk.lines.flatMap(({ marks }) => marks)).toHaveLength(4);
+    expect(Math.max(...tapedOut(slanted))).toBeLessThanOrEqual(2);
+  });
+
+  test('in millimetres the check goes by 100 mm', () => {
+    const mm = (value: number) => value * 320;
+    const surface = surfaceOf(rectangle(mm(3000), mm(2400)), { facts: { gap: mm(6), gapMax: mm(12) } });
+    const { check } = layOut(jobOf(mm(300), mm(300), mm(3), 'mm'), surface).layout.chalk;
+    expect(check.legs.map((leg) => leg % mm(100))).toEqual([0, 0]);
+  });
+});
