@@ -1,6 +1,7 @@
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'puppeteer';
 import { fixPdfDates } from './pdfDates.ts';
+import { fixPdfNodes } from './pdfNodes.ts';
 
 /** Prints one HTML file. Each document has its own page object: only then are its bytes always the same. */
 export async function printPdf(browser: Browser, html: string): Promise<Uint8Array> {
@@ -15,7 +16,7 @@ export async function printPdf(browser: Browser, html: string): Promise<Uint8Arr
       tagged: true,
       timeout: 120_000,
     });
-    return fixPdfDates(pdf);
+    return fixPdfNodes(fixPdfDates(pdf));
   } finally {
     await page.close().catch(() => undefined);
   }
