@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { findBrowser } from '../../src/site/setup/findBrowser.mjs';
 import { newHome } from './newHome.ts';
@@ -57,10 +57,15 @@ function cellsOf(csv: string): readonly string[] {
   );
 }
 
-describe('a job with a script and a formula in every text', async () => {
+describe('a job with a script and a formula in every text', () => {
   const home = newHome({ hostile: 'hostile.yaml' });
-  const said = await home.build();
-  const pages = Object.entries(home.readAll('.')).filter(([path]) => isPage(path));
+  let said = '';
+  let pages: [path: string, page: string][] = [];
+
+  beforeAll(async () => {
+    said = await home.build();
+    pages = Object.entries(home.readAll('.')).filter(([path]) => isPage(path));
+  });
 
   test('is a job like any other', () => {
     expect(said).not.toContain('jobs/hostile/job.yaml');
