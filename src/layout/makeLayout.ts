@@ -10,6 +10,7 @@ import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Layout } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
+import { placesIn } from './pieces/insideTiles.ts';
 import { ringAt } from './pieces/Lattice.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { wholeTile } from './pieces/wholeTile.ts';
@@ -52,7 +53,10 @@ export function makeLayout(
     middle: [middleOf(runs.along), middleOf(runs.across)],
     system: job.print.system,
   });
-  const all = [...laid.inside.map((place) => wholeTile(place, ringAt(laid.lattice, place))), ...laid.border];
+  const all = [
+    ...placesIn(laid.inside).map((place) => wholeTile(place, ringAt(laid.lattice, place))),
+    ...laid.border,
+  ];
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
   const pieces = named.map((one) => pieceOf(one, laid.lattice, ground.faces));

@@ -47,12 +47,16 @@ const SPECK = 8;
 
 const meanWidth = (shape: Shape) => (2 * areaOf(shape)) / lengthRound(shape.outer);
 
+/** A corner that touches the field's edge may lose a tick or not. */
+const isWhole = ({ shape, fullTile }: Layout['pieces'][number]) =>
+  areaOf(shape) > 0.9999 * areaOf({ outer: fullTile, holes: [] });
+
 /** What must not change when a room is only looked at differently. */
 function tally({ pieces, left, start }: Layout) {
   const { hardCuts, underHalf, nearFull, webFaults } = start.chosen;
   return {
     pieces: pieces.length,
-    whole: pieces.filter(({ whole }) => whole).length,
+    whole: pieces.filter(isWhole).length,
     left: left.filter(({ shape }) => meanWidth(shape) > SPECK).length,
     hardCuts,
     underHalf,

@@ -3,6 +3,7 @@ import type { Point, Shape } from '../../src/geometry/index.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
+import { countTiles } from '../../src/layout/pieces/insideTiles.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
 import { makePattern } from '../../src/pattern/index.ts';
 import { makeRoom } from '../../src/room/index.ts';
@@ -30,7 +31,7 @@ function laidWith(sideways: number) {
   const { inside, border } = layTiles(ground, pattern, origin);
   const share = (shape: Shape) => areaOf(shape) / tile ** 2;
   return {
-    pieces: inside.length + border.length,
+    pieces: countTiles(inside) + border.length,
     tiny: border.filter(({ shape }) => share(shape) < 0.1).length,
   };
 }

@@ -5,7 +5,7 @@ import type { Ground } from '../frame/Ground.ts';
 import type { Fault } from '../Layout.ts';
 import type { NamedPiece } from '../names/namePieces.ts';
 import type { LaidPiece, LeftPart } from '../pieces/LaidPiece.ts';
-import { hasWebFault, isNearFull, isThin, isUnderHalf, leastCut } from './limits.ts';
+import { hasWebFault, isNearFull, isThin, isUnderHalf, leastCut, leastStrip } from './limits.ts';
 
 /** One finding about one piece; findings of one kind at the same edges are told together. */
 interface Finding {
@@ -60,7 +60,7 @@ function together(findings: readonly Finding[]): Fault {
 }
 
 function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Finding[] {
-  const { faces, minStrip, minWeb } = ground;
+  const { faces, minWeb } = ground;
   if (laid.kept) {
     const { id: edge, gap } = faces[laid.kept.face]!;
     return [{ code: 'keptWhole', edges: [edge], piece: id, size: laid.kept.gap, limit: gap }];
@@ -73,7 +73,7 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
   if (laid.seen !== 'hidden' && isUnderHalf(laid, ground, joint)) found.push(underHalf());
   if (laid.seen !== 'hidden' && isThin(laid, ground)) {
     const size = Math.round(narrowness(laid.shape.outer));
-    found.push({ code: 'thinStrip', edges, piece: id, size, limit: minStrip, share });
+    found.push({ code: 'thinStrip', edges, piece: id, size, limit: leastStrip(laid.ring, ground), share });
   }
   if (isNearFull(laid)) found.push(nearFull(id, laid, faces));
   if (hasWebFault(laid, ground)) {

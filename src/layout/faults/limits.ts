@@ -1,10 +1,10 @@
-import { bounds, narrowness } from '../../geometry/index.ts';
+import { bounds, narrowness, type Ring } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 
-/** A tick or two of rounding breaks no limit. */
-const ROUNDING: Ticks = 2;
+/** A few ticks of rounding, a hundredth of a millimetre, break no limit. */
+const ROUNDING: Ticks = 4;
 
 /** A cut of more than this share of a tile is nearly a whole one: slow and chippy. Common practice, no source. */
 export const NEAR_FULL = 0.95;
@@ -29,9 +29,15 @@ export function isUnderHalf({ extent, ring }: LaidPiece, { minShare }: Ground, j
   );
 }
 
+/** The least strip of a tile: as the job says, but no more than half the tile, or every cut of a mosaic would be thin. */
+export function leastStrip(ring: Ring, { minStrip }: Ground): Ticks {
+  const { minX, minY, maxX, maxY } = bounds(ring);
+  return Math.min(minStrip, Math.floor(Math.min(maxX - minX, maxY - minY) / 2));
+}
+
 /** Whether a piece passes through a slot narrower than the least strip. */
-export function isThin({ shape }: LaidPiece, { minStrip }: Ground): boolean {
-  return narrowness(shape.outer) < minStrip - ROUNDING;
+export function isThin({ shape, ring }: LaidPiece, ground: Ground): boolean {
+  return narrowness(shape.outer) < leastStrip(ring, ground) - ROUNDING;
 }
 
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */

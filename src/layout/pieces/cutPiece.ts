@@ -1,5 +1,6 @@
-import { bounds, isConvex, type Ring, type Shape } from '../../geometry/index.ts';
+import { bounds, type Ring, type Shape } from '../../geometry/index.ts';
 import type { Face } from '../frame/Face.ts';
+import { isPlain } from './isPlain.ts';
 import type { LaidPiece } from './LaidPiece.ts';
 import type { Place } from './Lattice.ts';
 import { type Run, sawnRuns } from './sawnRuns.ts';
@@ -16,6 +17,7 @@ export function cutPiece(
   const box = bounds(shape.outer);
   const full = bounds(ring);
   const extent = [box.maxX - box.minX, box.maxY - box.minY] as const;
+  const hard = !isPlain(shape);
   return {
     place,
     ring,
@@ -26,8 +28,8 @@ export function cutPiece(
     shares: [extent[0] / (full.maxX - full.minX), extent[1] / (full.maxY - full.minY)],
     seen: bestSeen(own.map((index) => faces[index]!)),
     sawn: sawnLength(shape, ring),
-    hard: shape.holes.length > 0 || !isConvex(shape.outer),
-    web: webOf(shape, ring),
+    hard,
+    web: hard ? webOf(shape, ring) : null,
   };
 }
 

@@ -2,15 +2,15 @@ import type { Point } from '../../geometry/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Ground } from '../frame/Ground.ts';
 import { borderTiles } from './borderTiles.ts';
-import { insideTiles } from './insideTiles.ts';
+import { type InsideStretch, insideTiles } from './insideTiles.ts';
 import type { LaidPiece, LeftPart } from './LaidPiece.ts';
-import { type Lattice, makeLattice, type Place } from './Lattice.ts';
+import { type Lattice, makeLattice } from './Lattice.ts';
 import { layTile } from './layTile.ts';
 
-/** A pattern laid on a ground: tiles inside by their places only, whatever the field's edge meets in full. */
+/** A pattern laid on a ground: tiles inside by course only, whatever the field's edge meets in full. */
 export interface Laid {
   readonly lattice: Lattice;
-  readonly inside: readonly Place[];
+  readonly inside: readonly InsideStretch[];
   readonly border: readonly LaidPiece[];
   readonly left: readonly LeftPart[];
 }
@@ -26,5 +26,5 @@ export function layTiles(ground: Ground, pattern: Pattern, origin: Point): Laid 
     border.push(...laid.pieces);
     left.push(...laid.left);
   }
-  return { lattice, inside: insideTiles(lattice, ground.edges, met), border, left };
+  return { lattice, inside: insideTiles(lattice, ground.edges, met.values()), border, left };
 }

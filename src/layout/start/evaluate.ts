@@ -3,6 +3,7 @@ import type { Pattern } from '../../pattern/Pattern.ts';
 import { hasWebFault, isNearFull, isThin, isUnderHalf } from '../faults/limits.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { Candidate } from '../Layout.ts';
+import { countTiles } from '../pieces/insideTiles.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { type Laid, layTiles } from '../pieces/layTiles.ts';
 import type { Choice, MainRuns } from './Choice.ts';
@@ -19,12 +20,13 @@ export function evaluate(ground: Ground, pattern: Pattern, choice: Choice, runs:
 type Counts = Omit<Candidate, 'origin' | 'reason' | 'shift' | 'ends'>;
 
 function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): Counts {
+  const all = countTiles(inside) + border.length;
   const cut = border.filter(({ whole }) => !whole);
   const inSight = cut.filter(({ seen }) => seen !== 'hidden');
   const count = (has: (piece: LaidPiece) => boolean) => cut.filter(has).length;
   return {
-    pieces: inside.length + border.length,
-    whole: inside.length + border.length - cut.length,
+    pieces: all,
+    whole: all - cut.length,
     cut: cut.length,
     cutLength: cut.reduce((sum, { sawn }) => sum + sawn, 0),
     ...smallestOf(inSight, pattern),

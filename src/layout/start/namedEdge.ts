@@ -16,17 +16,26 @@ export interface NamedEdge {
 }
 
 /**
- * The face a job means by a name on an axis (0 for x, 1 for y): of a wall or an obstacle the one along which
- * most field lies square to the axis, of a doorway its closed-door line. A face that runs along the axis
- * instead, and a circle, stand for their middle.
+ * The face a job means by a name on an axis (0 for x, 1 for y): a wall from corner to corner, of a doorway its
+ * closed-door line, of an obstacle the side along which most field lies square to the axis. A face that runs
+ * along the axis instead, and a circle, stand for their middle.
  */
 export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge | undefined {
   const own = ground.faces.flatMap((face, index) => (matches(face, name) ? [index] : []));
   const line = own.filter((index) => ground.faces[index]!.id === `${name}:line`);
   const among = line.length > 0 ? line : own;
-  const squares = among.map((index) => fieldAlong(ground, index, axis));
-  const best = among[squares.indexOf(Math.max(...squares))];
-  return best === undefined ? undefined : seenAlong(ground.faces[best]!, best, axis);
+  if (among.length === 0) return undefined;
+  const fields = among.map((index) => fieldAlong(ground, index, axis));
+  const best = among[fields.indexOf(Math.max(...fields))]!;
+  const face = ground.faces[best]!;
+  // Doorways split a wall; its middle is that of the whole.
+  const isWall = among.every((index) => /^[^:]+(\.\d+)?$/.test(ground.faces[index]!.id)) && !face.circle;
+  const { to } = ground.faces[among.at(-1)!]!;
+  return seenAlong(isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face, best, axis);
+}
+
+function matches({ id, name }: Face, wanted: string): boolean {
+  return name === wanted || id === wanted;
 }
 
 /** Length of field along a face, as seen on the axis square to it. */
@@ -35,10 +44,6 @@ function fieldAlong({ edges }: Ground, index: number, axis: 0 | 1): number {
   return edges
     .filter(({ face }) => face === index)
     .reduce((sum, { from, to }) => sum + Math.abs(to[other] - from[other]), 0);
-}
-
-function matches({ id, name }: Face, wanted: string): boolean {
-  return name === wanted || id === wanted;
 }
 
 function seenAlong(face: Face, index: number, axis: 0 | 1): NamedEdge {

@@ -1,6 +1,7 @@
 import { bounds, type Point } from '../../../geometry/index.ts';
 import type { Ticks } from '../../../measure/index.ts';
-import { isThin } from '../../faults/limits.ts';
+import { isThin, leastStrip } from '../../faults/limits.ts';
+import type { Ground } from '../../frame/Ground.ts';
 import type { Candidate } from '../../Layout.ts';
 import type { LaidPiece } from '../../pieces/LaidPiece.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
@@ -9,6 +10,7 @@ import { moved } from './moved.ts';
 
 /** Moves tried at most, the shortest first. */
 const MOST = 16;
+const MOST_PER_AXIS = 8;
 
 /**
  * Where strips in sight are thinner than the least: the shortest move that leaves the fewest of them. A
@@ -20,7 +22,7 @@ export function freedStrips(question: AlternativeQuestion): Candidate[] {
   if (before === 0) return [];
   const { border } = layTiles(ground, pattern, chosen.choice.origin);
   const thin = border.filter((piece) => !piece.whole && piece.seen !== 'hidden' && isThin(piece, ground));
-  const moves = crossedMoves(movesOn(0, thin, ground.minStrip), movesOn(1, thin, ground.minStrip));
+  const moves = crossedMoves(movesOn(0, thin, ground), movesOn(1, thin, ground));
   const reason = { code: 'start.freedStrips', figures: { beforeCount: before } };
   const made = moves.slice(0, MOST).map((by) => moved(question, by, reason));
   const better = made.filter(({ thin: after }) => (after ?? 0) < before);
@@ -31,10 +33,11 @@ export function freedStrips(question: AlternativeQuestion): Candidate[] {
   });
 }
 
-/** Moves along an axis that widen each thin strip to the least or take it away. */
-function movesOn(axis: 0 | 1, thin: readonly LaidPiece[], least: Ticks): Ticks[] {
+/** Moves along an axis that widen each thin strip to the least or take it away, the shortest of them. */
+function movesOn(axis: 0 | 1, thin: readonly LaidPiece[], ground: Ground): Ticks[] {
   const moves = thin.flatMap(({ shape, ring, extent }) => {
     const size = extent[axis];
+    const least = leastStrip(ring, ground);
     if (size >= least) return [];
     const low = axis === 0 ? bounds(shape.outer).minX : bounds(shape.outer).minY;
     const tileLow = axis === 0 ? bounds(ring).minX : bounds(ring).minY;
@@ -42,7 +45,8 @@ function movesOn(axis: 0 | 1, thin: readonly LaidPiece[], least: Ticks): Ticks[]
     const grow = low === tileLow ? -1 : 1;
     return [grow * (least - size), -grow * size];
   });
-  return [...new Set([0, ...moves])];
+  const shortest = [...new Set([0, ...moves])].sort((a, b) => Math.abs(a) - Math.abs(b));
+  return shortest.slice(0, MOST_PER_AXIS);
 }
 
 function crossedMoves(along: readonly Ticks[], across: readonly Ticks[]): Point[] {
