@@ -10,9 +10,9 @@ import { textBox, textSize } from './textBox.ts';
 /** At most this many sizes on a card; more are a sign that the cut wants a template. */
 const most = 4;
 /** A size's line stands this far off the tile, further lines further; its figures this far beyond the line, in mm. */
-const first = 4.5;
+const first = 3.5;
 const next = 11;
-const beyond = 1.5;
+const beyond = 1;
 
 type Side = 'left' | 'right' | 'top' | 'bottom';
 

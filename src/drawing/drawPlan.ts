@@ -4,14 +4,14 @@ import { chalkLine, quarterLetters } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { endCuts } from './endCuts.ts';
 import type { Spot } from './Mark.ts';
-import type { NameRequest } from './nameBlock.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
 import { pieceAreas } from './pieceMarks.ts';
-import { notInside, placeNames } from './placeNames.ts';
+import { pieceNames } from './pieceNames.ts';
+import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
-import { type Scale, toPaper } from './Scale.ts';
+import { toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
@@ -35,31 +35,7 @@ export interface PlanDrawing extends Drawing {
 }
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
-const borders = [12.5, 18, 25, 32] as const;
-/** When more than this share of the whole tiles can't hold its name, the names of whole tiles are left to counting. */
-const mostSmall = 0.1;
-
-interface Names {
-  readonly pieces: readonly NameRequest[];
-  readonly things: readonly NameRequest[];
-}
-
-function names(surface: PacketSurface, scale: Scale, numbers: boolean): Names {
-  return {
-    pieces: surface.pieces.map(({ id, shape, cut }) =>
-      nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
-    ),
-    things: surface.obstacles.map(({ name, ring }) => nameRequest(name, { outer: ring, holes: [] }, scale)),
-  };
-}
-
-/** The column's number for a piece of the course over the crossing, the row's for one right of it. */
-function countOf(id: string): string | undefined {
-  const [, quarter, column, row] = /^([KLMN])(\d+)-(\d+)$/.exec(id) ?? [];
-  if (row === '1' && (quarter === 'K' || quarter === 'L')) return column;
-  return column === '1' && (quarter === 'K' || quarter === 'N') ? row : undefined;
-}
-
+const borders = [12.5, 20, 30] as const;
 /** What is drawn before names are placed, and sizes that still need a place. */
 function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceScale, options: PlanOptions) {
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
@@ -77,12 +53,6 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
   return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
 }
 
-/** A whole tile's request in a plan where tiles are counted: its number if it lies along a chalk line. */
-function countRequest(request: NameRequest): readonly NameRequest[] {
-  const name = countOf(request.name);
-  return name === undefined ? [] : [{ ...request, name }];
-}
-
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
   const { marks, toLead } = layers(surface, on, options);
@@ -92,17 +62,12 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     outline,
     taken: takenBy(marks).boxes,
   };
-  const { pieces, things } = names(surface, scale, options.numbers ?? false);
-  const whole = new Set(surface.pieces.filter((piece) => piece.whole).map(({ id }) => id));
-  const small = notInside(
-    pieces.filter(({ name }) => whole.has(name)),
-    ground,
-  ).length;
-  const counted = small > mostSmall * whole.size;
-  const asked = counted
-    ? pieces.flatMap((request) => (whole.has(request.name) ? countRequest(request) : [request]))
-    : pieces;
-  const placed = placeNames([...toLead, ...asked, ...things], ground);
+  const numbers = options.numbers ?? false;
+  const { requests, counted } = pieceNames(surface.pieces, scale, numbers, ground);
+  const things = surface.obstacles.map(({ name, ring }) =>
+    nameRequest(name, { outer: ring, holes: [] }, scale),
+  );
+  const placed = placeNames([...toLead, ...requests, ...things], ground);
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   return { ...penSvg([...marks, ...placed.marks], frame), orientation, unnamed: placed.unplaced, counted };
 }
@@ -115,10 +80,11 @@ export function drawPlan(surface: PacketSurface, options: PlanOptions): PlanDraw
   const [tight, ...wider] = borders.map((border) =>
     surfaceScale(surface, options.space, border, options.system),
   );
-  const first = planAt(surface, options, tight!);
-  if (first.unnamed.length === 0) return first;
-  const more = wider
-    .filter(({ scale }) => scale.ratio === first.ratio)
-    .map((on) => planAt(surface, options, on));
-  return [first, ...more].reduce((best, one) => (one.unnamed.length < best.unnamed.length ? one : best));
+  let best = planAt(surface, options, tight!);
+  for (const on of wider) {
+    if (best.unnamed.length === 0 || on.scale.ratio !== best.ratio) break;
+    const next = planAt(surface, options, on);
+    if (next.unnamed.length < best.unnamed.length) best = next;
+  }
+  return best;
 }

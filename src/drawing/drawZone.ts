@@ -8,6 +8,7 @@ import { markBounds } from './markBounds.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
+import { pieceNames } from './pieceNames.ts';
 import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorLine, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
@@ -15,6 +16,7 @@ import { seamMarks } from './seamMarks.ts';
 import { angleTo, arrow, boxedWord, move } from './signs.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
+import { textBox } from './textBox.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
@@ -100,10 +102,22 @@ function zoneScale(surface: PacketSurface, zone: Zone, { space, system }: ZoneOp
   const door = surface.edges
     .filter(({ id }) => id === `${zone.wayOut}:line`)
     .flatMap(({ from, to }) => [from, to]);
+  const [x, y] = surface.pieces.find(({ id }) => id === zone.last)?.shape.outer[0] ?? [0, 0];
+  const away = ({ shape }: PacketPiece) => Math.hypot(shape.outer[0]![0] - x, shape.outer[0]![1] - y);
+  const bare = surface.pieces
+    .filter((piece) => piece.zone > zone.number && piece.share > 0.5)
+    .sort((a, b) => away(a) - away(b))
+    .slice(0, 1)
+    .flatMap(({ shape }) => shape.outer);
   const room = surfaceScale(surface, space, border, system);
   if (pieces.length === 0) return room;
-  const close = surfaceScale(surface, space, border, system, [...pieces, ...door]);
+  const close = surfaceScale(surface, space, border, system, [...pieces, ...door, ...bare]);
   return close.scale.ratio < room.scale.ratio ? close : room;
+}
+
+/** Marks without the words that lie off the paper; lines are cut off there by the drawing's edge. */
+function onPaper(marks: readonly Mark[], paper: Box): readonly Mark[] {
+  return marks.filter((mark) => mark.mark !== 'text' || within(textBox(mark), paper));
 }
 
 /** Boxes of the arrows' shafts, so that no name is written over them. */
@@ -134,16 +148,15 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     ...workMarks(surface, zone, scale, paper, options),
   ];
   const marks = [...drawn, ...doorWords(surface, scale, options.say, takenBy(drawn))];
-  const requests = pieces.map(({ id, shape, cut }) => ({
-    ...nameRequest(id, shape, scale, cut ?? undefined),
-    bold: id === zone.first || id === zone.last,
-  }));
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
   };
-  const names = placeNames(requests, ground).marks;
+  const { requests } = pieceNames(pieces, scale, true, ground);
+  const bold = new Set([zone.first, zone.last]);
+  const named = requests.map((request) => (bold.has(request.name) ? { ...request, bold: true } : request));
+  const names = placeNames(named, ground).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return penSvg([...marks, ...names], frame);
+  return penSvg([...onPaper(marks, paper), ...names], frame);
 }

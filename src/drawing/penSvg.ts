@@ -5,7 +5,7 @@ import { type Fill, hatches } from './hatches.ts';
 import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
 import type { Mark } from './Mark.ts';
 import { roundMm } from './roundMm.ts';
-import { svgHatches } from './svgHatch.ts';
+import { svgHatches } from './svgHatches.ts';
 import { svgPath, svgRings } from './svgPath.ts';
 import { svgFigure, svgText } from './svgText.ts';
 import { textBox } from './textBox.ts';

@@ -44,9 +44,26 @@ function fits(box: Box, rings: readonly (readonly Spot[])[], taken: readonly Box
   return free && inRings(centre, rings) && !taken.some((other) => overlap(box, other, apart));
 }
 
-/** Places to try: the deepest spot, then a grid over the piece, nearest to it first. */
-function spotsIn({ pole }: NameRequest, box: Box): readonly Spot[] {
-  const steps = [1, 2, 3, 4, 5, 6, 7];
+const steps = [1, 2, 3, 4, 5, 6, 7];
+
+/** Whether a piece is an upright rectangle on the paper, as most are. */
+function isUpright(rings: NameRequest['rings']): boolean {
+  const [ring] = rings;
+  return (
+    rings.length === 1 &&
+    ring!.length === 4 &&
+    ring!.every(([x, y], i) => {
+      const [nextX, nextY] = ring![(i + 1) % 4]!;
+      return Math.abs(x - nextX) < 0.05 || Math.abs(y - nextY) < 0.05;
+    })
+  );
+}
+
+/** Places to try: the middle of a rectangle or the deepest spot of another piece, then a grid, nearest to it first. */
+function spotsIn({ pole, rings }: NameRequest, box: Box, crowded: boolean): readonly Spot[] {
+  const upright = isUpright(rings);
+  const first: Spot = upright ? [(box.left + box.right) / 2, (box.bottom + box.top) / 2] : pole;
+  if (upright && !crowded) return [first];
   const spots = steps.flatMap((i) =>
     steps.map(
       (j): Spot => [
@@ -55,7 +72,7 @@ function spotsIn({ pole }: NameRequest, box: Box): readonly Spot[] {
       ],
     ),
   );
-  return [pole, ...spots.sort((a, b) => distance(a, pole) - distance(b, pole))];
+  return [first, ...spots.sort((a, b) => distance(a, first) - distance(b, first))];
 }
 
 const distance = (a: Spot, b: Spot): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
@@ -79,7 +96,7 @@ function placeInside(request: NameRequest, state: State): boolean {
   if (request.rings.length === 0) return false;
   const piece = boxOf(request.rings[0]!);
   const near = state.taken.filter((other) => overlap(piece, other, apart));
-  const spots = spotsIn(request, piece);
+  const spots = spotsIn(request, piece, near.length > 0);
   for (const one of blocksOf(request)) {
     if (one.width > piece.right - piece.left || one.height > piece.top - piece.bottom) continue;
     const spot = spots.find((at) => fits(blockBox(one, at), request.rings, near));

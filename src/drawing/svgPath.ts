@@ -1,35 +1,68 @@
-import { type Path, pathRound } from 'd3-path';
+import { type CurveFactory, line } from 'd3-shape';
 import type { Mark, Step } from './Mark.ts';
-import { decimals } from './roundMm.ts';
 
-function trace(path: Path, steps: readonly Step[], height: number, closed: boolean): void {
-  steps.forEach((step, i) => {
-    if ('centre' in step) {
-      const { centre, radius, from, to } = step;
-      path.arc(centre[0], height - centre[1], radius, -from, -to, to > from);
-    } else if (i === 0) path.moveTo(step[0], height - step[1]);
-    else path.lineTo(step[0], height - step[1]);
-  });
-  if (closed) path.closePath();
+/** What a curve may draw with; the types of d3-shape name the browser's canvas, which isn't at hand here. */
+interface Pen {
+  readonly moveTo: (x: number, y: number) => void;
+  readonly lineTo: (x: number, y: number) => void;
+  readonly arc: (x: number, y: number, radius: number, from: number, to: number, back: boolean) => void;
+  readonly closePath: () => void;
+}
+
+/** A curve that follows the steps themselves: straight to a corner, round an arc, back to the start where closed. */
+function along(steps: readonly Step[], height: number, closed: boolean): CurveFactory {
+  return (context) => {
+    const pen = context as unknown as Pen;
+    let next = 0;
+    return {
+      areaStart() {},
+      areaEnd() {},
+      lineStart() {
+        next = 0;
+      },
+      lineEnd() {
+        if (closed) pen.closePath();
+      },
+      point(x, y) {
+        const step = steps[next]!;
+        next += 1;
+        if ('centre' in step) {
+          const { centre, radius, from, to } = step;
+          pen.arc(centre[0], height - centre[1], radius, -from, -to, to > from);
+        } else if (next === 1) pen.moveTo(x, y);
+        else pen.lineTo(x, y);
+      },
+    };
+  };
+}
+
+/** Where a step ends. */
+function endOf(step: Step): readonly [number, number] {
+  if (!('centre' in step)) return step;
+  const { centre, radius, to } = step;
+  return [centre[0] + radius * Math.cos(to), centre[1] + radius * Math.sin(to)];
+}
+
+/** Rounded by d3-shape to three decimals of a millimetre. */
+function trace(steps: readonly Step[], height: number, closed: boolean): string {
+  const follow = line<Step>()
+    .x((step) => endOf(step)[0])
+    .y((step) => height - endOf(step)[1])
+    .curve(along(steps, height, closed));
+  return follow([...steps]) ?? '';
 }
 
 /** The `d` of closed rings on a drawing `height` mm high, y turned down. */
 export function svgRings(rings: readonly (readonly Step[])[], height: number): string {
-  const path = pathRound(decimals);
-  for (const ring of rings) trace(path, ring, height, true);
-  return path.toString();
+  return rings.map((ring) => trace(ring, height, true)).join('');
 }
 
 /** The `d` of a mark that is drawn; empty for words. */
 export function svgPath(mark: Mark, height: number): string {
-  const path = pathRound(decimals);
   if (mark.mark === 'area') return svgRings(mark.rings, height);
-  if (mark.mark === 'path') trace(path, mark.steps, height, false);
-  if (mark.mark === 'circle') {
-    const [x, y] = [mark.centre[0], height - mark.centre[1]];
-    path.moveTo(x + mark.radius, y);
-    path.arc(x, y, mark.radius, 0, 2 * Math.PI);
-    path.closePath();
-  }
-  return path.toString();
+  if (mark.mark === 'path') return trace(mark.steps, height, false);
+  if (mark.mark !== 'circle') return '';
+  const { centre, radius } = mark;
+  const start = [centre[0] + radius, centre[1]] as const;
+  return trace([start, { centre, radius, from: 0, to: 2 * Math.PI }], height, true);
 }

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { innerCorners, wallDownTurn } from '../../src/drawing/cutFrame.ts';
+import { cardScale, drawCard } from '../../src/drawing/drawCard.ts';
+import { drawCutIcon } from '../../src/drawing/drawCutIcon.ts';
+import { cuts, tile } from './cutFixtures.ts';
+import { say } from './fixture.ts';
+import { faultsOf } from './readSvg.ts';
+
+const options = { id: 'card', label: 'card', system: 'inches', say } as const;
+const ratio = cardScale([tile], 'inches');
+const words = (svg: string) =>
+  [...svg.matchAll(/<text[^>]*>(.*?)<\/text>/g)].map(([, one]) => one!.replace(/<[^>]*>/g, ''));
+
+describe('a card of a hard cut', () => {
+  test('shows the sizes of the saw, at most four', () => {
+    expect(words(drawCard(cuts.notch, tile, { ...options, ratio }).svg)).toEqual(['4 3/16', '7 1/4']);
+    expect(words(drawCard(cuts.pocket, tile, { ...options, ratio }).svg)).toHaveLength(4);
+    expect(words(drawCard(cuts.hole, tile, { ...options, ratio }).svg)).toEqual(['7', '5', 'Ø 2 1/2']);
+  });
+
+  test('turns the wall down: a notch at the upper edge is shown upside down', () => {
+    expect(wallDownTurn(cuts.notch)).toBe(180);
+    expect(wallDownTurn(cuts.hole)).toBe(0);
+  });
+
+  test('says where to drill: the inner corners of notches, none on a round hole', () => {
+    expect(innerCorners(cuts.notch)).toHaveLength(1);
+    expect(innerCorners(cuts.pocket)).toHaveLength(2);
+    expect(innerCorners(cuts.hole)).toHaveLength(0);
+  });
+
+  test('draws a round hole by arcs of its true radius', () => {
+    const radius = (1.25 * 25.4) / ratio;
+    const drawn = /A([\d.]+),/.exec(drawCard(cuts.hole, tile, { ...options, ratio }).svg)![1];
+    expect(Number(drawn)).toBeCloseTo(radius, 2);
+  });
+
+  test('fits its card of 90 by 76 mm beside the number and over the boxes', () => {
+    for (const cut of [cuts.notch, cuts.pocket, cuts.hole]) {
+      const { svg, widthMm, heightMm } = drawCard(cut, tile, { ...options, ratio });
+      expect(faultsOf(svg)).toEqual([]);
+      expect(widthMm).toBeLessThan(70);
+      expect(heightMm).toBeLessThan(64);
+    }
+  });
+});
+
+describe('an icon of the saw list', () => {
+  test('has one heavy edge a fence setting, numbered where there are two', () => {
+    expect(words(drawCutIcon(cuts.rip, tile, options).svg)).toEqual([]);
+    expect(words(drawCutIcon(cuts.corner, tile, options).svg)).toEqual(['1', '2']);
+  });
+});
