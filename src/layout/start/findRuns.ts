@@ -34,6 +34,7 @@ export function findRuns(all: readonly SlabEdge[], faces: readonly Face[], axis:
 interface Span {
   readonly low: SlabEdge;
   readonly high: SlabEdge;
+  readonly widest: number;
   readonly from: number;
   readonly to: number;
   readonly overlap: number;
@@ -47,14 +48,16 @@ function spansOf(all: readonly SlabEdge[], axis: 0 | 1, counts: (edge: SlabEdge)
       if (!counts(low) || !counts(high)) continue;
       const key = `${low.face} ${high.face}`;
       const known = spans.get(key);
+      // The widest slab has the edges proper; a step of the field's corner may belong to the same face.
+      const edges = known && known.widest >= to - from ? known : { low, high, widest: to - from };
       const overlap = (known?.overlap ?? 0) + to - from;
-      spans.set(key, { low, high, from: known?.from ?? from, to, overlap });
+      spans.set(key, { ...edges, from: known?.from ?? from, to, overlap });
     }
   }
   return [...spans.values()];
 }
 
-function runOf({ low, high, from, to, overlap }: Span): FacingRun {
+function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest'>): FacingRun {
   const middle = (from + to) / 2;
   return {
     low: Math.round(reachAt(low, middle)),
