@@ -11,7 +11,7 @@ import { pickRatio, ratios } from './pickScale.ts';
 import { scaleFor, toPaper } from './Scale.ts';
 
 /** What a card leaves for the tile itself between its sizes, in mm. */
-const tileSpace = { widthMm: 38, heightMm: 38 };
+const tileSpace = { widthMm: 30, heightMm: 30 };
 
 /**
  * The one scale for all cards of a sheet, such that every tile fits a card whichever way it lies.

@@ -34,10 +34,10 @@ function ground(x: number, soaked: boolean): readonly Mark[] {
 }
 
 /** The falling drop, a bead that stands, and dark grout that has drunk it. */
-function scene(kind: 'put' | 'stands' | 'soaks', x: number): readonly Mark[] {
+function scene(kind: 'drop' | 'wait' | 'soaks', x: number): readonly Mark[] {
   const middle = x + frame.width / 2;
   const top = 2 + tile.height - 0.8;
-  if (kind === 'stands') return [...ground(x, false), cap(middle, top, 3.4, 4)];
+  if (kind === 'wait') return [...ground(x, false), cap(middle, top, 3.4, 4)];
   if (kind === 'soaks') return [...ground(x, true), cap(middle, top, 4.5, 0.8)];
   const drop: Step[] = [[middle, 21], [middle - 1.6, 17.5], { centre: [middle, 16.6], radius: 1.85, from: Math.PI * 0.85, to: Math.PI * 2.15 }]; // biome-ignore format: a drop on a line
   return [
@@ -49,7 +49,7 @@ function scene(kind: 'put' | 'stands' | 'soaks', x: number): readonly Mark[] {
 
 /** The drop test of grout in three frames: put a drop on; it stands: fine; it soaks in and darkens: seal again. */
 export function drawDropTest(options: DrawOptions): Drawing {
-  const kinds = ['put', 'stands', 'soaks'] as const;
+  const kinds = ['drop', 'wait', 'soaks'] as const;
   const { marks, ...size } = trimmed(
     kinds.flatMap((kind, i) => {
       const x = i * (frame.width + frame.apart);
