@@ -1,12 +1,15 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../src/geometry/index.ts';
+import type { SurfaceSpec } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/index.ts';
 import { areaOf, judged, lengthRound } from '../support/Judged.ts';
 import { judgeCount } from '../support/judgeCount.ts';
 import { judgeCover } from '../support/judgeCover.ts';
 import { judgeDistance } from '../support/judgeDistance.ts';
 import { layOut } from '../support/layOut.ts';
+import { onKnifeEdge } from '../support/onKnifeEdge.ts';
 import { type RandomRoom, randomRoom } from '../support/randomRoom.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
@@ -65,16 +68,30 @@ function tally({ pieces, left, start }: Layout) {
   };
 }
 
+/** The tally, or only that it hangs on a tick: then rounding of the room may decide either way. */
+function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): void {
+  const { room: made, layout } = layOut(room.job, room.surface);
+  for (const surface of others) {
+    const found = tally(layOut(room.job, surface).layout);
+    if (isDeepStrictEqual(found, tally(layout)) || onKnifeEdge(made, room.surface, layout)) continue;
+    expect(found).toEqual(tally(layout));
+  }
+}
+
 describe('random rooms looked at differently', () => {
+  test('hardly any hang on a tick', () => {
+    const onEdge = rooms.filter(({ job, surface }) => {
+      const { room, layout } = layOut(job, surface);
+      return onKnifeEdge(room, surface, layout);
+    });
+    expect(onEdge.length).toBeLessThan(rooms.length / 4);
+  });
+
   test.each(named)('%s: turning and renumbering change no tally', (_, room) => {
-    const turned = [1, 2, 3].map((by) => tally(layoutOf({ ...room, surface: renumbered(room.surface, by) })));
-    expect(turned).toEqual(turned.map(() => tally(layoutOf(room))));
+    sameTally(room, ...[1, 2, 3].map((by) => renumbered(room.surface, by)));
   });
 
   test.each(named)('%s: walking the mirrored room the other way changes no tally', (_, room) => {
-    const module = room.job.tiles[0]!.length + room.job.joint;
-    expect(tally(layoutOf({ ...room, surface: mirrored(room.surface, module) }))).toEqual(
-      tally(layoutOf(room)),
-    );
+    sameTally(room, mirrored(room.surface, room.job.tiles[0]!.length + room.job.joint));
   });
 });

@@ -41,8 +41,8 @@ export function isThin({ shape, ring }: LaidPiece, ground: Ground): boolean {
 }
 
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */
-export function isNearFull({ shares }: LaidPiece): boolean {
-  return shares.some((share) => share > NEAR_FULL && share < 1);
+export function isNearFull({ shares, extent }: LaidPiece): boolean {
+  return shares.some((share, axis) => share > NEAR_FULL && extent[axis]! / share - extent[axis]! > ROUNDING);
 }
 
 /** Whether less tile than wanted stays between an opening and an edge of the tile. */
