@@ -3,13 +3,13 @@ import { printLength, type System } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import type { Fill } from './hatches.ts';
+import { keepApart } from './keepApart.ts';
 import type { Mark } from './Mark.ts';
 import { trimmed } from './markBounds.ts';
 import { penSvg } from './penSvg.ts';
 import { mmPerTick } from './Scale.ts';
 import { rectangle } from './shapes.ts';
 import { cross } from './signs.ts';
-import { spread } from './spread.ts';
 import { path, sizes, text } from './text.ts';
 
 /** What a section is made of: the layers and the heights that follow from them. */
@@ -47,7 +47,7 @@ function stack(
 const fills: readonly Fill[] = ['paper', 'cut', 'paper', 'hidden'];
 
 function bands(all: readonly Band[], x: number, system: System): readonly Mark[] {
-  const levels = spread(
+  const levels = keepApart(
     all.map(({ bottom, top }) => (bottom + top) / 2),
     apart,
   );
@@ -82,7 +82,7 @@ function baseMarks(x: number, name: string): readonly Mark[] {
 /** Heights of doors, flanges and floors against the face of the new tile, left of the new layers. */
 function heightMarks({ heights }: SectionOf, face: number, perTick: number, system: System): readonly Mark[] {
   const near = heights.results.filter(({ after }) => Math.abs(after * perTick) <= farthest);
-  const levels = spread(
+  const levels = keepApart(
     near.map(({ after }) => face + after * perTick),
     apart,
   );
