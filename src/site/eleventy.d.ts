@@ -3,6 +3,7 @@ declare module '@11ty/eleventy' {
   export class Eleventy {
     constructor(input: string, output: string, options: object);
     disableLogger(): void;
+    write(): Promise<void>;
     toJSON(): Promise<{ outputPath: string | false; content: string }[]>;
     init(): Promise<void>;
     /** Builds and watches; gives a function that builds again because of a path. */

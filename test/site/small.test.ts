@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { benchLine } from '../../src/site/bench/benchLine.ts';
+import { timed } from '../../src/site/bench/timed.ts';
 import { cssString } from '../../src/site/cssString.ts';
 import { csvField } from '../../src/site/cutsCsv.ts';
 import { fixPdfDates } from '../../src/site/pdfDates.ts';
 import { isSlug } from '../../src/site/readFolders.ts';
-import { timeSteps } from '../../src/site/timeSteps.ts';
 
 describe('a CSS string', () => {
   test.each(['"', '\\', '</style>', '\n', "'", '*/', '🧱'])('never lets %j out', (text) => {
@@ -50,11 +51,18 @@ test.each([
   expect(isSlug(name)).toBe(can);
 });
 
-test('a bench runs each step as often as it says and gives a line for each', async () => {
-  let runs = 0;
-  const lines: string[] = [];
-  for await (const line of timeSteps([{ name: 'count', warmUps: 2, times: 3, run: () => runs++ }]))
-    lines.push(line);
-  expect(runs).toBe(5);
-  expect(lines).toEqual([expect.stringContaining('count')]);
+describe('a bench', () => {
+  test('does the work often enough first, then as often as it counts', async () => {
+    let runs = 0;
+    expect(await timed(() => runs++, { warmUps: 2, times: 3 })).toHaveLength(3);
+    expect(runs).toBe(5);
+  });
+
+  test.each([
+    [undefined, 'count 7 ms 3'],
+    [7, 'count 7 ms 7 ms 3'],
+    [6, 'count 7 ms 6 ms 3 over the target'],
+  ])('gives the median beside the target %s', (target, line) => {
+    expect(benchLine({ name: 'count', unit: 'ms', target }, [7, 3, 9]).replace(/ +/g, ' ')).toBe(line);
+  });
 });

@@ -1,9 +1,18 @@
-import { benchSteps } from '../bench.ts';
-import { timeSteps } from '../timeSteps.ts';
+import { benchHead, benchLine } from '../bench/benchLine.ts';
+import { buildSteps } from '../bench/buildSteps.ts';
+import { calculationSteps } from '../bench/calculationSteps.ts';
+import { comparedSteps } from '../bench/comparedSteps.ts';
+import { placesUnder } from '../places.ts';
 import type { CommandInput } from './CommandInput.ts';
 
-/** Times the parts of a build on this machine. */
-export async function run(input: CommandInput): Promise<number> {
-  for await (const line of timeSteps(await benchSteps(input))) process.stdout.write(`${line}\n`);
+/** Measures the parts of a build on this machine and prints them as a table. Judges nothing: a slow machine is no fault. */
+export async function run({ home, browser }: CommandInput): Promise<number> {
+  const places = placesUnder(home);
+  const withBrowser = browser ? [...buildSteps(home, browser), ...comparedSteps(places, browser)] : [];
+  process.stdout.write(`${benchHead}\n`);
+  for (const step of [...calculationSteps(places.jobs), ...withBrowser]) {
+    process.stdout.write(`${benchLine(step, await step.measure())}\n`);
+  }
+  if (!browser) process.stderr.write('No browser was found, so nothing is printed here. See npm start.\n');
   return 0;
 }

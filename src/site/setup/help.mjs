@@ -13,7 +13,7 @@ Reads the job files and reports their problems; writes nothing. Exit code 1 when
 Writes jobs/<job>/job.yaml, a job file with comments to fill in. Never overwrites one.
 <job> is a folder name: small letters, digits and single hyphens.`,
   bench: `npm run bench
-Times the parts of a build on this machine.`,
+Measures the parts of a build on this machine: each figure, the median of its runs, what it should stay under.`,
 };
 
 const settings = `

@@ -1,0 +1,11 @@
+/** `node buildFresh.ts <program> <folder> <browser>`: builds every job to the empty folder, then prints its peak memory in MB. */
+import { join } from 'node:path';
+import { buildSite } from '../buildSite.ts';
+import { placesUnder } from '../places.ts';
+
+const [home = '', folder = '', browser = ''] = process.argv.slice(2);
+const places = { ...placesUnder(home), output: join(folder, 'output'), cache: join(folder, 'cache') };
+const { problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
+if (problems.length > 0) throw new Error(problems.join('\n'));
+// Node gives kilobytes, whatever the system counts in.
+process.stdout.write(String(process.resourceUsage().maxRSS / 1000));
