@@ -38,7 +38,9 @@ export function below(node: Node): Node[] {
 
 /** A node and all below it. */
 export function nodesIn(node: Node): Node[] {
-  return [node, ...below(node).flatMap(nodesIn)];
+  const found = [node];
+  for (let i = 0; i < found.length; i++) found.push(...below(found[i]!));
+  return found;
 }
 
 export const lineOf = (text: string, at: number): number => text.slice(0, at).split('\n').length;
