@@ -1,9 +1,9 @@
 import type { Cuts } from '../cuts/Cut.ts';
-import { shapeArea } from '../geometry/index.ts';
+import { type Point, rotateRound, shapeArea } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { areaM2Of } from '../measure/index.ts';
-import type { Room, RoomEdge } from '../room/Room.ts';
+import type { Opening, Room, RoomEdge } from '../room/Room.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
 
@@ -58,7 +58,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     zones,
     faults: layout.faults,
     adjustment: room.adjustment,
-    openings: room.openings,
+    openings: room.openings.map((opening) => turned(opening, layout.turn)),
     obstacles: frame.obstacles,
     areaM2: areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0)),
   };
@@ -89,4 +89,11 @@ function packetPieces({ layout, cuts, zones }: Stages): PacketPiece[] {
     zone: zoneOf.get(piece.id) ?? 1,
     cut: cutOf.get(piece.id) ?? null,
   }));
+}
+
+/** An opening of the room in the pattern's frame. */
+function turned(opening: Opening, turn: number): Opening {
+  const ends = ([left, right]: readonly [Point, Point]) =>
+    [rotateRound(left, -turn), rotateRound(right, -turn)] as const;
+  return turn === 0 ? opening : { ...opening, line: ends(opening.line), face: ends(opening.face) };
 }
