@@ -125,6 +125,8 @@ export interface ChalkLine {
   readonly marks: readonly ChalkMark[];
   /** False when fewer than two marks can be reached at least 24 in apart; then it is squared off the other line. */
   readonly snappable: boolean;
+  /** Where courses are shifted: the line lies on joints of the course of row `first` and of each `every`-th from it; 0 for that one only. */
+  readonly courses?: { readonly first: number; readonly every: number };
 }
 
 export interface ChalkMark {

@@ -3,12 +3,13 @@ import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makePattern, type Pattern } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
+import { coursesOn } from './chalk/coursesOn.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { frameRoom, intoFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
-import type { Layout } from './Layout.ts';
+import type { Chalk, Layout, Piece } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import { placesIn } from './pieces/insideTiles.ts';
 import { ringAt } from './pieces/Lattice.ts';
@@ -75,9 +76,16 @@ export function makeLayout(
       gap,
     })),
     field: tiledField(ground, laid),
-    chalk: { ...chalk, firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id },
+    chalk: finished(chalk, laid, pieces),
     faults: faultsOf(named, laid.left, ground, pattern.joint),
   };
+}
+
+/** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */
+function finished(chalk: Omit<Chalk, 'firstPiece'>, { lattice }: Laid, pieces: readonly Piece[]): Chalk {
+  const courses = coursesOn(chalk.crossing, lattice);
+  const lines = chalk.lines.map((line, i) => (i === 0 && courses ? { ...line, courses } : line));
+  return { ...chalk, lines, firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id };
 }
 
 function middleOf({ low, high }: { low: number; high: number }): number {

@@ -100,4 +100,18 @@ describe('chalk lines', () => {
     const { check } = layOut(jobOf(mm(300), mm(300), mm(3), 'mm'), surface).layout.chalk;
     expect(check.legs.map((leg) => leg % mm(100))).toEqual([0, 0]);
   });
+
+  test.each([
+    ['a third', { numerator: 1, denominator: 3 }],
+    ['a length', { length: ticks('5 in') }],
+  ])('in running bond by %s lie on joints of the courses they name', (_, offset) => {
+    const { pieces, chalk } = layOut(job, surfaceOf(room, { pattern: { name: 'running', offset } })).layout;
+    const { first, every } = chalk.lines[0]!.courses!;
+    const named = pieces.filter(({ row }) => (every > 0 ? (row - first) % every === 0 : row === first));
+    const over = named.filter(
+      ({ fullTile: [low, , high] }) => low![0] < chalk.crossing[0] && high![0] > chalk.crossing[0],
+    );
+    expect(named.length).toBeGreaterThan(4);
+    expect(over).toEqual([]);
+  });
 });

@@ -31,7 +31,9 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
   const { frame, corners, pattern, origin, middle, system } = question;
   const floor = openFloor(frame);
   const edges = [...frame.edges, ...frame.obstacles.flatMap((one) => one.edges)];
-  const upright = jointsOn(0, frame, pattern, origin).map((at) => jointLine(at, 0, floor, edges, corners));
+  const upright = jointsOn(0, frame, pattern, courseOrigin(question)).map((at) =>
+    jointLine(at, 0, floor, edges, corners),
+  );
   const level = jointsOn(1, frame, pattern, origin).map((at) => jointLine(at, 1, floor, edges, corners));
   const apart = leastApart(system);
   const best = bestCrossing(upright, level, middle, apart);
@@ -41,6 +43,12 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
     return { name: `${i + 1}`, ...stretch, snappable: isSnappable(stretch, apart) };
   });
   return { crossing, lines, check: squareCheck(crossing, stretches, floor, system) };
+}
+
+/** Where a course's joints count from: of courses that step by a length, the one at the middle of the room. */
+function courseOrigin({ pattern: { b }, origin, middle }: ChalkQuestion): Point {
+  const course = b[0] === 0 ? 0 : Math.round((middle[1] - origin[1]) / b[1]);
+  return [origin[0] + course * b[0], origin[1] + course * b[1]];
 }
 
 function openFloor({ outline, obstacles }: FramedRoom): Shape[] {

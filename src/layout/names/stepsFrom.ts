@@ -3,6 +3,9 @@ import { columnAndRow } from '../../pattern/index.ts';
 import type { Lattice, Place } from '../pieces/Lattice.ts';
 import type { Steps } from './pieceName.ts';
 
+/** Rounding of a division must not put a whole number of modules one lower. */
+const HAIR = 1e-9;
+
 /**
  * How columns and rows count from the crossing of the chalk lines: its joints have the first column on their
  * right and the first row above them.
@@ -11,7 +14,7 @@ export function stepsFrom(crossing: Point, { pattern, origin }: Lattice): (place
   const { module, tiles, joint } = pattern;
   const [left, bottom] = tiles[0]!.ring[0]!;
   const first = (axis: 0 | 1, start: number) =>
-    Math.round((crossing[axis] + Math.ceil(joint / 2) - origin[axis] - start) / module[axis]);
+    Math.floor((crossing[axis] + Math.ceil(joint / 2) - origin[axis] - start) / module[axis] + HAIR);
   const [column, row] = [first(0, left), first(1, bottom)];
   return ({ k, i, j }) => {
     const [ownColumn, ownRow] = columnAndRow(pattern, k, i, j);
