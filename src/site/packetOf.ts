@@ -3,6 +3,7 @@ import { placeProblems } from '../job/placeProblems.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Core } from './Core.ts';
 import { keptPacket } from './keptPacket.ts';
+import { withEnglish } from './noteLines.ts';
 import { problemLine } from './problemLine.ts';
 import { isSlug, type JobFolder } from './readFolders.ts';
 import type { Words } from './words.ts';
@@ -36,7 +37,9 @@ function makeOrThrow({ slug, text, file, folder }: JobFolder, { core, words }: M
   if (!job || problems.length > 0) return { problems: lines(problems) };
   if (job.status !== 'finished' || !kept) {
     const made = core.makePacket(job);
-    return 'packet' in made ? { packet: made.packet, problems: [] } : { problems: lines(made.problems) };
+    return 'packet' in made
+      ? { packet: withEnglish(made.packet, words), problems: [] }
+      : { problems: lines(made.problems) };
   }
   if (kept.job.revision === job.revision.letter) return { packet: kept, problems: [] };
   const figures = {
