@@ -20,5 +20,7 @@ export interface SheetPage {
   readonly figures?: Readonly<Record<string, string | number>>;
   readonly landscape?: boolean;
   readonly scale?: string;
+  /** Where this page is bound, when not where its kind is. */
+  readonly bundles?: readonly Bundle[];
   readonly data: unknown;
 }

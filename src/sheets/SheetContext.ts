@@ -30,8 +30,19 @@ export function sheetContext(
 ): SheetContext {
   const { system } = packet.spec.print;
   const { lang, say } = first;
-  const day = new Intl.DateTimeFormat(lang, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
-  const clock = new Intl.DateTimeFormat(lang, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+  const day = new Intl.DateTimeFormat(lang, {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+  const clock = new Intl.DateTimeFormat(lang, {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  });
   return {
     packet,
     lang,
@@ -42,6 +53,7 @@ export function sheetContext(
     figure: (ticks) => figure(ticks, system),
     date: (iso) => day.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`)),
     time: (iso) => `${clock.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))}, ${iso.slice(11, 16)}`,
-    number: (value, digits = 1) => new Intl.NumberFormat(lang, { maximumFractionDigits: digits }).format(value),
+    number: (value, digits = 1) =>
+      new Intl.NumberFormat(lang, { maximumFractionDigits: digits }).format(value),
   };
 }

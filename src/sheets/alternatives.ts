@@ -2,7 +2,7 @@ import type { Candidate } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayFigures } from './sayFigures.ts';
+import { surfaceFigures } from './surfaceFigures.ts';
 
 /** The start that was chosen and those that were not, side by side, with what each costs. */
 export const alternatives: Sheet = {
@@ -15,7 +15,7 @@ export const alternatives: Sheet = {
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
-          rows: candidates(surface).map(([role, one]) => candidateRow(context, role, one)),
+          rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),
       },
     },
@@ -30,14 +30,14 @@ function candidates({ start }: PacketSurface): [string, Candidate][] {
   ];
 }
 
-function candidateRow(context: SheetContext, role: string, one: Candidate) {
+function candidateRow(context: SheetContext, surface: PacketSurface, role: string, one: Candidate) {
   const { say, length, longLength, number } = context;
   const [left, right] = one.ends.along;
   const [near, far] = one.ends.across;
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
-    reasons: one.reason.map(({ code, figures }) => say(code, sayFigures(context, figures))),
+    reasons: one.reason.map(({ code, figures }) => say(code, surfaceFigures(context, surface, figures))),
     pieces: one.pieces,
     whole: one.whole,
     cut: one.cut,

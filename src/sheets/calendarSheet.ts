@@ -9,7 +9,9 @@ export const calendarSheet: Sheet = {
   for: 'all',
   bundles: ['owner', 'office', 'packet'],
   speaks: 'owner',
-  make: (context) => [{ data: { rows: context.packet.calendar.map((entry) => calendarRow(context, entry)) } }],
+  make: (context) => [
+    { data: { rows: context.packet.calendar.map((entry) => calendarRow(context, entry)) } },
+  ],
 };
 
 function calendarRow({ say, time }: SheetContext, entry: CalendarEntry) {

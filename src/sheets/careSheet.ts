@@ -1,4 +1,5 @@
 import type { CareLine } from '../care/Care.ts';
+import { drawCarePicture, drawDropTest } from '../drawing/index.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
@@ -21,9 +22,12 @@ export const careSheet: Sheet = {
           sealTo: dates.sealTo ? context.time(dates.sealTo) : '',
           sealNeeded: care.seal.needed,
           checkMonths: dates.checkAgainMonths ?? 0,
-          dos: care.dos.map((line) => sayCare(context, line)),
-          donts: care.donts.map((line) => sayCare(context, line)),
-          cautions: care.cautions.map((line) => sayCare(context, line)),
+          dos: care.dos.map((line, i) => pictured(context, line, `do-${i + 1}`)),
+          donts: care.donts.map((line, i) => pictured(context, line, `dont-${i + 1}`)),
+          dropTest: care.seal.needed ? dropTest(context) : '',
+          cautions: care.cautions
+            .filter(({ code }) => OWNERS.has(code))
+            .map((line) => sayCare(context, line)),
           used: care.used.map((line) => sayCare(context, line)),
           keep: Object.values(tiles).reduce((sum, plan) => sum + plan.keep, 0),
           setter: spec.contacts.setter ?? '',
@@ -33,6 +37,23 @@ export const careSheet: Sheet = {
     ];
   },
 };
+
+/** Cautions for those who live there; what the saw and wet mortar do concerns the crew. */
+const OWNERS: ReadonlySet<string> = new Set(['caution.asbestos', 'caution.lead', 'caution.licensed']);
+
+function dropTest({ say, packet }: SheetContext): string {
+  return drawDropTest({
+    id: 'drop-test',
+    label: say('sheet.care-sheet.test'),
+    system: packet.spec.print.system,
+    say,
+  }).svg;
+}
+
+function pictured(context: SheetContext, line: CareLine, id: string) {
+  const said = sayCare(context, line);
+  return { ...said, picture: drawCarePicture(line.code, { id: `care-${id}`, label: said.text }).svg };
+}
 
 function sayCare(context: SheetContext, { code, figures }: CareLine) {
   return { code, text: context.say(code, sayFigures(context, figures)) };

@@ -14,9 +14,15 @@ export function closingRow({ say, packet }: Pick<SheetContext, 'say' | 'packet'>
   const pieces = runs(row.terms.filter((term) => term.what === 'piece')).map(({ count, saw }) =>
     count > 1 ? `${count} × ${text(saw)}` : text(saw),
   );
-  const joints = runs(row.terms.filter((term) => term.what === 'joint')).map(({ count, saw }) => `${count} × ${text(saw)}`);
+  const joints = runs(row.terms.filter((term) => term.what === 'joint')).map(
+    ({ count, saw }) => `${count} × ${text(saw)}`,
+  );
   const gaps = row.terms.filter((term) => term.what === 'gap').map((term) => text(term.saw));
-  return say('row.closing', { pieces: pieces.join(' · '), joints: joints.join(' · '), gaps: gaps.join(' + ') });
+  return say('row.closing', {
+    pieces: pieces.join(' · '),
+    joints: joints.join(' · '),
+    gaps: gaps.join(' + '),
+  });
 }
 
 /** Neighbours of the same size as one entry with a count. */

@@ -12,8 +12,10 @@ export const doorSign: Sheet = {
     const heavy = packet.calendar.findLast((entry) => entry.code === 'heavy');
     return [
       {
+        landscape: true,
         data: {
-          until: time(walk.from),
+          day: day(time(walk.from)),
+          clock: walk.from.slice(11, 16),
           heavy: heavy ? time(heavy.from) : '',
           phone: packet.spec.contacts.phone ?? '',
           setter: packet.spec.contacts.setter ?? '',
@@ -22,3 +24,8 @@ export const doorSign: Sheet = {
     ];
   },
 };
+
+/** `Tue 9 Mar` of `Tue 9 Mar, 15:00`. */
+function day(text: string): string {
+  return text.slice(0, text.lastIndexOf(','));
+}

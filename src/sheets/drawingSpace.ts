@@ -6,15 +6,26 @@ const PAPER_MM = { letter: [215.9, 279.4], a4: [210, 297] } as const;
 const ACROSS_MM = 20 + 12;
 const DOWN_MM = 26 + 16;
 
-/** Room for a drawing on a page, in mm of paper, given which share of its height the drawing may take. */
-export function drawingSpace(paper: 'letter' | 'a4', way: 'portrait' | 'landscape', share = 1): Space {
+/** What the check bars take of a page that is drawn to scale: one stands left of the drawing, one lies under it. */
+const BARS_MM = { across: 9, down: 9 };
+
+/** Room for what a page holds, in mm of paper. */
+export function pageSpace(paper: 'letter' | 'a4', way: 'portrait' | 'landscape'): Space {
   const [short, long] = PAPER_MM[paper];
   const [width, height] = way === 'portrait' ? [short, long] : [long, short];
-  return { widthMm: width - ACROSS_MM, heightMm: Math.floor((height - DOWN_MM) * share) };
+  return { widthMm: width - ACROSS_MM, heightMm: height - DOWN_MM };
 }
 
-/** Space for a drawing that may choose the way of its page, with `belowMm` left free for what stands under it. */
+/** Room for a drawing to scale beside its check bars, with `belowMm` left free for what stands under it. */
+export function drawingSpace(paper: 'letter' | 'a4', way: 'portrait' | 'landscape', belowMm: number): Space {
+  const { widthMm, heightMm } = pageSpace(paper, way);
+  return { widthMm: widthMm - BARS_MM.across, heightMm: Math.floor(heightMm - BARS_MM.down - belowMm) };
+}
+
+/** Space for a drawing that may choose the way of its page. */
 export function bothSpaces(paper: 'letter' | 'a4', belowMm: number): Record<'portrait' | 'landscape', Space> {
-  const less = (space: Space): Space => ({ ...space, heightMm: space.heightMm - belowMm });
-  return { portrait: less(drawingSpace(paper, 'portrait')), landscape: less(drawingSpace(paper, 'landscape')) };
+  return {
+    portrait: drawingSpace(paper, 'portrait', belowMm),
+    landscape: drawingSpace(paper, 'landscape', belowMm),
+  };
 }

@@ -1,6 +1,6 @@
 import { checkRun, type Limit } from '../trade/index.ts';
-import { sayFigure, sayFigures } from './sayFigures.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 
 /** A gate: what must be true before a tile is set, with room to write what was found. */
@@ -11,6 +11,8 @@ export interface Gate {
   readonly found: string;
   /** `pass`, `fail`, `advice` where the trade advises and does not forbid, or `open` where only the floor can tell. */
   readonly state: 'pass' | 'fail' | 'advice' | 'open';
+  /** A question of health: nobody may sign it away. */
+  readonly stop?: boolean;
   /** What to do, or what would pass. */
   readonly note: string;
   readonly source: string;
@@ -38,15 +40,25 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
     limit: limitText(context, limit.limit, limit.unit),
     found: onSite ? '' : limitText(context, limit.found, limit.unit),
     state: onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail',
-    note: limit.wouldPass && (onSite || !limit.pass) ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
+    note:
+      limit.wouldPass && (onSite || !limit.pass)
+        ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures))
+        : '',
     source: saySource(say, limit.source),
+    ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
   };
 }
 
 /** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
 function limitText(context: SheetContext, value: number | string, unit: string): string {
-  if (typeof value === 'string') return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
-  const named: Readonly<Record<string, string>> = { ticks: 'length', share: 'valueShare', areaM2: 'areaM2', tempC: 'valueTempC' };
+  if (typeof value === 'string')
+    return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
+  const named: Readonly<Record<string, string>> = {
+    ticks: 'length',
+    share: 'valueShare',
+    areaM2: 'areaM2',
+    tempC: 'valueTempC',
+  };
   const text = sayFigure(context, named[unit] ?? 'valueCount', value);
   return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
 }
@@ -70,10 +82,26 @@ function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
 /** What comes up and goes back, and the state of the base under it. */
 function baseGates({ packet, say }: SheetContext): Gate[] {
   const { base } = packet;
-  const open = (what: string, note: string): Gate => ({ what, limit: '', found: '', state: 'open', note, source: '' });
+  const open = (what: string, note: string): Gate => ({
+    what,
+    limit: '',
+    found: '',
+    state: 'open',
+    note,
+    source: '',
+  });
   return [
-    ...(base.removed.length > 0 ? [open(say('gate.comesUp', { layers: base.removed.map(({ name }) => name).join(', ') }), say('gate.comesUpNote'))] : []),
-    ...base.comesOut.map(({ what, who }) => open(say('gate.comesOut', { what, who: who ?? '________' }), say('gate.comesOutNote'))),
+    ...(base.removed.length > 0
+      ? [
+          open(
+            say('gate.comesUp', { layers: base.removed.map(({ name }) => name).join(', ') }),
+            say('gate.comesUpNote'),
+          ),
+        ]
+      : []),
+    ...base.comesOut.map(({ what, who }) =>
+      open(say('gate.comesOut', { what, who: who ?? '________' }), say('gate.comesOutNote')),
+    ),
     open(say('gate.base'), say('gate.baseNote')),
     open(say('gate.film'), say('gate.filmNote')),
     open(say('gate.moisture'), say('gate.moistureNote')),

@@ -1,5 +1,4 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
-import { faultLines } from './faultLines.ts';
 import { gates } from './gates.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -16,15 +15,13 @@ export const jobSheet: Sheet = {
       {
         data: {
           ...whoAndWhat(context),
-          gates: all,
+          stops: all.filter(({ stop }) => stop),
+          gates: all.filter(({ stop }) => !stop),
           five: fiveFigures(context),
-          faults: faultLines(context),
-          failing: all.filter(({ state }) => state === 'fail'),
           cautions: context.packet.care.cautions.map(({ code }) => ({
-            first: context.say(code),
-            second: context.second?.say(code) ?? '',
+            first: context.say(`short.${code}`),
+            second: context.second?.say(`short.${code}`) ?? '',
           })),
-          defaults: context.packet.defaults.map(({ path, figures }) => `${path}: ${figures.value ?? ''}`),
         },
       },
     ];

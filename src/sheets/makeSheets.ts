@@ -1,6 +1,6 @@
 import type { Packet } from '../packet/Packet.ts';
-import { sheetContext } from './SheetContext.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
+import { sheetContext } from './SheetContext.ts';
 import type { Say, SheetView } from './SheetView.ts';
 import { sheets } from './sheets.ts';
 
@@ -42,7 +42,7 @@ function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<Sh
     title: say(`sheet.${sheet.name}.title`, page.figures),
     question: say(`sheet.${sheet.name}.question`, page.figures),
     for: sheet.for,
-    bundles: sheet.bundles,
+    bundles: page.bundles ?? sheet.bundles,
     landscape: page.landscape ?? false,
     paper: packet.spec.print.paper,
     ...(page.scale ? { scale: page.scale } : {}),

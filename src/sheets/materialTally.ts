@@ -9,17 +9,30 @@ import { saySource } from './saySource.ts';
 export const materialTally: Sheet = {
   name: 'material-tally',
   for: 'estimator',
-  bundles: ['office'],
+  bundles: ['office', 'packet'],
   speaks: 'owner',
-  make: (context) => [
-    {
-      data: {
-        tiles: Object.values(context.packet.tiles).map((plan) => tileCount(context, plan)),
-        materials: context.packet.materials.filter(({ what }) => what !== 'tile').map((one) => materialRow(context, one)),
-      },
-    },
-  ],
+  make: (context) => {
+    const priced = Object.values(context.packet.tiles).some(({ price }) => price !== undefined);
+    if (!priced) return [{ data: tally(context, false) }];
+    return [
+      { bundles: ['packet'], data: tally(context, false) },
+      { bundles: ['office'], suffix: 'priced', data: tally(context, true) },
+    ];
+  },
 };
+
+/** Only the office sees money. */
+function tally(context: SheetContext, priced: boolean) {
+  return {
+    tiles: Object.values(context.packet.tiles).map((plan) => {
+      const { price, ...rest } = tileCount(context, plan);
+      return priced ? { ...rest, price } : rest;
+    }),
+    materials: context.packet.materials
+      .filter(({ what }) => what !== 'tile')
+      .map((one) => materialRow(context, one)),
+  };
+}
 
 /** The count of one tile as a column of figures that adds up. */
 function tileCount({ packet, number, length }: SheetContext, plan: TilePlan) {
@@ -52,7 +65,11 @@ function materialRow(context: SheetContext, material: Material) {
 }
 
 /** Units of the tally as endings of a figure's name, so that each is printed in the job's own system. */
-const ENDINGS: Readonly<Record<string, string>> = { kg: 'amountKg', litre: 'amountLitres', metre: 'amountMetres' };
+const ENDINGS: Readonly<Record<string, string>> = {
+  kg: 'amountKg',
+  litre: 'amountLitres',
+  metre: 'amountMetres',
+};
 
 function amountText(context: SheetContext, { amount, unit }: Material): string {
   const ending = ENDINGS[unit];

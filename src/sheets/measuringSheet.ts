@@ -14,7 +14,12 @@ export const measuringSheet: Sheet = {
   ],
 };
 
-function form({ packet, say }: SheetContext, shape: 'rectangle' | 'L', walls: string[], diagonals: string[]): SheetPage {
+function form(
+  { packet, say }: SheetContext,
+  shape: 'rectangle' | 'L',
+  walls: string[],
+  diagonals: string[],
+): SheetPage {
   return {
     suffix: shape.toLowerCase(),
     data: {

@@ -1,3 +1,5 @@
+import { drawPlan } from '../drawing/index.ts';
+import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -7,8 +9,23 @@ export const recordSheet: Sheet = {
   for: 'all',
   bundles: ['owner', 'packet'],
   speaks: 'owner',
-  make: (context) => [{ data: { rows: recordRows(context), spares: spares(context) } }],
+  make: (context) => [
+    { data: { rows: recordRows(context), spares: spares(context), plan: planAsLaid(context) } },
+  ],
 };
+
+/** Room that the lines to fill in leave on the page. */
+const PLAN_MM = 92;
+
+/** The plan of the first surface, small, so that a tile can still be called by its name. */
+function planAsLaid({ packet, say }: SheetContext): string {
+  const { system, paper, step } = packet.spec.print;
+  const surface = packet.surfaces[0];
+  if (!surface) return '';
+  const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: PLAN_MM };
+  const label = say('sheet.layout-plan.drawing', { name: surface.name });
+  return drawPlan(surface, { id: 'record-plan', label, system, say, step, space }).svg;
+}
 
 function recordRows({ packet, say, length, date }: SheetContext) {
   const { spec } = packet;
@@ -26,7 +43,12 @@ function recordRows({ packet, say, length, date }: SheetContext) {
     line('mortar', mortar.name ?? ''),
     line('grout', [grout.name, grout.colour].filter(Boolean).join(', ')),
     line('batch', grout.batch ?? ''),
-    line('sealer', sealer.kind === 'none' ? say('record.noSealer') : (sealer.name ?? say(`record.sealerKind.${sealer.kind}`))),
+    line(
+      'sealer',
+      sealer.kind === 'none'
+        ? say('record.noSealer')
+        : (sealer.name ?? say(`record.sealerKind.${sealer.kind}`)),
+    ),
     line('sealedOn', ''),
     line('softJoint', ''),
     line('hidden', ''),

@@ -13,27 +13,31 @@ export const sawList: Sheet = {
   speaks: 'crew',
   make: (context) => {
     const zones = context.packet.surfaces.flatMap((surface) =>
-      surface.zones.map((zone) => ({ number: zone.number, groups: fenceGroups(context, surface, zone) })),
+      surface.zones.map((zone) => zoneCuts(context, surface, zone)),
     );
-    const some = zones.filter((zone) => zone.groups.length > 0);
-    return some.length === 0 ? [] : [{ data: { zones: some, rule: context.length(context.packet.rounding.step) } }];
+    const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
+    return some.length === 0 ? [] : [{ data: { zones: some, unit: context.packet.spec.print.system } }];
   },
 };
 
-/** Cuts of one zone gathered under their first fence setting, the widest first. */
-function fenceGroups(context: SheetContext, surface: PacketSurface, zone: Zone) {
+/** Straight cuts of one zone gathered under their first fence setting, the widest first; then those that are marked by hand. */
+function zoneCuts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const inZone = new Set(zone.pieces);
   const lines = surface.cuts
     .filter((cut) => !cut.hard)
     .map((cut) => ({ cut, pieces: cut.pieces.filter((piece) => inZone.has(piece)) }))
-    .filter(({ pieces }) => pieces.length > 0);
-  const settings = [...new Set(lines.map(({ cut }) => cut.fences[0]?.saw ?? 0))].sort((a, b) => b - a);
-  return settings.map((saw) => ({
-    setting: saw > 0 ? context.figure(saw) : null,
-    lines: lines
-      .filter(({ cut }) => (cut.fences[0]?.saw ?? 0) === saw)
-      .map(({ cut, pieces }) => sawLine(context, surface, zone, cut, pieces)),
-  }));
+    .filter(({ pieces }) => pieces.length > 0)
+    .map(({ cut, pieces }) => ({
+      saw: cut.fences[0]?.saw ?? 0,
+      line: sawLine(context, surface, zone, cut, pieces),
+    }));
+  const settings = [...new Set(lines.map(({ saw }) => saw))].filter((saw) => saw > 0).sort((a, b) => b - a);
+  const under = (saw: number) => lines.filter((one) => one.saw === saw).map(({ line }) => line);
+  return {
+    number: zone.number,
+    fences: settings.map((saw) => ({ setting: context.figure(saw), lines: under(saw) })),
+    marked: under(0),
+  };
 }
 
 function sawLine(
@@ -43,21 +47,31 @@ function sawLine(
   cut: Cut,
   pieces: readonly string[],
 ) {
-  const tile = context.packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const taper = cut.kind === 'taper';
+  const { say, figure, packet } = context;
+  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+  const marks = handMarks(cut);
   return {
     number: cut.number,
-    count: pieces.length,
     pieces,
     icon: drawCutIcon(cut, tile, {
-      id: `icon-${surface.name}-${zone.number}-${cut.number}`,
-      label: context.say('sheet.saw-list.icon', { number: cut.number }),
-      system: context.packet.spec.print.system,
-      say: context.say,
+      id: `icon-${surface.name.replace(/[^A-Za-z0-9]+/g, '-')}-${zone.number}-${cut.number}`,
+      label: say('sheet.saw-list.icon', { number: cut.number }),
+      system: packet.spec.print.system,
+      say,
     }).svg,
-    then: cut.fences.slice(1).map((fence) => context.figure(fence.saw)),
-    /** A tapered piece is marked at both ends and cut to the line, so it has two lengths instead of one setting. */
-    lengths: taper ? cut.sizes.map((size) => context.figure(size.saw)) : [],
-    kind: context.say(`cut.${cut.kind}`),
+    next: cut.fences.slice(1).map((fence) => figure(fence.saw)),
+    marks: marks.map((size) => ({ where: say(`sheet.saw-list.at.${size.what}`), figure: figure(size.saw) })),
+    many: marks.length > 2,
   };
+}
+
+/**
+ * Sizes that no fence gives: a slanted cut is marked at both ends, each on the edge of the tile that the size is named
+ * for, and sawn to the line.
+ */
+function handMarks(cut: Cut) {
+  const settings = new Set(cut.fences.map(({ on, exact }) => `${on} ${exact}`));
+  return cut.fences.length > 0 && cut.kind !== 'taper' && cut.kind !== 'point'
+    ? []
+    : cut.sizes.filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
 }

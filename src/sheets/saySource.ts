@@ -1,7 +1,15 @@
 import type { Say } from './SheetView.ts';
 
 /** Sources that are not a publication: the catalogue has words for them. */
-const OWN: ReadonlySet<string> = new Set(['job', 'default', 'practice', 'memory', 'geometry', 'layout', 'pace']);
+const OWN: ReadonlySet<string> = new Set([
+  'job',
+  'default',
+  'practice',
+  'memory',
+  'geometry',
+  'layout',
+  'pace',
+]);
 
 /** Where a figure comes from: a publication is quoted as it is, anything else is said. */
 export function saySource(say: Say, source: string): string {

@@ -1,20 +1,26 @@
-import { careSheet } from './careSheet.ts';
+import { alternatives } from './alternatives.ts';
+import { assumed } from './assumed.ts';
 import { calendarSheet } from './calendarSheet.ts';
+import { careSheet } from './careSheet.ts';
 import { doorSign } from './doorSign.ts';
 import { hardCuts } from './hardCuts.ts';
+import { heights } from './heights.ts';
 import { jobSheet } from './jobSheet.ts';
 import { layoutPlan } from './layoutPlan.ts';
-import { alternatives } from './alternatives.ts';
 import { materialTally } from './materialTally.ts';
 import { measuringSheet } from './measuringSheet.ts';
 import { recordSheet } from './recordSheet.ts';
+import { rowSums } from './rowSums.ts';
+import type { Sheet } from './Sheet.ts';
 import { sawList } from './sawList.ts';
 import { setOut } from './setOut.ts';
-import type { Sheet } from './Sheet.ts';
 import { tileSheet } from './tileSheet.ts';
 import { zoneSheet } from './zoneSheet.ts';
 
-/** Every kind of sheet, in the order in which the packet is bound: hard cuts before the saw list, since they want the spares. */
+/**
+ * Every kind of sheet, in the order in which it is bound: first what the crew works from, hard cuts before the saw list since
+ * they want the spares; then what the office counts; then what the owner keeps.
+ */
 export const sheets: readonly Sheet[] = [
   jobSheet,
   hardCuts,
@@ -22,12 +28,15 @@ export const sheets: readonly Sheet[] = [
   layoutPlan,
   sawList,
   zoneSheet,
-  tileSheet,
-  alternatives,
   materialTally,
-  calendarSheet,
-  doorSign,
+  alternatives,
+  heights,
+  tileSheet,
+  rowSums,
   careSheet,
   recordSheet,
+  calendarSheet,
+  doorSign,
+  assumed,
   measuringSheet,
 ];

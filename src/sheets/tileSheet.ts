@@ -27,7 +27,10 @@ function tileGroups(_context: SheetContext, tiles: readonly CutTile[]) {
   return [...groups.values()].map((group) => ({
     count: group.length,
     cuts: group[0]!.pieces.map((piece) => piece.cut),
-    tiles: group.map((tile) => ({ tile: tile.tile, pieces: tile.pieces.map((piece) => piece.piece).join(' + ') })),
+    tiles: group.map((tile) => ({
+      tile: tile.tile,
+      pieces: tile.pieces.map((piece) => piece.piece).join(' + '),
+    })),
     shared: group[0]!.pieces.length > 1,
   }));
 }

@@ -1,57 +1,79 @@
-import type { Row } from '../cuts/Cut.ts';
-import { drawZone } from '../drawing/index.ts';
+import { drawCheckBars, drawZone } from '../drawing/index.ts';
+import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { closingRow } from './closingRow.ts';
-import { drawingSpace } from './drawingSpace.ts';
+import { drawingSpace, pageSpace } from './drawingSpace.ts';
+import { edgeWords } from './edgeWords.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-/** What to set in one go: its plan, its cuts to tick, its mortar, the way out, and when it may be walked. */
+/** What to set in one go: its plan, its cuts to tick, its mortar, the way out, and when it may be walked. Always one page. */
 export const zoneSheet: Sheet = {
   name: 'zone',
   for: 'setter',
   bundles: ['crew', 'packet'],
   speaks: 'crew',
   make: (context) =>
-    context.packet.surfaces.flatMap((surface) => surface.zones.map((zone) => zonePage(context, surface, zone))),
+    context.packet.surfaces.flatMap((surface) =>
+      surface.zones.map((zone) => zonePage(context, surface, zone)),
+    ),
 };
 
+/** Heights in mm of what stands round the plan: facts and the rule above the ticks, a line of ticks, a line of two found spaces. */
+const FACTS_MM = 52;
+const TICKS_MM = 8.5;
+const FOUND_MM = 7.6;
+/** A numbered circle with the space after it, and a box, in mm. */
+const NUMBER_MM = 11;
+const BOX_MM = 6;
+const LEAST_PLAN_MM = 85;
+
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
-  const { packet, say, time, number } = context;
+  const { packet, say } = context;
+  const { system, paper } = packet.spec.print;
+  const cuts = zoneCuts(surface, zone);
+  const page = pageSpace(paper, 'portrait');
+  const ticks = tickLines(cuts, page.widthMm) * TICKS_MM;
+  const room = Math.max(0, Math.floor((page.heightMm - FACTS_MM - ticks - LEAST_PLAN_MM) / FOUND_MM));
+  const found = foundSpaces(context, surface, zone).slice(0, 2 * room);
+  const below = FACTS_MM + ticks + Math.ceil(found.length / 2) * FOUND_MM;
   const drawing = drawZone(surface, zone, {
     id: `zone-${zone.number}`,
     label: say('sheet.zone.drawing', { zone: zone.number }),
-    system: packet.spec.print.system,
+    system,
     say,
-    space: drawingSpace(packet.spec.print.paper, 'portrait', 0.5),
+    space: drawingSpace(paper, 'portrait', below),
   });
-  const entry = (code: string) => packet.calendar.find((one) => one.code === code && one.zone === zone.number);
-  const set = entry('set');
-  const walk = entry('walk') ?? packet.calendar.find((one) => one.code === 'grout');
   return {
     suffix: String(zone.number),
     figures: { zone: zone.number },
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
-      set: set ? time(set.from) : '',
-      walk: walk ? time(walk.from) : '',
-      first: zone.first,
-      last: zone.last,
-      wayOut: zone.wayOut ?? '',
-      count: zone.pieces.length,
-      cuts: zoneCuts(surface, zone),
-      mortar: number(massOf(context, zone.mortarKg), 0),
-      massUnit: packet.spec.print.system === 'mm' ? 'kg' : 'lb',
-      batches: zone.batches,
-      rows: surface.rows.filter((row) => zone.rows.includes(row.id)).map((row) => foundRow(context, surface, row)),
+      bars: drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg,
+      ...facts(context, surface, zone),
+      cuts,
+      found,
     },
   };
 }
 
-function massOf({ packet }: SheetContext, massKg: number): number {
-  return packet.spec.print.system === 'mm' ? massKg : massKg / 0.45359237;
+function facts({ packet, say, time, number }: SheetContext, surface: PacketSurface, zone: Zone) {
+  const entry = (code: string) =>
+    packet.calendar.find((one) => one.code === code && one.zone === zone.number);
+  const set = entry('set');
+  const walk = entry('walk') ?? packet.calendar.find((one) => one.code === 'grout');
+  const metric = packet.spec.print.system === 'mm';
+  return {
+    set: set ? time(set.from) : '',
+    walk: walk ? time(walk.from) : '',
+    first: zone.first,
+    last: zone.last,
+    wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
+    count: zone.pieces.length,
+    mortar: `${number(metric ? zone.mortarKg : zone.mortarKg / 0.45359237, 0)} ${metric ? 'kg' : 'lb'}`,
+    batches: zone.batches,
+  };
 }
 
 /** The zone's cuts by number, with a box for each piece. */
@@ -66,14 +88,20 @@ function zoneCuts(surface: PacketSurface, zone: Zone) {
     .filter((cut) => cut.pieces.length > 0);
 }
 
-/** A row with its sum, the space it should have, and the cuts to which a difference goes. */
-function foundRow(context: SheetContext, surface: PacketSurface, row: Row) {
-  const cutOf = new Map(surface.cuts.flatMap((cut) => cut.pieces.map((piece) => [piece, cut.number] as const)));
-  const cuts = row.terms.flatMap((term) => (term.what === 'piece' ? (cutOf.get(term.id) ?? []) : []));
-  return {
-    id: row.id,
-    sum: closingRow(context, row),
-    space: context.longLength(row.terms.reduce((total, term) => total + term.saw, 0)),
-    cuts: [...new Set(cuts)],
-  };
+function tickLines(cuts: readonly { readonly pieces: readonly string[] }[], widthMm: number): number {
+  const long = cuts.reduce((sum, { pieces }) => sum + NUMBER_MM + BOX_MM * pieces.length, 0);
+  return Math.ceil((long * 1.1) / widthMm);
+}
+
+/** At each end of a row along the tile: the space that is left from its last whole tile, and the cuts to which a difference goes. */
+function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurface, zone: Zone) {
+  const along = new Set(surface.rows.filter(({ axis }) => axis === 'along').map(({ id }) => id));
+  return zone.found
+    .filter(({ row }) => along.has(row))
+    .map(({ row, edge, expected, cuts }) => ({
+      row,
+      edge: edgeWords(surface, edge ?? '', say),
+      space: length(sawNearest(expected, packet.rounding.step)),
+      cuts,
+    }));
 }

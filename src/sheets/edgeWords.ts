@@ -1,0 +1,45 @@
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Say } from './SheetView.ts';
+
+type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles'>;
+
+/**
+ * The name of an edge in words: a wall by its letters, `hall:line` as the door line of the hall, `sink cabinet:3` as the face of
+ * the sink cabinet. Several edges with blanks between them, such as `B-C flange`, are said one after the other; a text that names no edge stays.
+ */
+export function edgeWords(surface: Edged, id: string, say: Say): string {
+  const parts = splitEdges(surface, id);
+  return parts ? [...new Set(parts.map((part) => oneEdge(surface, part, say)))].join(', ') : id;
+}
+
+/** The end of an edge where a tape is hooked: a lettered corner, the side of a doorway, or a corner of what stands in the room. */
+export function endWords(surface: Edged, end: string, say: Say): string {
+  const obstacle = obstacleOf(surface, end);
+  if (obstacle) return say('edge.corner', { name: obstacle });
+  return /^[A-Z]\d*$/.test(end) ? say('edge.letter', { name: end }) : edgeWords(surface, end, say);
+}
+
+function oneEdge(surface: Edged, id: string, say: Say): string {
+  const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
+  if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
+  const obstacle = obstacleOf(surface, id);
+  return obstacle ? say('edge.face', { name: obstacle }) : id.replace(/\.\d+$/, '');
+}
+
+function obstacleOf({ obstacles }: Edged, id: string): string | undefined {
+  return obstacles.find(({ name }) => id === name || id.startsWith(`${name}:`))?.name;
+}
+
+/** Cuts a list of edges at the blanks between them, though a name may hold a blank itself; undefined where something else is found. */
+function splitEdges(surface: Edged, text: string): readonly string[] | undefined {
+  if (text === '') return [];
+  const known = [...surface.edges.map(({ id }) => id), ...surface.obstacles.map(({ name }) => name)];
+  const ids = known
+    .filter((id) => text === id || text.startsWith(`${id} `))
+    .sort((a, b) => b.length - a.length);
+  for (const id of ids) {
+    const rest = splitEdges(surface, text.slice(id.length + 1));
+    if (rest) return [id, ...rest];
+  }
+  return undefined;
+}
