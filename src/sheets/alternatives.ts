@@ -1,5 +1,6 @@
 import type { Candidate } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
@@ -12,9 +13,11 @@ export const alternatives: Sheet = {
   speaks: 'owner',
   make: (context) => [
     {
+      landscape: true,
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
+          faults: faultLines(context, surface),
           rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),
       },
@@ -22,11 +25,14 @@ export const alternatives: Sheet = {
   ],
 };
 
+/** As many as can stand side by side on a page. */
+const MOST_OTHERS = 4;
+
 function candidates({ start }: PacketSurface): [string, Candidate][] {
   return [
     ['chosen', start.chosen],
     ...(start.runnerUp ? [['runnerUp', start.runnerUp] as [string, Candidate]] : []),
-    ...start.alternatives.map((one) => ['other', one] as [string, Candidate]),
+    ...start.alternatives.slice(0, MOST_OTHERS).map((one) => ['other', one] as [string, Candidate]),
   ];
 }
 

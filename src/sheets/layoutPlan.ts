@@ -18,11 +18,14 @@ export const layoutPlan: Sheet = {
 /** The key, a line for names that found no place, and the heading of the faults; then one line a fault, or two. */
 const KEY_MM = 24;
 const FAULT_MM = 5;
+/** More than this would make the plan small: then the comparison of starts has them all. */
+const MOST_FAULTS = 6;
 
 function planPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
   const { packet, say } = context;
   const { system, paper, step } = packet.spec.print;
-  const faults = faultLines(context, surface);
+  const all = faultLines(context, surface);
+  const faults = all.length > MOST_FAULTS ? [say('sheet.layout-plan.elsewhere', { count: all.length })] : all;
   const drawing = drawPlan(surface, {
     id: `plan-${i + 1}`,
     label: say('sheet.layout-plan.drawing', { name: surface.name }),

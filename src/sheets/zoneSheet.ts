@@ -27,6 +27,8 @@ const FOUND_MM = 7.6;
 const NUMBER_MM = 11;
 const BOX_MM = 6;
 const LEAST_PLAN_MM = 85;
+/** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
+const BARS_MM = 102;
 
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
   const { packet, say } = context;
@@ -50,7 +52,10 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
-      bars: drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg,
+      bars:
+        page.heightMm - below > BARS_MM + 9
+          ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg
+          : '',
       ...facts(context, surface, zone),
       cuts,
       found,
@@ -93,10 +98,13 @@ function tickLines(cuts: readonly { readonly pieces: readonly string[] }[], widt
   return Math.ceil((long * 1.1) / widthMm);
 }
 
-/** At each end of a row along the tile: the space that is left from its last whole tile, and the cuts to which a difference goes. */
+/**
+ * At each end of a row along the tile: the space that is left from its last whole tile, and the cuts to which a difference
+ * goes. Rows that end alike are one line.
+ */
 function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurface, zone: Zone) {
   const along = new Set(surface.rows.filter(({ axis }) => axis === 'along').map(({ id }) => id));
-  return zone.found
+  const lines = zone.found
     .filter(({ row }) => along.has(row))
     .map(({ row, edge, expected, cuts }) => ({
       row,
@@ -104,4 +112,10 @@ function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurfa
       space: length(sawNearest(expected, packet.rounding.step)),
       cuts,
     }));
+  const alike = new Map<string, typeof lines>();
+  for (const line of lines) {
+    const key = [line.edge, line.space, ...line.cuts].join('|');
+    alike.set(key, [...(alike.get(key) ?? []), line]);
+  }
+  return [...alike.values()].map((group) => ({ ...group[0]!, row: group.map(({ row }) => row).join(', ') }));
 }
