@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openBrowser } from '../../src/site/openBrowser.ts';
+import { atOnce } from './support/atOnce.ts';
+import { browserPath } from './support/browserPath.ts';
+import { type BuiltSite, buildJobs, demoJobs } from './support/buildJobs.ts';
+import { findings, type Visit, visitPage } from './support/visitPage.ts';
+
+const validator = new HtmlValidate({
+  extends: ['html-validate:standard'],
+  // Styles in the page are the drawings' own and the heads and feet of this very packet.
+  rules: { 'no-inline-style': 'off' },
+});
+
+describe('every page of the demo jobs', () => {
+  let site: BuiltSite;
+  let visits: readonly Visit[] = [];
+
+  beforeAll(async () => {
+    const path = browserPath();
+    site = await buildJobs(demoJobs());
+    const browser = await openBrowser(path);
+    visits = await atOnce(site.pages, (page) => visitPage(browser, site.output, page));
+    await browser.close();
+  });
+
+  test('is there: the index, and for each job its page, its sheets and its print documents', () => {
+    expect(visits.length).toBeGreaterThan(40);
+    expect(site.pages).toContain('index.html');
+    for (const { slug } of site.jobs) {
+      expect(site.pages).toEqual(
+        expect.arrayContaining([`${slug}/index.html`, `${slug}/saw-list.html`, `${slug}/print/packet.html`]),
+      );
+    }
+  });
+
+  test('opens from disk without an error, a missing file or a request to any network', () => {
+    expect(findings(visits, 'loading')).toEqual([]);
+  });
+
+  // WCAG 2.2 level AA, as axe-core checks it.
+  test('is accessible', () => {
+    expect(findings(visits, 'access')).toEqual([]);
+  });
+
+  // The HTML standard, as html-validate checks it.
+  test('is valid HTML', async () => {
+    const reports = await atOnce(site.pages, async (page) => {
+      const { results } = await validator.validateString(readFileSync(join(site.output, page), 'utf8'));
+      return results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line }) => `${page}:${line} ${ruleId}: ${message}`),
+      );
+    });
+    expect(reports.flat()).toEqual([]);
+  });
+
+  test('shows all its words, none cut off or out of its box, as it is printed', () => {
+    expect(findings(visits, 'layout')).toEqual([]);
+  });
+});

@@ -1,0 +1,47 @@
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Packet } from '../../../src/packet/Packet.ts';
+import { buildSite } from '../../../src/site/buildSite.ts';
+import { placesUnder } from '../../../src/site/places.ts';
+import { readFolders } from '../../../src/site/readFolders.ts';
+import { writeFile } from '../../../src/site/writePages.ts';
+import { home } from './browserPath.ts';
+
+export interface BuiltJob {
+  readonly slug: string;
+  readonly packet: Packet;
+}
+
+/** What stands in a folder after a build. */
+export interface BuiltSite {
+  readonly output: string;
+  readonly jobs: readonly BuiltJob[];
+  /** Every HTML page, as a path under the output. */
+  readonly pages: readonly string[];
+}
+
+/** The demo jobs as texts: slug → job file. */
+export function demoJobs(): Readonly<Record<string, string>> {
+  return Object.fromEntries(readFolders(join(home, 'jobs')).map(({ slug, text }) => [slug, text]));
+}
+
+/** Builds jobs, slug → job file, in a folder of their own; with PDFs where a browser is given. Throws at any problem. */
+export async function buildJobs(
+  texts: Readonly<Record<string, string>>,
+  browser?: string,
+): Promise<BuiltSite> {
+  const root = mkdtempSync(join(tmpdir(), 'packet-pages-'));
+  for (const [slug, text] of Object.entries(texts)) writeFile(join(root, 'jobs', slug, 'job.yaml'), text);
+  const places = placesUnder(home, root);
+  const { jobs, problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
+  if (problems.length > 0) throw new Error(problems.join('\n'));
+  const packetOf = (slug: string): Packet =>
+    JSON.parse(readFileSync(join(places.output, slug, 'packet.json'), 'utf8'));
+  const files = readdirSync(places.output, { recursive: true, encoding: 'utf8' });
+  return {
+    output: places.output,
+    jobs: jobs.map(({ slug }) => ({ slug, packet: packetOf(slug) })),
+    pages: files.filter((name) => name.endsWith('.html')).sort(),
+  };
+}
