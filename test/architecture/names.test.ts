@@ -7,8 +7,8 @@ const sources = readSources();
 const ownName = (path: string): string => basename(path).replace(/\.(ts|mjs)$/, '');
 const plain = (name: string): string => name.toLowerCase().replaceAll('_', '').replace(/s$/, '');
 
-/** Files that gather others, and the one that runs before anything is installed. */
-const nameless = (path: string): boolean => ownName(path) === 'index' || path === 'site/run.mjs';
+/** Files that gather others, and those that are started and export nothing. */
+const nameless = ({ path, exports }: Source): boolean => ownName(path) === 'index' || exports.length === 0;
 
 /** A file of one export bears its name; of several, one at least has the file's name in its own. A default export bears any. */
 function wellNamed({ path, exports }: Source): boolean {
@@ -18,7 +18,7 @@ function wellNamed({ path, exports }: Source): boolean {
 }
 
 describe('a file bears the name of what it exports', () => {
-  const wrong = sources.filter((file) => !nameless(file.path) && !wellNamed(file)).map(({ path }) => path);
+  const wrong = sources.filter((file) => !nameless(file) && !wellNamed(file)).map(({ path }) => path);
 
   test('but for those that bear the name of their subject', () => {
     expect(wrong.filter((path) => !(path in subjects))).toEqual([]);

@@ -56,7 +56,7 @@ function importsOf(program: Node): string[] {
 export function readSource(path: string, text: string): Source {
   const { program, module, errors } = parseSync(path, text);
   if (errors.length > 0) throw new SyntaxError(`${path}: ${errors[0]!.message}`);
-  const named = importsOf(program as unknown as Node);
+  const named = importsOf(program as unknown as Node).sort();
   const here = join('/', dirname(path));
   return {
     path,
