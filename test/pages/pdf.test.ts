@@ -1,0 +1,109 @@
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { readWords } from '../../src/site/words.ts';
+import { browserPath, home } from './support/browserPath.ts';
+import { type BuiltJob, buildJobs, demoJobs } from './support/buildJobs.ts';
+import type { PrintedFile, PrintedPage } from './support/PrintedPage.ts';
+import { checkBars, fontFaults, placeFaults, sizeFaults } from './support/pageFaults.ts';
+import { readPrinted } from './support/readPrinted.ts';
+import { fenceFigures, holdsFigure } from './support/sawFigures.ts';
+
+const words = readWords(join(home, 'layouts', 'words'));
+const documents = ['crew', 'owner', 'office', 'packet'] as const;
+const slugs = Object.keys(demoJobs());
+
+interface Printed {
+  readonly job: BuiltJob;
+  readonly files: Readonly<Record<string, PrintedFile>>;
+}
+
+describe.each(slugs)('the PDFs of %s', (slug) => {
+  let { job, files } = {} as Printed;
+
+  beforeAll(async () => {
+    const site = await buildJobs({ [slug]: demoJobs()[slug]! }, browserPath());
+    job = site.jobs[0]!;
+    const read = async (name: string) =>
+      [name, await readPrinted(join(site.output, slug, `${name}.pdf`))] as const;
+    files = Object.fromEntries(await Promise.all(documents.map(read)));
+  });
+
+  const perFile = (find: (file: PrintedFile) => readonly string[]) =>
+    documents.flatMap((name) => find(files[name]!).map((line) => `${name}.pdf ${line}`));
+  const perPage = (find: (page: PrintedPage, file: PrintedFile) => readonly string[]) =>
+    perFile((file) =>
+      file.pages.flatMap((page) => find(page, file).map((line) => `page ${page.number}: ${line}`)),
+    );
+
+  // ISO 32000-1: 14.3.3 title, 14.9.2 language, 14.7 structure, 12.3.3 outline.
+  test('have a title, a language, tags and an outline', () => {
+    for (const name of documents) {
+      const { info, outline, tagged } = files[name]!;
+      expect(info.Title).toContain(job.packet.job.title);
+      expect(words.languages).toContain(info.Language);
+      expect(tagged).toBe(true);
+      expect(outline.length).toBeGreaterThan(0);
+    }
+  });
+
+  test('bear job, revision, stamp and "n of m" on every page', () => {
+    const { title, revision, stamp } = job.packet.job;
+    const says = [...new Set([...job.packet.spec.print.crew, job.packet.spec.print.owner])].map(words.say);
+    const missing = perPage(({ text, number }, { pages }) => {
+      const numbered = says.map((say) => `${say('site.page')} ${number} ${say('site.of')} ${pages.length}`);
+      const lacks = [title, stamp].filter((part) => !text.includes(part));
+      const revised = says.some((say) => text.includes(`${say('site.revision')} ${revision}`));
+      return [
+        ...lacks,
+        ...(revised ? [] : ['revision']),
+        ...(numbered.some((line) => text.includes(line)) ? [] : numbered),
+      ];
+    });
+    expect(missing).toEqual([]);
+  });
+
+  test('have no words that lie on others or off the paper, and no empty page', () => {
+    expect(perFile(placeFaults)).toEqual([]);
+  });
+
+  test('have no type under 8 pt', () => {
+    expect(perFile(sizeFaults)).toEqual([]);
+  });
+
+  test('use no font but the one that comes with the program', () => {
+    expect(perFile(fontFaults)).toEqual([]);
+  });
+
+  // Both bars of a page are one path, so its width and its height are their lengths.
+  test('are printed at true scale: check bars of 4 in or 100 mm in both directions, to 0.2 mm', () => {
+    const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
+    const bars = documents.flatMap((name) => files[name]!.pages.flatMap((page) => checkBars(page, nominal)));
+    expect(bars.length).toBeGreaterThan(3);
+    const off = bars.flat().filter((length) => Math.abs(length - nominal) > 0.2);
+    expect(off).toEqual([]);
+  });
+
+  test('have check bars on every page that speaks of them', () => {
+    const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
+    const notes = words.languages.map((lang) => words.say(lang)('site.printNote').slice(0, 30));
+    const without = perPage((page) => {
+      const speaks = notes.some((note) => page.text.includes(note));
+      return speaks && checkBars(page, nominal).length === 0 ? ['no check bar'] : [];
+    });
+    expect(without).toEqual([]);
+  });
+
+  test('give back every saw size as figures: whole number, space, numerator, slash, denominator', () => {
+    const say = words.say(job.packet.spec.print.crew[0]!);
+    const pages = files.crew!.pages.filter(({ text }) => text.includes(say('sheet.saw-list.title')));
+    const text = pages.map((page) => page.text).join('\n');
+    const cuts = job.packet.surfaces.flatMap((surface) => surface.cuts).filter((cut) => !cut.hard);
+    const lost = cuts.flatMap((cut) =>
+      fenceFigures(cut, job.packet)
+        .filter((figure) => !holdsFigure(text, figure))
+        .map((figure) => `cut ${cut.number}: ${figure}`),
+    );
+    expect(cuts.length).toBeGreaterThan(5);
+    expect(lost).toEqual([]);
+  });
+});
