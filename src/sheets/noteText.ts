@@ -1,12 +1,24 @@
-import type { PacketNote } from '../packet/Packet.ts';
+import type { PacketNote, PacketSurface } from '../packet/Packet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
+import { surfaceFigures } from './surfaceFigures.ts';
 
 /** A note of the packet as a sentence: of a limit that fails, its name and what would pass. */
-export function noteText(context: SheetContext, { code, figures, at }: PacketNote): string {
-  const sentence = context.say(code, sayFigures(context, figures));
+export function noteText(context: SheetContext, note: PacketNote): string {
+  const { code, figures, at } = note;
+  const surface = surfaceOf(context.packet.surfaces, note);
+  const sentence = context.say(
+    code,
+    surface ? surfaceFigures(context, surface, figures) : sayFigures(context, figures),
+  );
   const limit = context.packet.limits.find((one) => !one.pass && `limit.${one.rule}` === code);
   const name = code.startsWith('height.') ? `${at[0]}: ` : '';
   if (!limit?.wouldPass) return `${name}${sentence}`;
   return `${sentence}. ${context.say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures))}`;
+}
+
+/** The surface that has the edge a note names, and where it names none, the first. */
+function surfaceOf(surfaces: readonly PacketSurface[], { figures }: PacketNote): PacketSurface | undefined {
+  const named = String(figures.edge ?? '');
+  return surfaces.find(({ edges }) => edges.some(({ id }) => named.startsWith(id))) ?? surfaces[0];
 }

@@ -19,8 +19,8 @@ export const zoneSheet: Sheet = {
     ),
 };
 
-/** Heights in mm of what stands round the plan: facts and the rule above the ticks, a line of ticks, a line of two found spaces. */
-const FACTS_MM = 52;
+/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of two found spaces. */
+const FACTS_MM = { one: 40, two: 51 };
 const TICKS_MM = 8.5;
 const FOUND_MM = 7.6;
 /** A numbered circle with the space after it, and a box, in mm. */
@@ -28,23 +28,24 @@ const NUMBER_MM = 11;
 const BOX_MM = 6;
 const LEAST_PLAN_MM = 85;
 /** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
-const BARS_MM = 102;
+const BARS_MM = 113;
 
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
   const { packet, say } = context;
   const { system, paper } = packet.spec.print;
   const cuts = zoneCuts(surface, zone);
   const page = pageSpace(paper, 'portrait');
-  const ticks = tickLines(cuts, page.widthMm) * TICKS_MM;
-  const room = Math.max(0, Math.floor((page.heightMm - FACTS_MM - ticks - LEAST_PLAN_MM) / FOUND_MM));
+  const fixed = FACTS_MM[context.second ? 'two' : 'one'] + tickLines(cuts, page.widthMm) * TICKS_MM;
+  const room = Math.max(0, Math.floor((page.heightMm - fixed - LEAST_PLAN_MM) / FOUND_MM));
   const found = foundSpaces(context, surface, zone).slice(0, 2 * room);
-  const below = FACTS_MM + ticks + Math.ceil(found.length / 2) * FOUND_MM;
+  const below = fixed + Math.ceil(found.length / 2) * FOUND_MM;
+  const bars = page.heightMm - below > BARS_MM;
   const drawing = drawZone(surface, zone, {
     id: `zone-${zone.number}`,
     label: say('sheet.zone.drawing', { zone: zone.number }),
     system,
     say,
-    space: drawingSpace(paper, 'portrait', below),
+    space: bars ? drawingSpace(paper, 'portrait', below) : { ...page, heightMm: page.heightMm - below },
   });
   return {
     suffix: String(zone.number),
@@ -52,10 +53,9 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
-      bars:
-        page.heightMm - below > BARS_MM + 9
-          ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg
-          : '',
+      bars: bars
+        ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg
+        : '',
       ...facts(context, surface, zone),
       cuts,
       found,
@@ -117,5 +117,10 @@ function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurfa
     const key = [line.edge, line.space, ...line.cuts].join('|');
     alike.set(key, [...(alike.get(key) ?? []), line]);
   }
-  return [...alike.values()].map((group) => ({ ...group[0]!, row: group.map(({ row }) => row).join(', ') }));
+  return [...alike.values()].map((group) => ({ ...group[0]!, row: rowNames(group.map(({ row }) => row)) }));
+}
+
+/** Up to three names, or the first two and the last. */
+function rowNames(names: readonly string[]): string {
+  return names.length > 3 ? `${names[0]}, ${names[1]} … ${names.at(-1)}` : names.join(', ');
 }

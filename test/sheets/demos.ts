@@ -1,0 +1,41 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { readJob } from '../../src/job/readJob.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
+import type { Packet } from '../../src/packet/Packet.ts';
+import { makeSheets } from '../../src/sheets/makeSheets.ts';
+import { readWords } from '../../src/site/words.ts';
+
+const home = join(import.meta.dirname, '../..');
+
+export const words = readWords(join(home, 'layouts/words'));
+
+/** Texts of the demo jobs by their folder. */
+export const demoTexts: Readonly<Record<string, string>> = Object.fromEntries(
+  readdirSync(join(home, 'jobs')).map((slug) => [
+    slug,
+    readFileSync(join(home, 'jobs', slug, 'job.yaml'), 'utf8'),
+  ]),
+);
+
+/** The same job with all its sheets in one language. */
+export function inLanguage(text: string, lang: string): string {
+  return text
+    .replace(/crew: (\[[^\]]*\]|\w+)/, `crew: ${lang}`)
+    .replace(/owner: (en|es)\}/, `owner: ${lang}}`);
+}
+
+function packetOf(slug: string, text: string): Packet {
+  const { job, problems } = readJob(text, `jobs/${slug}/job.yaml`, slug);
+  if (!job) throw new Error(JSON.stringify(problems));
+  const made = makePacket(job);
+  if ('problems' in made) throw new Error(JSON.stringify(made.problems));
+  return made.packet;
+}
+
+/** Each demo job as a packet with its sheets. */
+export const demos = Object.entries(demoTexts).map(([slug, text]) => {
+  const packet = packetOf(slug, text);
+  const sheets = makeSheets(packet, words);
+  return { slug, packet, sheets };
+});

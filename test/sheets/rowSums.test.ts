@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { demos } from './demos.ts';
+
+/** A printed figure as a number in its own unit: `11 13/16`, `3/16`, `297.1`. */
+function value(figure: string): number {
+  const [, whole = '0', top = '0', bottom = '1'] =
+    /^(\d+(?:[.,]\d+)?)?(?:(?:^| )(\d+)\/(\d+))?$/.exec(figure.trim()) ?? [];
+  return Number(whole.replace(',', '.')) + Number(top) / Number(bottom);
+}
+
+/** The sum of a row as a reader with a pencil takes it: words aside, `9 × 11 13/16` is nine times as much. */
+function sumOf(text: string): number {
+  const terms = text.split(/[·+]/).map((term) => term.replace(/^[^\d]*/, ''));
+  return terms.reduce((sum, term) => {
+    const [, count = '1', figure = term] = /^(\d+) × (.*)$/.exec(term.trim()) ?? [];
+    return sum + Number(count) * value(figure);
+  }, 0);
+}
+
+interface Sums {
+  readonly surfaces: readonly {
+    readonly axes: readonly { readonly rows: readonly { readonly id: string; readonly sum: string }[] }[];
+  }[];
+}
+
+describe.each(demos)('the row sums of $slug', ({ packet, sheets }) => {
+  const perUnit = packet.spec.print.system === 'mm' ? 320 : 8128;
+  const finest = packet.spec.print.system === 'mm' ? 0.1 : 1 / 64;
+  const { surfaces } = sheets.find(({ template }) => template === 'row-sums')!.data as Sums;
+
+  test('hold every row both ways', () => {
+    const ids = surfaces.flatMap(({ axes }) => axes.flatMap(({ rows }) => rows.map(({ id }) => id)));
+    expect(ids.sort()).toEqual(packet.surfaces.flatMap((surface) => surface.rows.map(({ id }) => id)).sort());
+  });
+
+  test('close as printed: what is written adds up to the room, to the last figure that is written', () => {
+    for (const [i, { axes }] of surfaces.entries()) {
+      for (const { id, sum } of axes.flatMap(({ rows }) => rows)) {
+        const { from, to } = packet.surfaces[i]!.rows.find((row) => row.id === id)!;
+        const room = Math.hypot(to[0] - from[0], to[1] - from[1]) / perUnit;
+        expect(room - sumOf(sum), `${id}: ${sum}`).toBeGreaterThan(-1e-9);
+        expect(room - sumOf(sum), `${id}: ${sum}`).toBeLessThan(finest);
+      }
+    }
+  });
+});

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { demos } from './demos.ts';
+
+interface Line {
+  readonly number: number;
+  readonly pieces: readonly string[];
+}
+interface SawZone {
+  readonly fences: readonly { readonly lines: readonly Line[] }[];
+  readonly marked: readonly Line[];
+}
+
+/** What each sheet asks to be sawn, as cut number and piece. */
+function asked(sheets: (typeof demos)[number]['sheets'], template: string): string[] {
+  const data = sheets.filter((sheet) => sheet.template === template).map((sheet) => sheet.data);
+  const lines: Line[] = data.flatMap((one) => {
+    const { cards = [], cuts = [], zones = [] } = one as { cards?: Line[]; cuts?: Line[]; zones?: SawZone[] };
+    return [
+      ...cards,
+      ...cuts,
+      ...zones.flatMap(({ fences, marked }) => [...fences.flatMap(({ lines }) => lines), ...marked]),
+    ];
+  });
+  return lines.flatMap(({ number, pieces }) => pieces.map((piece) => `${number} ${piece}`)).sort();
+}
+
+describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
+  const pieces = packet.surfaces.flatMap((surface) => surface.pieces.filter(({ whole }) => !whole));
+  const wanted = pieces.map(({ id, cut }) => `${cut} ${id}`).sort();
+
+  test('every cut piece stands once on a card or in the saw list', () => {
+    expect([...asked(sheets, 'hard-cuts'), ...asked(sheets, 'saw-list')].sort()).toEqual(wanted);
+  });
+
+  test('the zone sheets tick each cut piece once', () => {
+    expect(asked(sheets, 'zone')).toEqual(wanted);
+  });
+
+  test('all pieces are set in some zone', () => {
+    const counts = sheets
+      .filter(({ template }) => template === 'zone')
+      .map(({ data }) => (data as { count: number }).count);
+    expect(counts.reduce((sum, count) => sum + count, 0)).toBe(
+      packet.surfaces.flatMap((surface) => surface.pieces).length,
+    );
+  });
+});
