@@ -8,7 +8,7 @@ import { ensurePackages } from './setup/packages.mjs';
 
 const home = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 process.chdir(home);
-const printing = new Set(['build', 'test', 'bench']);
+const printing = new Set(['build', 'test', 'bench', 'goldens']);
 
 function fail(text) {
   process.stderr.write(`${text}\n`);

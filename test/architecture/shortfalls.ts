@@ -38,6 +38,7 @@ export const subjects: Readonly<Record<string, string>> = {
   'site/commands/build.ts': 'a command exports run; its file is the name that is typed',
   'site/commands/check.ts': 'a command exports run; its file is the name that is typed',
   'site/commands/dev.ts': 'a command exports run; its file is the name that is typed',
+  'site/commands/goldens.ts': 'a command exports run; its file is the name that is typed',
   'site/commands/new.ts': 'a command exports run; its file is the name that is typed',
   'site/commands/test.ts': 'a command exports run; its file is the name that is typed',
   'site/assetFiles.mjs': 'where fonts and styles lie, for the build and for the pages',

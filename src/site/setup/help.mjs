@@ -14,6 +14,8 @@ Writes jobs/<job>/job.yaml, a job file with comments to fill in. Never overwrite
 <job> is a folder name: small letters, digits and single hyphens.`,
   bench: `npm run bench
 Measures the parts of a build on this machine: each figure, the median of its runs, what it should stay under.`,
+  goldens: `node src/site/run.mjs goldens
+Takes the pictures of the demo sheets in test/sheets/golden anew, after a wanted change. Look at each before you keep it.`,
 };
 
 const settings = `

@@ -4,6 +4,14 @@ Only letters are judged, by the height of a capital: the space above and under t
 */
 (() => {
   const slack = 0.75;
+  const pixelsPerMm = 96 / 25.4;
+  // Each sheet as wide as its print: the paper less margins of 20 and 12 mm.
+  for (const { classList, style } of document.querySelectorAll('section.sheet')) {
+    const [short, long] = classList.contains('paper-a4') ? [210, 297] : [215.9, 279.4];
+    style.width = `${((classList.contains('landscape') ? long : short) - 32) * pixelsPerMm}px`;
+  }
+  const sheetOf = (element) =>
+    /page-(\S+)/.exec(element.closest('section.sheet')?.className ?? '')?.[1] ?? 'page';
   const round = (value) => Math.round(value * 10) / 10;
   const describe = (box) => [box.left, box.top, box.right, box.bottom].map(round).join(' ');
 
@@ -54,7 +62,7 @@ Only letters are judged, by the height of a capital: the space above and under t
       for (const box of boxes) {
         if (inside(box, outer)) continue;
         faults.push(
-          `"${node.data.trim().slice(0, 60)}" (${describe(box)}) runs out of ${why} (${describe(outer)})`,
+          `${sheetOf(parent)}: "${node.data.trim().slice(0, 60)}" (${describe(box)}) runs out of ${why} (${describe(outer)})`,
         );
       }
     }
@@ -64,16 +72,16 @@ Only letters are judged, by the height of a capital: the space above and under t
     const box = table.getBoundingClientRect();
     if (box.left >= outer.left - slack && box.right <= outer.right + slack) continue;
     faults.push(
-      `a table "${table.textContent.trim().slice(0, 40)}" (${describe(box)}) is wider than the sheet (${describe(outer)})`,
+      `${sheetOf(table)}: a table "${table.textContent.trim().slice(0, 40)}" (${describe(box)}) is wider than the sheet (${describe(outer)})`,
     );
   }
   for (const svg of document.querySelectorAll('section.sheet svg')) {
     const outer = svg.closest('section.sheet').getBoundingClientRect();
     const box = svg.getBoundingClientRect();
-    const bars = svg.closest('.bars') ? 12 * (96 / 25.4) : 0;
+    const bars = svg.closest('.bars') ? 12 * pixelsPerMm : 0;
     if (box.left >= outer.left - bars - slack && box.right <= outer.right + slack) continue;
     faults.push(
-      `the drawing "${svg.getAttribute('aria-label')}" (${describe(box)}) is wider than the sheet (${describe(outer)})`,
+      `${sheetOf(svg)}: the drawing "${svg.getAttribute('aria-label')}" (${describe(box)}) is wider than the sheet (${describe(outer)})`,
     );
   }
   return faults;

@@ -18,13 +18,6 @@ export interface Visit {
   readonly layout: readonly string[];
 }
 
-/** Width of the print on a sheet's paper in CSS pixels: paper less margins of 20 and 12 mm. */
-async function printWidth(page: Page): Promise<number> {
-  const paper = (await page.evaluate("document.querySelector('section.sheet')?.className ?? ''")) as string;
-  const [short, long] = paper.includes('paper-a4') ? [210, 297] : [215.9, 279.4];
-  return Math.floor(((paper.includes('landscape') ? long : short) - 32) * (96 / 25.4));
-}
-
 async function findAccess(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe);
   const { violations } = (await page.evaluate(
@@ -35,8 +28,14 @@ async function findAccess(page: Page): Promise<readonly string[]> {
 
 async function findLayout(page: Page): Promise<readonly string[]> {
   await page.emulateMediaType('print');
-  await page.setViewport({ width: await printWidth(page), height: 900 });
+  await page.setViewport({ width: 1200, height: 900 });
   return (await page.evaluate(layoutFaults)) as string[];
+}
+
+/** Which of the slower looks are wanted. */
+interface VisitWish {
+  readonly access: boolean;
+  readonly layout: boolean;
 }
 
 /** Opens a page from the disk and looks at it from all sides. */
@@ -44,7 +43,7 @@ export async function visitPage(
   browser: Browser,
   output: string,
   path: string,
-  wish = { access: true },
+  wish: VisitWish,
 ): Promise<Visit> {
   const page = await browser.newPage();
   const loading: string[] = [];
@@ -59,7 +58,7 @@ export async function visitPage(
   await page.goto(pathToFileURL(join(output, path)).href, { waitUntil: 'load' });
   await page.evaluate('document.fonts.ready.then(() => true)');
   const access = wish.access ? await findAccess(page) : [];
-  const layout = path.includes('/print/') ? [] : await findLayout(page);
+  const layout = wish.layout ? await findLayout(page) : [];
   await page.close();
   return { path, loading, access, layout };
 }
