@@ -4,7 +4,7 @@ import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { atOnce } from './support/atOnce.ts';
-import { browserPath } from './support/browserPath.ts';
+import { browserPath, patience } from './support/browserPath.ts';
 import { type BuiltSite, buildJobs, demoJobs } from './support/buildJobs.ts';
 import { findings, type Visit, visitPage } from './support/visitPage.ts';
 
@@ -30,7 +30,7 @@ describe('every page of the demo jobs', () => {
     const browser = await openBrowser(path);
     visits = await atOnce(site.pages, (page) => visitPage(browser, site.output, page, wishFor(page)));
     await browser.close();
-  });
+  }, patience);
 
   test('is there: the index, and for each job its page, its sheets and its print documents', () => {
     expect(visits.length).toBeGreaterThan(40);

@@ -4,7 +4,7 @@ import { openBrowser } from '../../src/site/openBrowser.ts';
 import { printPdf } from '../../src/site/printPdf.ts';
 import { writeFile } from '../../src/site/writePages.ts';
 import { atOnce } from './support/atOnce.ts';
-import { browserPath } from './support/browserPath.ts';
+import { browserPath, patience } from './support/browserPath.ts';
 import { type BuiltSite, buildJobs } from './support/buildJobs.ts';
 import type { PrintedFile } from './support/PrintedPage.ts';
 import { checkBars, fontFaults, placeFaults, sizeFaults } from './support/pageFaults.ts';
@@ -33,7 +33,7 @@ describe('packets of other papers, languages and sizes', () => {
       return readPrinted(pdf);
     });
     await browser.close();
-  });
+  }, patience);
 
   const perFile = (find: (file: PrintedFile) => readonly string[]) =>
     files.flatMap((file, at) => find(file).map((line) => `${slugs[at]} ${line}`));

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { goldenFolder, goldenSheets } from '../../src/site/golden/goldenSheets.ts';
 import { takePictures } from '../../src/site/golden/takePictures.ts';
 import { openBrowser } from '../../src/site/openBrowser.ts';
-import { browserPath, home } from '../pages/support/browserPath.ts';
+import { browserPath, home, patience } from '../pages/support/browserPath.ts';
 
 const compare = readFileSync(join(import.meta.dirname, 'pictureFaults.js'), 'utf8');
 const wayOut = 'where the change is wanted, look at the sheet and run "node src/site/run.mjs goldens"';
@@ -30,7 +30,7 @@ pictureFaults('${address(expected)}', '${address(found)}')`;
   beforeAll(async () => {
     pictures = await takePictures(home, browserPath());
     browser = await openBrowser(browserPath());
-  });
+  }, patience);
 
   afterAll(() => browser?.close());
 

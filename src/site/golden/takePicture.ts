@@ -2,7 +2,7 @@ import { pathToFileURL } from 'node:url';
 import type { Browser } from 'puppeteer';
 
 /** White round the sheet and the most that is shown of a long one, in CSS pixels; picture pixels to a CSS pixel. */
-const [border, tallest, density] = [20, 960, 1.25];
+const [border, tallest, density] = [14, 960, 1.25];
 
 /** A PNG of the sheet on a page, at a size that depends on its paper only. */
 export async function takePicture(browser: Browser, html: string): Promise<Uint8Array> {
