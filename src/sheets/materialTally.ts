@@ -35,7 +35,7 @@ function tally(context: SheetContext, priced: boolean) {
 }
 
 /** The count of one tile as a column of figures that adds up. */
-function tileCount({ packet, number, length }: SheetContext, plan: TilePlan) {
+function tileCount({ packet, length }: SheetContext, plan: TilePlan) {
   const tile = packet.spec.tiles.find(({ key }) => key === plan.tile);
   const perBox = tile?.box?.pieces ?? 0;
   return {
@@ -47,21 +47,27 @@ function tileCount({ packet, number, length }: SheetContext, plan: TilePlan) {
     saved: plan.whole + plan.cut - plan.needed,
     perBox,
     proved: plan.needed === plan.bound,
-    price: plan.price === undefined ? '' : number(plan.price, 2),
+    price: plan.price === undefined ? '' : plan.price.toFixed(2),
     returnable: plan.over,
   };
 }
 
 function materialRow(context: SheetContext, material: Material) {
-  const { say, number } = context;
+  const { say } = context;
   return {
     what: say(`material.${material.what}.name`),
     name: material.name ?? '',
     sum: material.sum.map(({ code, figures }) => say(code, sayFigures(context, figures))),
     source: saySource(say, material.source),
     amount: amountText(context, material),
-    buy: `${number(material.buy, 0)} ${say(`unit.${material.buyUnit}`, { count: material.buy })}`,
+    buy: buyText(context, material),
   };
+}
+
+/** What is sold by the length is bought in the job's own unit, all else by the package. */
+function buyText(context: SheetContext, { buy, buyUnit }: Material): string {
+  if (buyUnit === 'metre') return String(sayFigure(context, 'buyMetres', buy));
+  return `${context.number(buy, 0)} ${context.say(`unit.${buyUnit}`, { count: buy })}`;
 }
 
 /** Units of the tally as endings of a figure's name, so that each is printed in the job's own system. */

@@ -17,22 +17,29 @@ export const setOut: Sheet = {
 };
 
 /** What stands under the drawing: the lines' marks, the check, and the readings in small print. */
-const CHECK_MM = 28;
+const CHECK_MM = 22;
 const LINE_MM = 6;
-const MARK_MM = 8;
+const MARK_MM = 9;
+/** A line of small print holds two readings at least. */
+const READINGS_MM = 4.5;
 
 function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
   const { packet, say, length } = context;
   const { system, paper, step } = packet.spec.print;
   const { chalk } = surface;
   const marks = chalk.lines.reduce((sum, line) => sum + Math.max(line.marks.length, 1), 0);
+  const below =
+    CHECK_MM +
+    LINE_MM * chalk.lines.length +
+    MARK_MM * marks +
+    READINGS_MM * Math.ceil((surface.adjustment.readings.length + 1) / 2);
   const drawing = drawSetOut(surface, {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
     system,
     say,
     step,
-    space: bothSpaces(paper, CHECK_MM + LINE_MM * chalk.lines.length + MARK_MM * marks),
+    space: bothSpaces(paper, below),
   });
   const [short, long] = chalk.check.legs;
   return {

@@ -19,10 +19,12 @@ export const zoneSheet: Sheet = {
     ),
 };
 
-/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of two found spaces. */
-const FACTS_MM = { one: 40, two: 51 };
-const TICKS_MM = 8.5;
-const FOUND_MM = 7.6;
+/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces. */
+const FACTS_MM = { one: 48, two: 55 };
+const TICKS_MM = 8.2;
+const FOUND_MM = 6.6;
+/** More found spaces than this stand in three columns instead of two. */
+const MANY_FOUND = 12;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 11;
 const BOX_MM = 6;
@@ -37,8 +39,10 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
   const page = pageSpace(paper, 'portrait');
   const fixed = FACTS_MM[context.second ? 'two' : 'one'] + tickLines(cuts, page.widthMm) * TICKS_MM;
   const room = Math.max(0, Math.floor((page.heightMm - fixed - LEAST_PLAN_MM) / FOUND_MM));
-  const found = foundSpaces(context, surface, zone).slice(0, 2 * room);
-  const below = fixed + Math.ceil(found.length / 2) * FOUND_MM;
+  const all = foundSpaces(context, surface, zone);
+  const columns = all.length > MANY_FOUND ? 3 : 2;
+  const found = all.slice(0, columns * room);
+  const below = fixed + Math.ceil(found.length / columns) * FOUND_MM;
   const bars = page.heightMm - below > BARS_MM;
   const drawing = drawZone(surface, zone, {
     id: `zone-${zone.number}`,
@@ -59,6 +63,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       ...facts(context, surface, zone),
       cuts,
       found,
+      columns,
     },
   };
 }
@@ -108,7 +113,7 @@ function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurfa
     .filter(({ row }) => along.has(row))
     .map(({ row, edge, expected, cuts }) => ({
       row,
-      edge: edgeWords(surface, edge ?? '', say),
+      edge: shortEdge(surface, edge ?? '', say),
       space: length(sawNearest(expected, packet.rounding.step)),
       cuts,
     }));
@@ -120,7 +125,14 @@ function foundSpaces({ packet, say, length }: SheetContext, surface: PacketSurfa
   return [...alike.values()].map((group) => ({ ...group[0]!, row: rowNames(group.map(({ row }) => row)) }));
 }
 
-/** Up to three names, or the first two and the last. */
+/** Up to two names, or the first and the last. */
 function rowNames(names: readonly string[]): string {
-  return names.length > 3 ? `${names[0]}, ${names[1]} … ${names.at(-1)}` : names.join(', ');
+  return names.length > 2 ? `${names[0]} … ${names.at(-1)}` : names.join(', ');
+}
+
+/** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */
+function shortEdge(surface: PacketSurface, id: string, say: SheetContext['say']): string {
+  const name = id.split(':')[0]!;
+  const known = [...surface.obstacles, ...surface.openings].some((one) => one.name === name);
+  return known ? name : edgeWords(surface, id, say);
 }
