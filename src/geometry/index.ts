@@ -5,7 +5,6 @@ export * from './clipConvex.ts';
 export * from './convexHull.ts';
 export * from './distance.ts';
 export * from './fromLowest.ts';
-export * from './index.ts';
 export * from './insetByEdge.ts';
 export * from './intersect.ts';
 export * from './isConvex.ts';

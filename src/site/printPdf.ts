@@ -1,6 +1,6 @@
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'puppeteer';
-import { fixPdfDates } from './pdfDates.ts';
+import { fixPdfDates } from './fixPdfDates.ts';
 import { fixPdfNodes } from './pdfNodes.ts';
 
 /** Prints one HTML file. Each document has its own page object: only then are its bytes always the same. */

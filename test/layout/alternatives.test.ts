@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ObstacleSpec } from '../../src/job/Job.ts';
-import type { Candidate } from '../../src/layout/index.ts';
+import type { Candidate } from '../../src/layout/Layout.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Layout } from '../../src/layout/index.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
 

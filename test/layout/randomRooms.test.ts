@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Shape } from '../../src/geometry/index.ts';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
-import type { Layout } from '../../src/layout/index.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { areaOf, judged, lengthRound } from '../support/Judged.ts';
 import { judgeCount } from '../support/judgeCount.ts';
 import { judgeCover } from '../support/judgeCover.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bounds } from '../../src/geometry/index.ts';
-import { makeLayout } from '../../src/layout/index.ts';
-import { makeRoom } from '../../src/room/index.ts';
+import { makeLayout } from '../../src/layout/makeLayout.ts';
+import { makeRoom } from '../../src/room/makeRoom.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
 

@@ -6,7 +6,7 @@ import { turnOf } from '../../src/layout/frame/turnOf.ts';
 import { countTiles } from '../../src/layout/pieces/insideTiles.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
 import { makePattern } from '../../src/pattern/index.ts';
-import { makeRoom } from '../../src/room/index.ts';
+import { makeRoom } from '../../src/room/makeRoom.ts';
 import { areaOf } from '../support/Judged.ts';
 import { jobOf, rectangle, surfaceOf, ticks } from '../support/surfaceOf.ts';
 

@@ -1,5 +1,5 @@
 import type { Point, Ring, Shape } from '../../src/geometry/index.ts';
-import type { Layout } from '../../src/layout/index.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 
 /** What a judge looks at: a pattern as pure repetition, the field, and what was laid. All in one frame, in ticks. */
 export interface Judged {

@@ -1,6 +1,8 @@
 import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
-import { type Layout, makeLayout } from '../../src/layout/index.ts';
-import { makeRoom, type Room } from '../../src/room/index.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
+import { makeLayout } from '../../src/layout/makeLayout.ts';
+import { makeRoom } from '../../src/room/makeRoom.ts';
+import type { Room } from '../../src/room/Room.ts';
 
 /** Room and layout of a surface; throws where either is refused, with the codes of the problems. */
 export function layOut(

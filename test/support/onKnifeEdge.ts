@@ -3,10 +3,10 @@ import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
-import type { Layout } from '../../src/layout/index.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { countTiles } from '../../src/layout/pieces/insideTiles.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
-import type { Room } from '../../src/room/index.ts';
+import type { Room } from '../../src/room/Room.ts';
 
 /** Rounding of a turned room moves its corners by a tick each way, seen from the pattern by two. */
 const NUDGES: readonly Point[] = [

@@ -9,7 +9,7 @@ import type {
   StartWish,
   SurfaceSpec,
 } from '../../src/job/Job.ts';
-import { makeRoom } from '../../src/room/index.ts';
+import { makeRoom } from '../../src/room/makeRoom.ts';
 import { jobOf, surfaceOf, wallFacts } from './surfaceOf.ts';
 
 const IN = 8128;

@@ -1,30 +1,13 @@
-import type { SurfaceSpec } from '../../job/Job.ts';
-import type { Pattern } from '../../pattern/Pattern.ts';
-import type { Ground } from '../frame/Ground.ts';
-import type { Candidate, Start } from '../Layout.ts';
+import type { Start } from '../Layout.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
 import { type AxisPlan, crossed, planAxis } from './axisChoices.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { evaluate } from './evaluate.ts';
 import { axisRuns, isSlanted } from './mainRuns.ts';
 import { rank } from './rank.ts';
+import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { distinct, sameStart } from './sameStart.ts';
 import { slantedChoices } from './slantedChoices.ts';
-
-/** A start with its figures. */
-export interface Scored {
-  readonly choice: Choice;
-  readonly candidate: Candidate;
-}
-
-/** Everything a start is chosen from. */
-export interface StartQuestion {
-  readonly ground: Ground;
-  readonly pattern: Pattern;
-  readonly surface: Pick<SurfaceSpec, 'pattern' | 'start'>;
-  /** The same pattern with another joint, for what a slightly narrower joint would save. */
-  readonly withJoint: (joint: number) => Pattern;
-}
 
 export type StartAnswer =
   | { readonly start: Start; readonly runs: MainRuns }

@@ -1,7 +1,7 @@
 import { join, relative } from 'node:path';
 import { buildSite } from '../buildSite.ts';
+import { makeProgress } from '../makeProgress.ts';
 import { placesUnder } from '../places.ts';
-import { makeProgress } from '../progress.ts';
 import { readFolders } from '../readFolders.ts';
 import type { CommandInput } from './CommandInput.ts';
 import { unknownNames } from './unknownNames.ts';

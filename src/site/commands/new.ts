@@ -1,5 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { starterJob } from '../../job/starterJob.ts';
 import { placesUnder } from '../places.ts';
 import { isSlug } from '../readFolders.ts';
 import { writeFile } from '../writePages.ts';
@@ -24,7 +25,7 @@ export async function run({ home, args }: CommandInput): Promise<number> {
     process.stderr.write(`${problem}\n`);
     return 1;
   }
-  writeFile(join(jobs, name, 'job.yaml'), readFileSync(join(import.meta.dirname, 'new-job.yaml')));
+  writeFile(join(jobs, name, 'job.yaml'), starterJob(name, 'inches'));
   process.stdout.write(`Wrote jobs/${name}/job.yaml: fill it in, then run npm start -- ${name}\n`);
   return 0;
 }

@@ -23,7 +23,8 @@ function onEach(job: Job, change: (surface: SurfaceSpec) => SurfaceSpec): Job {
 function renamed(surface: SurfaceSpec): SurfaceSpec {
   const letter = (name: string) => String.fromCharCode(name.charCodeAt(0) + 10);
   const rename = (value: unknown): unknown => {
-    if (typeof value === 'string') return /^[A-P](-[A-P])?$/.test(value) ? value.replace(/[A-P]/g, letter) : value;
+    if (typeof value === 'string')
+      return /^[A-P](-[A-P])?$/.test(value) ? value.replace(/[A-P]/g, letter) : value;
     if (Array.isArray(value)) return value.map(rename);
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, rename(one)]));
@@ -43,7 +44,13 @@ export function tallyOf({ surfaces, tiles, limits, materials }: Packet) {
       smallest: Math.round(chosen.smallestShare * 1000),
       chosen: [chosen.underHalf, chosen.nearFull, chosen.webFaults, chosen.hardCuts, chosen.thin],
     })),
-    plans: Object.values(tiles).map(({ needed, spare, keep, buy, boxes }) => [needed, spare, keep, buy, boxes]),
+    plans: Object.values(tiles).map(({ needed, spare, keep, buy, boxes }) => [
+      needed,
+      spare,
+      keep,
+      buy,
+      boxes,
+    ]),
     limits: limits.map(({ rule, pass }) => `${rule} ${pass}`).sort(),
     materials: materials.map(({ what, buy, buyUnit }) => `${what} ${buy} ${buyUnit}`),
   };

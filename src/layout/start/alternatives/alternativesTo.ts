@@ -1,22 +1,11 @@
 import type { Candidate } from '../../Layout.ts';
-import type { MainRuns } from '../Choice.ts';
-import type { Scored, StartQuestion } from '../chooseStart.ts';
-import type { AxisRuns } from '../mainRuns.ts';
 import { sameStart } from '../sameStart.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { easedJoint } from './easedJoint.ts';
 import { freedStrips } from './freedStrips.ts';
 import { otherRuns } from './otherRuns.ts';
 import { simplified } from './simplified.ts';
 import { withoutTrim } from './withoutTrim.ts';
-
-/** Everything an alternative is made from. */
-export interface AlternativeQuestion extends StartQuestion {
-  readonly chosen: Scored;
-  /** Runs whose end cuts are told. */
-  readonly ends: MainRuns;
-  /** All runs, the one that decided first. */
-  readonly runs: AxisRuns;
-}
 
 /** One kind of alternative a file, in the order they are shown. */
 const kinds = [otherRuns, withoutTrim, easedJoint, simplified, freedStrips];

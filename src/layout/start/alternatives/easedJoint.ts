@@ -7,7 +7,7 @@ import { AXES, type Axis } from '../Choice.ts';
 import { evaluate } from '../evaluate.ts';
 import { rank } from '../rank.ts';
 import { stretchOf } from '../stretchOf.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 
 /** A joint is eased in steps of 1/32 in, by one step, and stays at 1/16 in or more; common practice, no source. */
 const STEP = TICKS_PER_INCH / 32;

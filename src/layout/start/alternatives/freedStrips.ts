@@ -5,7 +5,7 @@ import type { Ground } from '../../frame/Ground.ts';
 import type { Candidate } from '../../Layout.ts';
 import type { LaidPiece } from '../../pieces/LaidPiece.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { moved } from './moved.ts';
 
 /** Moves tried at most, the shortest first. */

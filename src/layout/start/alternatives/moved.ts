@@ -1,7 +1,7 @@
 import type { Point } from '../../../geometry/index.ts';
 import type { Candidate } from '../../Layout.ts';
 import { evaluate } from '../evaluate.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 
 type Reason = Candidate['reason'][number];
 

@@ -8,7 +8,7 @@ import type { FacingRun } from '../findRuns.ts';
 import { isSlanted } from '../mainRuns.ts';
 import { rank } from '../rank.ts';
 import { stretchOf } from '../stretchOf.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 
 /** Runs beyond the first that are tried on each axis. */
 const MOST = 3;

@@ -2,7 +2,7 @@ import type { Point } from '../../../geometry/index.ts';
 import type { Ticks } from '../../../measure/index.ts';
 import type { Candidate } from '../../Layout.ts';
 import { stretchOf } from '../stretchOf.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { moved } from './moved.ts';
 import { type FloorOpening, smallOpenings, touchedBy } from './Opening.ts';
 

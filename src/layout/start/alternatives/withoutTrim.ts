@@ -3,7 +3,7 @@ import { NEAR_FULL } from '../../faults/limits.ts';
 import type { Candidate } from '../../Layout.ts';
 import { AXES } from '../Choice.ts';
 import { stretchOf } from '../stretchOf.ts';
-import type { AlternativeQuestion } from './alternativesTo.ts';
+import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { moved } from './moved.ts';
 
 /** Where the end cuts are nearly whole tiles: half a module over, so that there is one more full tile and no trimming. */

@@ -1,2 +1,0 @@
-export * from './Layout.ts';
-export * from './makeLayout.ts';

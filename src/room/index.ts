@@ -1,2 +1,0 @@
-export * from './makeRoom.ts';
-export * from './Room.ts';
