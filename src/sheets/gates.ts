@@ -1,3 +1,4 @@
+import { TICKS_PER_INCH, TICKS_PER_MM } from '../measure/index.ts';
 import { checkRun, type Limit } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
@@ -38,15 +39,22 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
   return {
     what: say(`limit.${limit.rule}`),
     limit: limitText(context, limit.limit, limit.unit),
-    found: onSite ? '' : limitText(context, limit.found, limit.unit),
+    found: onSite ? '' : foundText(context, limit),
     state: onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail',
-    note:
-      limit.wouldPass && (onSite || !limit.pass)
-        ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures))
-        : '',
+    note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
     source: saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
   };
+}
+
+/** What was found; a length that differs from its limit by less than the tape shows is told as a decimal. */
+function foundText(context: SheetContext, { found, limit, unit }: Limit): string {
+  const text = limitText(context, found, unit);
+  const alike = found !== limit && text === limitText(context, limit, unit);
+  if (!alike || unit !== 'ticks' || typeof found === 'string') return text;
+  return context.packet.spec.print.system === 'mm'
+    ? `${context.number(found / TICKS_PER_MM, 2)} mm`
+    : `${context.number(found / TICKS_PER_INCH, 3)} in`;
 }
 
 /** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
