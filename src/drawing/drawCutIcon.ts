@@ -35,7 +35,7 @@ function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
     const number: Spot = [(a[0] + b[0]) / 2 + inward[0], (a[1] + b[1]) / 2 + inward[1]];
     return [
       path([a, b], 'factory'),
-      ...(cut.fences.length > 1 ? [text(number, String(i + 1), { size: 8, clear: 'none' })] : []),
+      ...(cut.fences.length > 1 ? [text(number, String(i + 1), { size: 10, clear: 'none' })] : []),
     ];
   });
 }

@@ -21,6 +21,8 @@ export interface SheetView {
   readonly paper: 'letter' | 'a4';
   /** `1:12`, or missing where nothing is drawn to scale. */
   readonly scale?: string;
+  /** Whether check bars stand on the sheet; its foot then says how to use them. */
+  readonly bars: boolean;
   readonly head: {
     readonly job: string;
     readonly revision: string;

@@ -46,6 +46,12 @@ function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<Sh
     landscape: page.landscape ?? false,
     paper: packet.spec.print.paper,
     ...(page.scale ? { scale: page.scale } : {}),
+    bars: hasBars(page.data),
     data: page.data,
   };
+}
+
+/** The bars are a drawing among the data of the sheets that carry them. */
+function hasBars(data: unknown): boolean {
+  return typeof data === 'object' && data !== null && 'bars' in data && data.bars !== '';
 }

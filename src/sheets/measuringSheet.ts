@@ -22,6 +22,7 @@ function form(
 ): SheetPage {
   return {
     suffix: shape.toLowerCase(),
+    figures: { shape },
     data: {
       drawing: drawMeasureForm(shape, {
         id: `measure-${shape}`,

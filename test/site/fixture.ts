@@ -59,6 +59,7 @@ function sheet(packet: Packet, name: string, more: Partial<SheetView>): SheetVie
     ...fixed,
     bundles: ['crew', 'packet'],
     landscape: false,
+    bars: false,
     paper: 'letter',
     head,
     data: { rows },
