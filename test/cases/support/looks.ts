@@ -51,7 +51,8 @@ export function tallyOf({ surfaces, tiles, limits, materials }: Packet) {
       buy,
       boxes,
     ]),
-    limits: limits.map(({ rule, pass }) => `${rule} ${pass}`).sort(),
+    // Runs are told along the first wall and square to it, whichever wall that is.
+    limits: limits.map(({ rule, pass }) => `${rule.replace(/\.(along|across)$/, '')} ${pass}`).sort(),
     materials: materials.map(({ what, buy, buyUnit }) => `${what} ${buy} ${buyUnit}`),
   };
 }
