@@ -110,9 +110,10 @@ const MILLIMETRES: Samples = {
 };
 
 function head(slug: string, units: System, s: Samples): string {
-  return `# One tile job. What follows a # is a note; take the # away to use such a line.
+  return `# yaml-language-server: $schema=../../output/assets/job.schema.json
+# One tile job. What follows a # is a note; take the # away to use such a line.
 # Lengths carry their unit: 8 ft 2 1/4 in, 98.25 in, 2495 mm. A number without a unit is refused.
-# A line that may be left out has a default, and every default is printed on the job sheet.
+# A line that may be left out has a default, and every default is printed on the sheet "Assumed".
 
 title: "${slug}"
 owner:                        # whose floor it is
