@@ -140,7 +140,16 @@ export interface ChalkMark {
 }
 
 export interface Fault {
-  readonly code: 'underHalf' | 'thinStrip' | 'web' | 'nearFull' | 'sliver' | 'keptWhole' | 'gapOnly';
+  readonly code:
+    | 'underHalf'
+    | 'thinStrip'
+    | 'web'
+    | 'nearFull'
+    | 'sliver'
+    | 'keptWhole'
+    | 'gapOnly'
+    /** No start at this offset ends every course in the least cut. */
+    | 'offsetBound';
   readonly pieces: readonly string[];
   readonly figures: Readonly<Record<string, number | string>>;
   readonly edge?: string;

@@ -6,6 +6,7 @@ import type { Room } from '../room/Room.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
+import { offsetBound } from './faults/offsetBound.ts';
 import { frameRoom, intoFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
@@ -77,7 +78,10 @@ export function makeLayout(
     })),
     field: tiledField(ground, laid),
     chalk: finished(chalk, laid, pieces),
-    faults: faultsOf(named, laid.left, ground, pattern.joint),
+    faults: [
+      ...faultsOf(named, laid.left, ground, pattern.joint),
+      ...offsetBound(pattern, runs.along, ground),
+    ],
   };
 }
 

@@ -29,11 +29,26 @@ export const alternatives: Sheet = {
 const MOST_OTHERS = 4;
 
 function candidates({ start }: PacketSurface): [string, Candidate][] {
+  const { chosen, runnerUp } = start;
+  const others = start.alternatives.filter((one) => !runnerUp || !isAlike(one, runnerUp));
   return [
-    ['chosen', start.chosen],
-    ...(start.runnerUp ? [['runnerUp', start.runnerUp] as [string, Candidate]] : []),
-    ...start.alternatives.slice(0, MOST_OTHERS).map((one) => ['other', one] as [string, Candidate]),
+    ['chosen', chosen],
+    ...(runnerUp ? [['runnerUp', withReasons(runnerUp, start.alternatives)] as [string, Candidate]] : []),
+    ...others.slice(0, MOST_OTHERS).map((one) => ['other', one] as [string, Candidate]),
   ];
+}
+
+/** A start that is the runner-up for a reason of its own is shown once, with both reasons. */
+function withReasons(runnerUp: Candidate, alternatives: readonly Candidate[]): Candidate {
+  const same = alternatives.filter((one) => isAlike(one, runnerUp));
+  return { ...runnerUp, reason: [...runnerUp.reason, ...same.flatMap(({ reason }) => reason)] };
+}
+
+/** Whether two starts cannot be told apart by anything that this sheet shows. */
+function isAlike(one: Candidate, other: Candidate): boolean {
+  const shown = ({ pieces, whole, smallest, underHalf, nearFull, hardCuts, webFaults, ends }: Candidate) =>
+    JSON.stringify([pieces, whole, smallest, underHalf, nearFull, hardCuts, webFaults, ends]);
+  return shown(one) === shown(other);
 }
 
 function candidateRow(context: SheetContext, surface: PacketSurface, role: string, one: Candidate) {

@@ -17,6 +17,13 @@ interface Case {
   readonly sheets: Readonly<Record<string, readonly string[]>>;
   readonly absent?: Readonly<Record<string, readonly string[]>>;
   readonly looks?: Readonly<Record<string, string>>;
+  /** What should stand on the sheets and does not yet, with the reason. */
+  readonly shortfalls?: readonly Shortfall[];
+}
+
+interface Shortfall {
+  readonly why: string;
+  readonly sheets: Readonly<Record<string, readonly string[]>>;
 }
 
 const folders = readdirSync(import.meta.dirname, { withFileTypes: true })
@@ -67,6 +74,14 @@ describe.each(folders)('%s', (name) => {
   test.each(same)('is the same %s', (look) => {
     expect(tallyOf(packetOf(looks[look]!(job)))).toEqual(tallyOf(packet));
   });
+
+  test.each((expected.shortfalls ?? []).map((one) => [one.why, one] as const))(
+    'falls short: %s',
+    (_, one) => {
+      for (const [sheet, texts] of Object.entries(one.sheets))
+        for (const text of texts) expect(sheets[sheet]).not.toContain(text);
+    },
+  );
 
   // A look that changes something stays in the case with its reason until it no longer does.
   test.each(Object.entries(expected.looks ?? {}))('is not the same %s: %s', (look) => {

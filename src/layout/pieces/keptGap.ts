@@ -10,6 +10,16 @@ export const GAP_GIVE: Ticks = TICKS_PER_INCH / 16;
 export const ROUNDING: Ticks = 2;
 
 /**
+ * The gap that must be left, of a gap that is wanted, for a tile to stay whole beside it. All in ticks.
+ *
+ * @example gapEnough(2032) //=> 1524
+ * @example gapEnough(1016) //=> 1014
+ */
+export function gapEnough(gap: Ticks): Ticks {
+  return Math.min(Math.max(LEAST_GAP, gap - GAP_GIVE), gap - ROUNDING);
+}
+
+/**
  * Whether a tile that reaches into the gaps of the given faces may stay whole all the same: at each of them
  * the gap that is left must be enough. Gives the smallest gap left and its face, or null. A tile that only
  * rounding put over the line keeps its full gap.
@@ -25,8 +35,7 @@ export function keptGap(
   for (const index of concerned) {
     const face = faces[index]!;
     const gap = tileToFace(ring, face);
-    const enough = Math.min(Math.max(LEAST_GAP, face.gap - GAP_GIVE), face.gap - ROUNDING);
-    if (gap < enough) return null;
+    if (gap < gapEnough(face.gap)) return null;
     if (gap < least.gap) least = { face: index, gap };
   }
   const { gap: full } = faces[least.face]!;

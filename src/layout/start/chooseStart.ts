@@ -1,4 +1,5 @@
-import type { Start } from '../Layout.ts';
+import type { Pattern } from '../../pattern/Pattern.ts';
+import type { Candidate, Start } from '../Layout.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
 import { type AxisPlan, crossed, planAxis } from './axisChoices.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
@@ -27,7 +28,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
     return { choice, candidate };
   };
   const [chosen, ...others] = ranked(set.choices.map(score));
-  const runnerUp = others.find(({ choice }) => !sameStart(choice.origin, chosen!.choice.origin, pattern));
+  const runnerUp = nextBest(chosen!, others, pattern);
   const { along, across } = chosen!.choice;
   const alternatives = alternativesTo({ ...question, chosen: chosen!, ends: set.ends, runs });
   return {
@@ -40,6 +41,21 @@ export function chooseStart(question: StartQuestion): StartAnswer {
     },
     runs: set.runs,
   };
+}
+
+/** The next best start; one that is only the mirror image of the chosen one tells nothing, where there is another. */
+function nextBest(chosen: Scored, others: readonly Scored[], pattern: Pattern): Scored | undefined {
+  const different = others.filter(({ choice }) => !sameStart(choice.origin, chosen.choice.origin, pattern));
+  return different.find(({ candidate }) => !isMirrored(candidate, chosen.candidate)) ?? different[0];
+}
+
+const COUNTED = ['pieces', 'whole', 'underHalf', 'nearFull', 'webFaults', 'hardCuts'] as const;
+
+/** Whether two starts count the same and end alike, perhaps the other way round. */
+function isMirrored(one: Candidate, other: Candidate): boolean {
+  const ends = ({ along, across }: Candidate['ends']) =>
+    [along, across].map((cuts) => [...cuts].sort((a, b) => a - b).join(' ')).join(', ');
+  return COUNTED.every((count) => one[count] === other[count]) && ends(one.ends) === ends(other.ends);
 }
 
 interface CandidateSet {

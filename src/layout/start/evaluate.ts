@@ -7,14 +7,13 @@ import { countTiles } from '../pieces/insideTiles.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { type Laid, layTiles } from '../pieces/layTiles.ts';
 import type { Choice, MainRuns } from './Choice.ts';
-import { endCuts } from './endCuts.ts';
+import { laidEnds } from './laidEnds.ts';
 import { reasonsOf } from './reasonsOf.ts';
-import { stretchOf } from './stretchOf.ts';
 
 /** A start with what it makes of the floor: counted piece by piece, not estimated. */
 export function evaluate(ground: Ground, pattern: Pattern, choice: Choice, runs: MainRuns): Candidate {
   const laid = layTiles(ground, pattern, choice.origin);
-  return { ...countsOf(ground, pattern, laid), ...placeOf(pattern, choice, runs) };
+  return { ...countsOf(ground, pattern, laid), ...placeOf(ground, pattern, choice, runs) };
 }
 
 type Counts = Omit<Candidate, 'origin' | 'reason' | 'shift' | 'ends'>;
@@ -53,14 +52,15 @@ function smallestOf(
 }
 
 function placeOf(
+  { faces }: Ground,
   pattern: Pattern,
   choice: Choice,
   runs: MainRuns,
 ): Pick<Candidate, 'origin' | 'reason' | 'shift' | 'ends'> {
   const { origin, shift } = choice;
   const ends = {
-    along: endCuts(stretchOf(runs.along, pattern, 0), origin[0]),
-    across: endCuts(stretchOf(runs.across, pattern, 1), origin[1]),
+    along: laidEnds(runs.along, pattern, 0, origin[0], faces),
+    across: laidEnds(runs.across, pattern, 1, origin[1], faces),
   };
   return { origin, shift, ends, reason: reasonsOf(choice) };
 }

@@ -2,13 +2,14 @@ import type { Candidate } from '../../Layout.ts';
 import { sameStart } from '../sameStart.ts';
 import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { easedJoint } from './easedJoint.ts';
+import { evenCourses } from './evenCourses.ts';
 import { freedStrips } from './freedStrips.ts';
 import { otherRuns } from './otherRuns.ts';
 import { simplified } from './simplified.ts';
 import { withoutTrim } from './withoutTrim.ts';
 
 /** One kind of alternative a file, in the order they are shown. */
-const kinds = [otherRuns, withoutTrim, easedJoint, simplified, freedStrips];
+const kinds = [evenCourses, otherRuns, withoutTrim, easedJoint, simplified, freedStrips];
 
 /** Further starts that are worth a look beside the chosen one, each with its reason; none twice. */
 export function alternativesTo(question: AlternativeQuestion): readonly Candidate[] {

@@ -16,6 +16,6 @@ export function moved(question: AlternativeQuestion, by: Point, reason: Reason):
     { ...choice, origin, shift: Math.abs(by[0]) + Math.abs(by[1]) },
     ends,
   );
-  const figures = { ...reason.figures, shiftAlong: by[0], shiftAcross: by[1] };
+  const figures = { ...reason.figures, by: made.shift, shiftAlong: by[0], shiftAcross: by[1] };
   return { ...made, reason: [{ code: reason.code, figures }] };
 }

@@ -14,9 +14,12 @@ export function withoutTrim(question: AlternativeQuestion): Candidate[] {
     if (axis === 'along' && !pattern.straightX) return [];
     const { size, joint } = stretchOf(ends[axis], pattern, index as 0 | 1);
     const cuts = chosen.candidate.ends[axis];
-    if (!cuts.some((cut) => cut > NEAR_FULL * size && cut < size)) return [];
+    const trimmed = cuts.filter((cut) => cut > NEAR_FULL * size && cut < size);
+    if (trimmed.length === 0) return [];
     const half = Math.round((size + joint) / 2);
     const by: Point = index === 0 ? [half, 0] : [0, half];
-    return [moved(question, by, { code: 'start.withoutTrim', figures: { axis, trim: Math.max(...cuts) } })];
+    return [
+      moved(question, by, { code: 'start.withoutTrim', figures: { axis, trim: Math.max(...trimmed) } }),
+    ];
   });
 }
