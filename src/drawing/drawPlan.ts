@@ -23,8 +23,8 @@ export interface PlanOptions extends DrawOptions {
   readonly step: Ticks;
   /** Numbers of the cuts in circles; default false. */
   readonly numbers?: boolean;
-  /** Sizes of the cuts at the ends, outside the room; default true. A small plan has no place for them. */
-  readonly ends?: boolean;
+  /** Words outside the room: end cuts and doors; default true. A small plan has no place for them. */
+  readonly outside?: boolean;
 }
 
 /** A plan, the way its page must lie, and the names for which there was no place. */
@@ -50,11 +50,9 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
     ...quarterLetters(surface, scale),
     ...cornerLetters(surface, scale),
   ];
+  if (options.outside === false) return { marks: drawn, toLead: [] };
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
-  const ends =
-    options.ends === false
-      ? { marks: [], toLead: [] }
-      : endCuts(surface, scale, options, { ...takenBy([...drawn, ...doors]), paper });
+  const ends = endCuts(surface, scale, options, { ...takenBy([...drawn, ...doors]), paper });
   return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
 }
 

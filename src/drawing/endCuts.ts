@@ -2,7 +2,7 @@ import { lineThroughShape, type Point } from '../geometry/index.ts';
 import { printLength, type System, sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './Drawing.ts';
-import { firstFree } from './firstFree.ts';
+import { firstApart } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
 import type { NameRequest } from './nameBlock.ts';
 import { direction, type Scale, toPaper } from './Scale.ts';
@@ -73,13 +73,13 @@ export function endCuts(
 ): { readonly marks: readonly Mark[]; readonly toLead: readonly NameRequest[] } {
   const all = ends(surface, scale, print);
   const level = surface.turn % 90 === 0;
-  const marks = level ? all.map((end) => beside(end, taken)) : [];
+  const marks = level ? all.flatMap((end) => beside(end, taken) ?? []) : [];
   const toLead = level ? [] : all.map(({ words, wall }) => ({ name: words, rings: [], pole: wall }));
   return { marks, toLead };
 }
 
-/** Words along the wall, beside the chalk line that leaves the room at the same spot. */
-function beside({ words, wall, towards }: EndCut, taken: Taken): Mark {
+/** Words along the wall, beside the chalk line that leaves the room at the same spot; none where a short wall has no place for them. */
+function beside({ words, wall, towards }: EndCut, taken: Taken): Mark | undefined {
   const [outX, outY] = direction(towards);
   const out = Math.atan2(outY, outX);
   const shift = textWidth(words, sizes.note) / 2 + 4;
@@ -89,5 +89,5 @@ function beside({ words, wall, towards }: EndCut, taken: Taken): Mark {
   const tries = places.map(({ away, along }) =>
     text(move(move(wall, out, away), out - Math.PI / 2, along), words, { turn: outX === 0 ? 0 : 90 }),
   );
-  return firstFree(tries, taken);
+  return firstApart(tries, taken);
 }

@@ -5,7 +5,7 @@ import { firstFree } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
-import type { Taken } from './takenBy.ts';
+import { type Taken, takenBy } from './takenBy.ts';
 import { path, text } from './text.ts';
 
 /** Corners of the check triangle, the right angle in the middle. */
@@ -52,7 +52,7 @@ export function threeFourFive(
   const [a, corner, b] = corners.map((point) => toPaper(scale, point)) as [Spot, Spot, Spot];
   const tick = (at: Spot, along: number) =>
     path([move(at, along + Math.PI / 2, 1.5), move(at, along - Math.PI / 2, 1.5)], 'thick');
-  const words = (p: Spot, q: Spot, length: number, offs: readonly number[]) => {
+  const words = (p: Spot, q: Spot, length: number, offs: readonly number[], others: readonly Mark[]) => {
     const angle = angleTo(p, q);
     const turn = Math.abs(Math.cos(angle)) < 0.3 ? 90 : 0;
     const tries = offs.flatMap((off) =>
@@ -64,14 +64,16 @@ export function threeFourFive(
         ),
       ),
     );
-    return firstFree(tries, taken);
+    return firstFree(tries, { ...taken, boxes: [...taken.boxes, ...takenBy(others).boxes] });
   };
+  const first = words(corner, a, legs[0], [-4, 4, -8, 8], []);
+  const second = words(corner, b, legs[1], [4, -4, 8, -8], [first]);
   return [
     tick(a, angleTo(corner, a)),
     tick(b, angleTo(corner, b)),
     path([a, b], 'thin'),
-    words(corner, a, legs[0], [-4, 4]),
-    words(corner, b, legs[1], [4, -4]),
-    words(a, b, diagonal, [0]),
+    first,
+    second,
+    words(a, b, diagonal, [0, 4, -4, 8, -8], [first, second]),
   ];
 }

@@ -24,7 +24,7 @@ function planAsLaid({ packet, say }: SheetContext): string {
   if (!surface) return '';
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: PLAN_MM };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: 'record-plan', label, system, say, step, space, ends: false }).svg;
+  return drawPlan(surface, { id: 'record-plan', label, system, say, step, space, outside: false }).svg;
 }
 
 function recordRows({ packet, say, length, date }: SheetContext) {
