@@ -82,8 +82,8 @@ function figureMark(placed: Placed, tile: Box, system: System, taken: readonly B
   const turn = side === 'left' || side === 'right' ? 90 : 0;
   const [from, to] = [a, b].map((spot) => project(spot, side, first + level * next, tile)) as [Spot, Spot];
   const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const tries = [0, 4, 8, 12].flatMap((further) =>
-    [0, 3, -3, 6, -6, 10, -10, 15, -15].map((shift) => {
+  const tries = [0, 4, 8, 12, 16, 20].flatMap((further) =>
+    [0, 3, -3, 6, -6, 10, -10, 15, -15, 20, -20].map((shift) => {
       const mark = sawFigure(middle, { ...parts, whole }, { turn, sizes: cardFigure });
       const off = textSize(mark)[1] / 2 + beyond + further;
       return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
