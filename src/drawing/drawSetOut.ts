@@ -86,7 +86,7 @@ function runningSize({ words, zero, at, inward, level }: Running, taken: Taken):
   const angle = angleTo(from, to);
   const turn = Math.abs(Math.cos(angle)) < 0.3 ? 90 : 0;
   const tries = [3.4, 8, -3.4, 12, -8, 16, 20, -12].flatMap((off) =>
-    [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0, 1, 1.4, 1.8, -0.4].map((share) => {
+    [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0, 1, 1.1, 1.2, 1.4, 1.8, -0.4].map((share) => {
       const spot: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
       return text(move(spot, inward, off), words, { turn, weight: 700, clear: 'all' });
     }),
