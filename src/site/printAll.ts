@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, utimesSync } from 'node:fs';
+import { existsSync, readFileSync, statSync, utimesSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import type { Browser } from 'puppeteer';
-import { browserMark, openBrowser } from './openBrowser.ts';
+import { type LastingPage, lastingBrowser } from './lastingBrowser.ts';
+import { browserMark } from './openBrowser.ts';
 import { printPdf } from './printPdf.ts';
 import { writeFile } from './writePages.ts';
 
@@ -24,46 +24,37 @@ export interface PrintSettings {
 /** Two at a time is best on two processors. */
 const atOnce = 2;
 
-/** A browser that is started when it is first needed, and again when it has crashed. */
-function lastingBrowser(path: string) {
-  let opening: Promise<Browser> | undefined;
-  const open = async (): Promise<Browser> => {
-    opening ??= openBrowser(path);
-    const current = opening;
-    const browser = await current.catch(() => undefined);
-    if (browser?.connected) return browser;
-    if (opening === current) opening = openBrowser(path);
-    return opening;
-  };
-  return { open, close: async () => (await opening?.catch(() => undefined))?.close() };
-}
-
 /** `boot-room/crew.pdf`: the folder aside means nothing to a reader. */
 function shortName(file: string): string {
   return join(basename(dirname(file)), basename(file));
 }
 
-type LastingBrowser = ReturnType<typeof lastingBrowser>;
-
-async function printTwice(browser: LastingBrowser, html: string): Promise<Uint8Array> {
+async function printTwice(page: LastingPage, html: string): Promise<Uint8Array> {
   try {
-    return await printPdf(await browser.open(), html);
+    return await printPdf(await page.get(), html);
   } catch {
-    return printPdf(await browser.open(), html);
+    await page.drop();
+    return printPdf(await page.get(), html);
   }
 }
 
-async function printOne(order: PrintOrder, browser: LastingBrowser, settings: PrintSettings): Promise<void> {
+async function printOne(order: PrintOrder, page: LastingPage, settings: PrintSettings): Promise<void> {
   const marks = [browserMark(settings.browser), settings.styles];
   const key = createHash('sha256').update(marks.join('\n')).update(readFileSync(order.html)).digest('hex');
   const stored = join(settings.store, `${key}.pdf`);
   if (!existsSync(stored)) {
     settings.progress(`Printing ${shortName(order.pdf)}`);
-    writeFile(stored, await printTwice(browser, order.html));
+    writeFile(stored, await printTwice(page, order.html));
   }
   const now = new Date();
   utimesSync(stored, now, now);
   writeFile(order.pdf, readFileSync(stored));
+}
+
+/** The longest documents first, so that no page is left printing one of them alone. */
+function longestFirst(orders: readonly PrintOrder[]): PrintOrder[] {
+  const size = new Map(orders.map((order) => [order, statSync(order.html).size]));
+  return [...orders].sort((one, other) => (size.get(other) ?? 0) - (size.get(one) ?? 0));
 }
 
 /** Prints all orders that have changed, the rest comes from the store. Gives one line for each that failed. */
@@ -72,11 +63,13 @@ export async function printAll(
   settings: PrintSettings,
 ): Promise<readonly string[]> {
   const browser = lastingBrowser(settings.browser);
-  const waiting = [...orders];
+  const waiting = longestFirst(orders);
   const failures: string[] = [];
   const work = async () => {
+    const page = browser.page();
     for (let order = waiting.shift(); order; order = waiting.shift()) {
-      await printOne(order, browser, settings).catch((error: Error) => {
+      await printOne(order, page, settings).catch(async (error: Error) => {
+        await page.drop();
         failures.push(`${shortName(order?.pdf ?? '')} could not be printed: ${error.message}`);
       });
     }

@@ -36,8 +36,9 @@ describe('packets of other papers, languages and sizes', () => {
       visitPage(browser, site.output, page, { access: false, layout: true }),
     );
     files = await atOnce(slugs, async (slug) => {
+      const printing = await browser.newPage();
       const pdf = join(site.output, slug, 'packet.pdf');
-      writeFile(pdf, await printPdf(browser, join(site.output, slug, 'print', 'packet.html')));
+      writeFile(pdf, await printPdf(printing, join(site.output, slug, 'print', 'packet.html')));
       return readPrinted(pdf);
     });
     await browser.close();

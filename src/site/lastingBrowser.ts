@@ -1,0 +1,42 @@
+import type { Browser, Page } from 'puppeteer';
+import { openBrowser } from './openBrowser.ts';
+
+/** A page that prints one document after another. */
+export interface LastingPage {
+  /** Hands over the page, a new one where the last was dropped or its browser has crashed. */
+  readonly get: () => Promise<Page>;
+  /** After a failure the page is not used again. */
+  readonly drop: () => Promise<void>;
+}
+
+export interface LastingBrowser {
+  readonly page: () => LastingPage;
+  readonly close: () => Promise<void>;
+}
+
+/** A browser that is started when it is first needed, and again when it has crashed. */
+export function lastingBrowser(path: string): LastingBrowser {
+  let opening: Promise<Browser> | undefined;
+  const open = async (): Promise<Browser> => {
+    opening ??= openBrowser(path);
+    const current = opening;
+    const browser = await current.catch(() => undefined);
+    if (browser?.connected) return browser;
+    if (opening === current) opening = openBrowser(path);
+    return opening;
+  };
+  const page = (): LastingPage => {
+    let kept: Page | undefined;
+    const get = async () => {
+      if (!kept?.browser().connected) kept = await (await open()).newPage();
+      return kept;
+    };
+    const drop = async () => {
+      const old = kept;
+      kept = undefined;
+      await old?.close().catch(() => undefined);
+    };
+    return { get, drop };
+  };
+  return { page, close: async () => (await opening?.catch(() => undefined))?.close() };
+}
