@@ -10,6 +10,16 @@ export interface ZoneTime {
 }
 
 /**
+ * Minutes of work, a whole number of quarter hours: a pace is no truer than that.
+ *
+ * @example
+ * quarterHours(2.71) //=> 165
+ */
+export function quarterHours(hours: number): Minutes {
+  return Math.ceil(hours * 4 - 1e-6) * 15;
+}
+
+/**
  * Zones set one after the other, each in one go where a day is long enough. A zone that is reached over earlier tile
  * waits until that may be walked on, `walkHours` after it was set.
  */
@@ -23,7 +33,7 @@ export function setZones(
   let end = from;
   for (const [at, zone] of zones.entries()) {
     const wait = at > 0 && zone.standsOnEarlier ? walkHours * 60 : 0;
-    const minutes = Math.ceil(zone.hours * 60 - 1e-6);
+    const minutes = quarterHours(zone.hours);
     const start = startInOneGo(end + wait, minutes, hours);
     end = endOfWork(start, minutes, hours);
     entries.push({

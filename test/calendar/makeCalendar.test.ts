@@ -94,6 +94,14 @@ describe('zones in working hours', () => {
     expect(times(job, two)('set')).toEqual(['2026-11-30T08:00', '2026-12-01T12:00', '2026-12-03T08:00']);
   });
 
+  test('end on a quarter of an hour: a pace is no truer than that', () => {
+    const [first, second] = makeCalendar(JOB, [
+      { number: 1, hours: 2.71 },
+      { number: 2, hours: 1 },
+    ]);
+    expect([first?.to, second?.from]).toEqual(['2026-11-30T10:45', '2026-11-30T10:45']);
+  });
+
   test('start on a working day and rest over the weekend', () => {
     const job = { ...JOB, work: { ...JOB.work, from: '2026-12-04' } };
     const [zone] = makeCalendar(job, [{ number: 1, hours: 12 }]);
