@@ -1,3 +1,4 @@
+export * from './arc.ts';
 export * from './bounds.ts';
 export * from './circleRing.ts';
 export * from './cleanRing.ts';

@@ -25,6 +25,14 @@ export interface RoomEdge extends EdgeFacts {
   readonly name: string;
   readonly from: Point;
   readonly to: Point;
+  /** Of a bowed or curved wall, of which this edge is one chord: the circle, and 1 where the wall bulges out of the room, -1 into it. */
+  readonly arc?: EdgeArc;
+}
+
+export interface EdgeArc {
+  readonly centre: Point;
+  readonly radius: Ticks;
+  readonly sign: 1 | -1;
 }
 
 export interface Obstacle {
