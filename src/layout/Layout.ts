@@ -2,6 +2,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
+import type { Tapers } from './taper/Tapers.ts';
 
 /** A pattern laid on a room. Everything here is in the pattern's frame; `turn` (radians) brings it back to the room's. */
 export interface Layout {
@@ -18,6 +19,7 @@ export interface Layout {
   readonly field: readonly Shape[];
   readonly chalk: Chalk;
   readonly faults: readonly Fault[];
+  readonly tapers: Tapers;
 }
 
 /** The room turned once into the pattern's frame. */

@@ -17,6 +17,7 @@ import { ringAt } from './pieces/Lattice.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { wholeTile } from './pieces/wholeTile.ts';
 import { chooseStart } from './start/chooseStart.ts';
+import { makeTapers } from './taper/makeTapers.ts';
 
 /** More pieces than this are refused: nobody cuts them from a list. */
 export const MOST_PIECES = 100_000;
@@ -82,6 +83,7 @@ export function makeLayout(
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(pattern, runs.along, ground),
     ],
+    tapers: makeTapers(ground, pattern, laid.border, surface.pattern),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Cut, Row } from '../cuts/Cut.ts';
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
+import type { Tapers } from '../layout/taper/Tapers.ts';
 import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
 import type { Ticks } from '../measure/index.ts';
@@ -81,6 +82,8 @@ export interface PacketSurface {
   }[];
   readonly zones: readonly Zone[];
   readonly faults: readonly Fault[];
+  /** How the walls run against the pattern; missing in packets kept from before they were held against it. */
+  readonly tapers?: Tapers;
   readonly adjustment: Adjustment;
   readonly openings: readonly Opening[];
   readonly obstacles: FramedRoom['obstacles'];

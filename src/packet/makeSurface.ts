@@ -57,6 +57,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     })),
     zones,
     faults: layout.faults,
+    tapers: layout.tapers,
     adjustment: room.adjustment,
     openings: room.openings.map((opening) => turned(opening, layout.turn)),
     obstacles: frame.obstacles,

@@ -25,6 +25,7 @@ export * from './sealantDepth.ts';
 export * from './sealing.ts';
 export * from './sizeTolerance.ts';
 export * from './spares.ts';
+export * from './taperShows.ts';
 export * from './threeFourFive.ts';
 export * from './threshold.ts';
 export * from './trowelFor.ts';

@@ -80,6 +80,7 @@ export function layFloor(floor: Floor): Layout {
     field,
     chalk: { crossing, lines: [], check: { legs: [0, 0], diagonal: 0 }, firstPiece: 'K1-1' },
     faults: [],
+    tapers: { obeyed: 'A-B', turnedDeg: 0, walls: [], ways: [], advice: [] },
   };
 }
 
