@@ -21,6 +21,8 @@ export interface Job {
   readonly saw: { readonly kerf: Ticks };
   readonly waste: Waste;
   readonly access: Access;
+  /** As found on the first visit; missing where nobody wrote anything. */
+  readonly site?: Site;
   readonly contacts: { readonly setter?: string; readonly phone?: string };
   /** Settings that nobody wrote: shown on the job sheet so that nothing is silently assumed. */
   readonly defaults: readonly DefaultUsed[];
@@ -95,6 +97,12 @@ export interface SurfaceSpec {
   readonly corners: readonly Corner[];
   readonly walls: readonly WallSpec[];
   readonly diagonals: readonly DiagonalSpec[];
+  /** How exact one reading is, where nothing else is said of it. */
+  readonly precision: Precision;
+  readonly cornerChecks: readonly CornerCheckSpec[];
+  readonly baseLine: readonly BaseLineSpec[];
+  /** Ids of readings that take no part in the shape. */
+  readonly setAside: readonly string[];
   readonly doorways: readonly DoorwaySpec[];
   readonly obstacles: readonly ObstacleSpec[];
   readonly exposure: 'dry' | 'wet' | 'sun' | 'outside';
@@ -107,6 +115,26 @@ export interface SurfaceSpec {
   readonly minStrip: Ticks;
   /** Share of a tile under which a cut is flagged, 0.5 by default. */
   readonly minShare: number;
+}
+
+/** Standard deviation of one reading; where it is `unknown`, `sd` only says how readings weigh against each other. */
+export interface Precision {
+  readonly kind: 'stated' | 'unknown';
+  readonly sd: Ticks;
+}
+
+/** Marks on the wall that comes to a corner and on the one that leaves it, and what was read between the marks. */
+export interface CornerCheckSpec {
+  readonly corner: string;
+  readonly legs: readonly [Ticks, Ticks];
+  readonly readings: readonly Ticks[];
+}
+
+/** A corner as seen from a snapped line: how far along it, and how far square off it, on its other side negative. */
+export interface BaseLineSpec {
+  readonly corner: string;
+  readonly along: Ticks;
+  readonly off: Ticks;
 }
 
 export interface Corner {
@@ -148,6 +176,10 @@ export interface WallSpec extends EdgeFacts {
   readonly from: string;
   readonly to: string;
   readonly readings: readonly Ticks[];
+  /** Standard deviation of one of these readings where it is not that of the surface. */
+  readonly sd?: Ticks;
+  /** By how much the wall's middle stands out of the room, off a straight line between its ends; less than 0 into it. */
+  readonly rise?: Ticks;
 }
 
 export interface DiagonalSpec {
@@ -155,6 +187,7 @@ export interface DiagonalSpec {
   readonly from: string;
   readonly to: string;
   readonly readings: readonly Ticks[];
+  readonly sd?: Ticks;
 }
 
 export interface DoorwaySpec {
@@ -255,12 +288,57 @@ export interface BaseSpec {
   readonly fresh: readonly Layer[];
   readonly heights: readonly HeightSpec[];
   readonly flatness: readonly { readonly gap: Ticks; readonly under: Ticks; readonly where?: string }[];
-  readonly cracks: readonly { readonly where: string; readonly moving: boolean }[];
+  /** Cracks by where they are; `line` where the job tells it from two walls. */
+  readonly cracks: readonly { readonly where: string; readonly moving: boolean; readonly line?: BasePlace }[];
   /** Distances of base joints from a wall. */
   readonly joints: readonly FromWall[];
   readonly heated: boolean;
   /** What must come out and go back: `toilet`, `vanity`, `doors`, `base`, `carpet`. */
   readonly comesOut: readonly { readonly what: string; readonly who?: string }[];
+  /** Spots that sound hollow, by where they are; `across` is their width. */
+  readonly hollow?: readonly { readonly where: string; readonly across?: Ticks; readonly at?: BasePlace }[];
+  /** Where nails or tack strip left holes. */
+  readonly nailHoles?: string;
+  /** Paint or curing film on the base, and what a drop of water does on it. */
+  readonly film?: {
+    readonly kind: 'none' | 'paint' | 'curing';
+    readonly drop?: 'soaks in' | 'stays';
+  };
+  readonly moisture?: {
+    readonly reads: MoistureReading;
+    readonly on?: string;
+    /** Most that the mortar's sheet allows. */
+    readonly limit?: MoistureReading;
+  };
+  /** Flatness readings on a grid. */
+  readonly grid?: FlatnessGrid;
+  /** Litres that a bag of patch or leveler fills. */
+  readonly fillBagLitres?: number;
+}
+
+/** Points on the floor of a surface, each as distances from the same two walls. */
+export interface BasePlace {
+  readonly surface: string;
+  readonly walls: readonly [string, string];
+  readonly points: readonly Point[];
+}
+
+/** Water that leaves a slab: `lb` in pounds per 1000 sq ft and day, `% RH` in the slab, `% CM` of its weight. */
+export interface MoistureReading {
+  readonly value: number;
+  readonly unit: 'lb' | '% RH' | '% CM';
+}
+
+/**
+ * Heights of the bare base over a datum of its own, read at even steps. Rows run along the first wall, the first row and
+ * the first reading of each at the distances `first` from the two walls; null where nothing could be read.
+ */
+export interface FlatnessGrid {
+  readonly surface: string;
+  readonly walls: readonly [string, string];
+  readonly first: readonly [Ticks, Ticks];
+  readonly every: Ticks;
+  readonly heights: readonly (readonly (Ticks | null)[])[];
 }
 
 export interface Layer {
@@ -337,4 +415,14 @@ export interface Waste {
 export interface Access {
   readonly onlyToilet: boolean;
   readonly onlyExit: boolean;
+}
+
+/** What the crew finds on site, in the words of whoever went there. */
+export interface Site {
+  readonly wayIn?: string;
+  readonly water?: string;
+  readonly power?: string;
+  readonly sawStands?: string;
+  readonly wasteGoes?: string;
+  readonly photographs?: string;
 }

@@ -6,6 +6,7 @@ import { type Notes, trouble } from './sections/Notes.ts';
 import { buildPrint } from './sections/print.ts';
 import { buildProducts } from './sections/products.ts';
 import { buildSawAndWaste } from './sections/sawAndWaste.ts';
+import { buildSiteFacts } from './sections/site.ts';
 import { buildSurface } from './sections/surface.ts';
 import { buildTiles } from './sections/tile.ts';
 import { buildWho } from './sections/who.ts';
@@ -37,17 +38,13 @@ export function buildJob(
   const job: Job = {
     slug,
     ...who,
+    ...(given.site ? { site: buildSiteFacts(given.site) } : {}),
     print: buildPrint(given.print, notes),
     work: buildWork(given.work, who.revision.date, notes),
     tiles,
     joint: given.joint,
     surfaces,
-    base: buildBase(
-      given.base,
-      tiles,
-      surfaces.flatMap(({ walls }) => walls),
-      notes,
-    ),
+    base: buildBase(given.base, tiles, surfaces, notes),
     products: buildProducts(given.products, tiles, notes),
     ...buildSawAndWaste(given, notes),
     defaults: notes.defaults,

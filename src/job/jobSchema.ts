@@ -3,6 +3,7 @@ import { baseSchema } from './sections/base.ts';
 import { printSchema } from './sections/print.ts';
 import { productsSchema } from './sections/products.ts';
 import { sawSchema, wasteSchema } from './sections/sawAndWaste.ts';
+import { siteSchema } from './sections/site.ts';
 import { surfaceSchema } from './sections/surface.ts';
 import { tilesSchema } from './sections/tile.ts';
 import { whoShape } from './sections/who.ts';
@@ -14,6 +15,7 @@ import { jointWidth } from './values/length.ts';
 export const jobSchema = z
   .strictObject({
     ...whoShape,
+    site: siteSchema.optional(),
     print: printSchema.optional(),
     work: workSchema.optional(),
     tile: tilesSchema,
