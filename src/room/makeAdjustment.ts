@@ -62,7 +62,18 @@ function adjustedReading(one: Observation, corners: Ring): AdjustedReading {
   const [a, b] = [corners[one.from]!, corners[one.to]!];
   const used = Math.round(Math.hypot(b[0] - a[0], b[1] - a[1]));
   const { id, kind, read, mean } = one;
-  return { id, kind, read, mean, used, correction: used - mean };
+  return {
+    id,
+    kind,
+    read,
+    mean,
+    used,
+    correction: used - mean,
+    setAside: false,
+    redundancyNumber: 0,
+    test: null,
+    smallestSlip: null,
+  };
 }
 
 /** A diagonal that did not take part in the shape may contradict it more than the walk contradicts itself. */
@@ -98,6 +109,12 @@ export function makeAdjustment(surface: SurfaceSpec): AdjustedCorners {
       misclosureAt: worst.at,
       perimeter: readings.slice(0, corners.length).reduce((sum, { used }) => sum + used, 0),
       readings,
+      degreesOfFreedom: fit.redundancy,
+      precision: surface.precision,
+      unitSd: null,
+      globalTest: null,
+      suspects: [],
+      corners: surface.corners.map(({ name, angleDeg }) => ({ name, angleDeg, sd: null, lean: null })),
       ...(next === undefined ? {} : { measureNext: next }),
     },
   };

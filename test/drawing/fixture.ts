@@ -284,6 +284,12 @@ export function surfaceOf(room: FixtureRoom): PacketSurface {
       misclosureAt: 'D',
       perimeter: 0,
       readings: [],
+      degreesOfFreedom: 0,
+      precision: { kind: 'stated', sd: 1016 },
+      unitSd: null,
+      globalTest: null,
+      suspects: [],
+      corners: [],
     },
     openings: [
       {

@@ -55,6 +55,10 @@ export function surfaceOf(corners: readonly Corner[], options: SurfaceOptions = 
     diagonals: corners.slice(isSquare ? n : 2, -1).map((_, i) => {
       return { id: `A-${name(i + 2)}`, from: 'A', to: name(i + 2), readings: [length(0, i + 2)] };
     }),
+    precision: { kind: 'stated', sd: 1016 },
+    cornerChecks: [],
+    baseLine: [],
+    setAside: [],
     doorways: options.doorways ?? [],
     obstacles: options.obstacles ?? [],
     exposure: 'dry',

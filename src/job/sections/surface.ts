@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { SurfaceSpec, TileSpec } from '../Job.ts';
+import type { SurfaceSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { length } from '../values/length.ts';
@@ -7,6 +7,16 @@ import { share } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { buildDoorways, doorwaysSchema } from './doorways.ts';
 import type { Gaps } from './edge.ts';
+import {
+  baseLineSchema,
+  buildBaseLine,
+  buildCornerChecks,
+  buildPrecision,
+  buildSetAside,
+  cornerChecksSchema,
+  precisionSchema,
+  setAsideSchema,
+} from './measured.ts';
 import { type Notes, orDefault } from './Notes.ts';
 import { checkNames } from './names.ts';
 import { buildObstacles, obstaclesSchema } from './obstacles.ts';
@@ -30,6 +40,10 @@ export const surfaceSchema = z
     walls: wallsSchema,
     diagonals: diagonalsSchema.optional(),
     angles: anglesSchema.optional(),
+    precision: precisionSchema.optional(),
+    'corner checks': cornerChecksSchema.optional(),
+    'base line': baseLineSchema.optional(),
+    'set aside': setAsideSchema.optional(),
     gap: leaf(length, 'Gap at walls and obstacles that have none of their own.').optional(),
     'gap max': leaf(length, 'Largest gap that base board or casing covers.').optional(),
     doorways: doorwaysSchema.optional(),
@@ -83,6 +97,23 @@ function buildLeast(given: Given, path: Path, notes: Notes) {
   };
 }
 
+/** Everything that was read of a surface beside its walls. */
+function buildReadings(given: Given, walls: readonly WallSpec[], path: Path, notes: Notes) {
+  const corners = buildCorners(walls, given.angles, [...path, 'angles'], notes);
+  const read = {
+    walls,
+    diagonals: buildDiagonals(given.diagonals, corners, [...path, 'diagonals'], notes),
+    cornerChecks: buildCornerChecks(given['corner checks'], corners, [...path, 'corner checks'], notes),
+    baseLine: buildBaseLine(given['base line'], corners, [...path, 'base line'], notes),
+  };
+  return {
+    corners,
+    ...read,
+    precision: buildPrecision(given.precision, [...path, 'precision'], notes),
+    setAside: buildSetAside(given['set aside'], read, [...path, 'set aside'], notes),
+  };
+}
+
 /** One surface with everything in it that the file names checked against what the surface has. */
 export function buildSurface(
   name: string,
@@ -93,7 +124,7 @@ export function buildSurface(
 ): SurfaceSpec {
   const gaps = buildGaps(given, path, notes);
   const walls = buildWalls(given.walls, gaps, [...path, 'walls'], notes);
-  const corners = buildCorners(walls, given.angles, [...path, 'angles'], notes);
+  const readings = buildReadings(given, walls, path, notes);
   const doorways = buildDoorways(given.doorways, walls, gaps, [...path, 'doorways'], notes);
   const obstacles = buildObstacles(given.obstacles, walls, gaps, [...path, 'obstacles'], notes);
   const wallNames = walls.map(({ id }) => id);
@@ -104,9 +135,7 @@ export function buildSurface(
   return {
     name,
     kind: 'floor',
-    corners,
-    walls,
-    diagonals: buildDiagonals(given.diagonals, corners, [...path, 'diagonals'], notes),
+    ...readings,
     doorways,
     obstacles,
     exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),

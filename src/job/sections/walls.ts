@@ -1,14 +1,23 @@
 import * as z from 'zod';
+import type { Ticks } from '../../measure/index.ts';
 import type { Corner, DiagonalSpec, WallSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { size } from '../values/length.ts';
 import { innerAngle } from '../values/numbers.ts';
+import type { GivenPrecision } from '../values/precision.ts';
+import { wallMiddle } from '../values/wallMiddle.ts';
 import { edgeFacts, edgeShape, type Gaps } from './edge.ts';
+import { precisionSchema, readingSd } from './measured.ts';
 import { type Notes, noteDefault, trouble } from './Notes.ts';
 
 const wallForm = z.strictObject({
   read: listOf(size, 'Every reading you took of this wall, face to face at floor level.'),
+  precision: precisionSchema.optional(),
+  middle: leaf(
+    wallMiddle,
+    'Of a bowed or curved wall: where its middle stands off a straight line between its ends, 1/4 in in the room or 6 in out of it.',
+  ).optional(),
   ...edgeShape,
 });
 
@@ -24,9 +33,21 @@ export const wallsSchema = z
   .record(z.string(), wallSchema)
   .meta({ description: 'Once round, the room on your left: A-B, B-C … back to A.' });
 
+const diagonalForm = z.strictObject({
+  read: listOf(size, 'Every reading of this diagonal.'),
+  precision: precisionSchema.optional(),
+});
+
+const diagonalSchema = z.union([
+  listOf(size, 'The reading, or all readings, of this diagonal.').transform(
+    (read): z.output<typeof diagonalForm> => ({ read }),
+  ),
+  diagonalForm,
+]);
+
 /** Readings from corner to corner. */
 export const diagonalsSchema = z
-  .record(z.string(), listOf(size, 'Every reading of this diagonal.'))
+  .record(z.string(), diagonalSchema)
   .meta({ description: 'Corner to corner, such as A-C. One diagonal at the least makes a check possible.' });
 
 /** Inner angles at corners. */
@@ -74,6 +95,11 @@ function checkChain(names: readonly string[], path: Path, notes: Notes): void {
     );
 }
 
+/** The standard deviation of readings that have one of their own. */
+function ownSd(given: GivenPrecision | undefined, notes: Notes): { readonly sd?: Ticks } {
+  return given === undefined || given.by === 'unknown' ? {} : { sd: readingSd(given, notes.system) };
+}
+
 /** The walls of a surface in the order walked. */
 export function buildWalls(
   given: z.output<typeof wallsSchema>,
@@ -85,7 +111,8 @@ export function buildWalls(
   return Object.entries(given).map(([name, wall]) => {
     const [from, to] = cornersOf(name) ?? ['', ''];
     const facts = edgeFacts(wall, { meets: 'wall' }, gaps, [...path, name], notes);
-    return { id: `${from}-${to}`, from, to, readings: wall.read, ...facts };
+    const own = { ...ownSd(wall.precision, notes), ...(wall.middle && { rise: wall.middle }) };
+    return { id: `${from}-${to}`, from, to, readings: wall.read, ...own, ...facts };
   });
 }
 
@@ -112,13 +139,13 @@ export function buildDiagonals(
   notes: Notes,
 ): readonly DiagonalSpec[] {
   const names = corners.map(({ name }) => name);
-  return Object.entries(given ?? {}).map(([id, readings]) => {
+  return Object.entries(given ?? {}).map(([id, { read, precision }]) => {
     const pair = cornersOf(id);
     const unknown = pair?.find((name) => !names.includes(name));
     if (!pair) trouble(notes, 'notAWallName', [...path, id], { name: id }, true);
     else if (unknown !== undefined)
       trouble(notes, 'unknownCorner', [...path, id], { name: unknown, corners: names.join(', ') }, true);
     const [from, to] = pair ?? ['', ''];
-    return { id: `${from}-${to}`, from, to, readings };
+    return { id: `${from}-${to}`, from, to, readings: read, ...ownSd(precision, notes) };
   });
 }

@@ -31,6 +31,15 @@ export interface Wish {
   readonly diagonals?: Readonly<Record<string, Read>>;
   /** Inner angles that are not square. */
   readonly angles?: Readonly<Record<string, number>>;
+  readonly precision?: SurfaceSpec['precision'];
+  /** Legs in inches. */
+  readonly cornerChecks?: readonly {
+    readonly corner: string;
+    readonly legs: readonly [number, number];
+    readonly read: Read;
+  }[];
+  readonly baseLine?: SurfaceSpec['baseLine'];
+  readonly setAside?: readonly string[];
   readonly doorways?: readonly DoorwaySpec[];
   readonly obstacles?: readonly ObstacleSpec[];
   readonly facts?: Readonly<Record<string, Partial<EdgeFacts>>>;
@@ -61,6 +70,14 @@ export function surface(wish: Wish): SurfaceSpec {
       ...ends(id),
       readings: all(read),
     })),
+    precision: wish.precision ?? { kind: 'stated', sd: inch(1 / 8) },
+    cornerChecks: (wish.cornerChecks ?? []).map(({ corner, legs, read }) => ({
+      corner,
+      legs: [inch(legs[0]), inch(legs[1])],
+      readings: all(read),
+    })),
+    baseLine: wish.baseLine ?? [],
+    setAside: wish.setAside ?? [],
     doorways: wish.doorways ?? [],
     obstacles: wish.obstacles ?? [],
     exposure: 'dry',
