@@ -1,3 +1,4 @@
+import type { ExchangeFile } from '../exchange/ExchangeFile.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Bundle, SheetView } from '../sheets/SheetView.ts';
 
@@ -34,6 +35,8 @@ export interface SiteJob {
   readonly sheets: readonly SheetView[];
   readonly bundles: readonly BundleView[];
   readonly notes: readonly Note[];
+  /** Written beside the packet for other programs. */
+  readonly files: readonly ExchangeFile[];
   /** Ready sentences, one a problem of the job file. */
   readonly problems: readonly string[];
   /** The pages show an older state than the job file does. */

@@ -17,7 +17,14 @@ export function storeCard(cache: string, job: SiteJob): void {
 export function storedCard(cache: string, output: string, slug: string): SiteJob | undefined {
   const file = cardFile(cache, slug);
   if (!existsSync(file) || !existsSync(join(output, slug, 'index.html'))) return undefined;
-  return { ...JSON.parse(readFileSync(file, 'utf8')), sheets: [], bundles: [], notes: [], pages: 'keep' };
+  return {
+    ...JSON.parse(readFileSync(file, 'utf8')),
+    sheets: [],
+    bundles: [],
+    notes: [],
+    files: [],
+    pages: 'keep',
+  };
 }
 
 export function dropCard(cache: string, slug: string): void {

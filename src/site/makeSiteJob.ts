@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { exchangeFiles } from '../exchange/exchangeFiles.ts';
 import type { Packet } from '../packet/Packet.ts';
 import { bundlesOf } from './bundlesOf.ts';
 import type { Core } from './Core.ts';
@@ -23,12 +24,13 @@ function viewOf(slug: string, packet: Packet, { core, words }: Making): Omit<Sit
   const lang = packet.spec.print.crew[0] ?? siteLanguage;
   const bundles = bundlesOf(sheets);
   const notes = noteLines(packet, words, lang);
-  return { slug, lang, card: jobCard(packet), sheets, bundles, notes, pages: 'write', packet };
+  const files = exchangeFiles(packet, words.say(lang));
+  return { slug, lang, card: jobCard(packet), sheets, bundles, notes, files, pages: 'write', packet };
 }
 
 /** When the job file gives nothing, what was built last is shown again; when even that cannot be read, it is left as it is. */
 function fromLastGood({ slug, folder }: JobFolder, problems: readonly string[], making: Making): SiteJob {
-  const none = { slug, lang: siteLanguage, sheets: [], bundles: [], notes: [], problems };
+  const none = { slug, lang: siteLanguage, sheets: [], bundles: [], notes: [], files: [], problems };
   if (!isSlug(slug)) return { ...none, stale: false, pages: 'keep' };
   const finished = keptPacket(folder);
   const packet = finished?.job.status === 'finished' ? finished : keptPacket(join(making.output, slug));

@@ -18,6 +18,7 @@ describe('a build', () => {
     expect(problems).toEqual([]);
     const names = readdirSync(join(root, 'output', 'boot'), { recursive: true }).sort();
     expect(names).toEqual([
+      'calendar.ics',
       'cuts.csv',
       'index.html',
       'note-sheet.html',

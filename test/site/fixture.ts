@@ -39,7 +39,15 @@ function makePacket(job: Job): ReturnType<Core['makePacket']> {
     print: { crew: ['en'], owner: 'es', system: 'inches' },
     sheets: text?.includes('broken') ? ['broken'] : [],
   };
-  const packet = { format: 'tile-job-packet/1', ticksPerMm: 320, job: head, spec, surfaces: [], notes: [] };
+  const packet = {
+    format: 'tile-job-packet/1',
+    ticksPerMm: 320,
+    job: head,
+    spec,
+    surfaces: [],
+    calendar: [],
+    notes: [],
+  };
   return { packet: packet as unknown as Packet };
 }
 

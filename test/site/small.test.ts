@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { csvField } from '../../src/exchange/cutsCsv.ts';
 import { benchLine } from '../../src/site/bench/benchLine.ts';
 import { timed } from '../../src/site/bench/timed.ts';
 import { cssString } from '../../src/site/cssString.ts';
-import { csvField } from '../../src/site/cutsCsv.ts';
 import { fixPdfDates } from '../../src/site/fixPdfDates.ts';
 import { isSlug } from '../../src/site/readFolders.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { speakers, templates } from './uses.ts';
 
 /** Text that a template may hold, because it is the name of a file or of a format and the same in every language. */
-const NAMES = new Set(['packet.json', 'cuts.csv', '(PDF)']);
+const NAMES = new Set(['packet.json', '(PDF)']);
 
 /** What is left of a template when all that isn't read aloud is taken out: front matter, comments, code, styles. */
 const withoutCode = (text: string): string =>

@@ -16,6 +16,7 @@ export const folders: readonly string[] = [
   'packet',
   'drawing',
   'sheets',
+  'exchange',
   'site',
 ];
 
@@ -25,4 +26,5 @@ export const packagesOf: Readonly<Record<string, readonly string[]>> = {
   job: ['yaml', 'zod'],
   calendar: ['luxon'],
   drawing: ['d3-shape'],
+  exchange: ['@tarikjabiri/dxf', 'ical-generator'],
 };
