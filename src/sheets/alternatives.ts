@@ -4,6 +4,7 @@ import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
+import { taperTable } from './taperTable.ts';
 
 /** The start that was chosen and those that were not, side by side, with what each costs. */
 export const alternatives: Sheet = {
@@ -18,6 +19,7 @@ export const alternatives: Sheet = {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
           faults: faultLines(context, surface),
+          taper: taperTable(context, surface),
           rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),
       },

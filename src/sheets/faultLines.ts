@@ -3,6 +3,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
+import { taperLines } from './taperTable.ts';
 
 const MOST_NAMES = 8;
 
@@ -10,11 +11,12 @@ const MOST_NAMES = 8;
 export function faultLines(context: SheetContext, surface: PacketSurface): readonly string[] {
   const { redundancy, measureNext } = surface.adjustment;
   const noCheck = redundancy <= 0 ? [context.say('room.noCheck', { diagonal: measureNext ?? '' })] : [];
+  const tapers = taperLines(context, surface);
   const faults =
     surface.faults.length > 0
       ? surface.faults.map((fault) => faultLine(context, surface, fault))
       : [context.say('fault.none')];
-  return [...faults, ...noCheck];
+  return [...faults, ...tapers, ...noCheck];
 }
 
 function faultLine(context: SheetContext, surface: PacketSurface, fault: Fault): string {

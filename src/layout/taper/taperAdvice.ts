@@ -30,5 +30,5 @@ function widerCut({ edge, runsOff }: Taper, size: Ticks): TaperStep {
 function otherWay(now: TaperWay, best: TaperWay | undefined): TaperStep[] {
   if (!best || best.worst > WORTH * now.worst) return [];
   const figures = { edge: best.edges.join(' '), byNumber: best.byDeg, most: Math.max(...best.runsOff) };
-  return [{ code: best.kind === 'share' ? 'taper.share' : 'taper.obey', figures }];
+  return [{ code: best.kind === 'share' ? 'taper.between' : 'taper.obey', figures }];
 }

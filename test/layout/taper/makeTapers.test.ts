@@ -83,7 +83,7 @@ describe('the advice', () => {
 
   test('is an angle between, when all walls are looked at alike', () => {
     const { advice, ways } = tapersOf(cutOf('1 in'));
-    expect(advice.at(-1)!.code).toBe('taper.share');
+    expect(advice.at(-1)!.code).toBe('taper.between');
     const share = ways.find(({ kind }) => kind === 'share')!;
     expect(share.worst).toBeLessThan(ways[0]!.worst);
     expect(Math.abs(share.runsOff[0]! - share.runsOff[2]!)).toBeLessThanOrEqual(2);

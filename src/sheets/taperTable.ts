@@ -1,0 +1,94 @@
+import type { Taper, Tapers, TaperWay } from '../layout/taper/Tapers.ts';
+import { sawUp, TICKS_PER_64TH } from '../measure/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { edgeWords } from './edgeWords.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { surfaceFigures } from './surfaceFigures.ts';
+
+/** As many walls, and as many other ways to lie, as stand on a sheet beside what else it has. */
+const MOST_WALLS = 6;
+const MOST_WAYS = 3;
+
+/** The walls that are out of line with the pattern, which run off least when it lies another way; undefined where all are in line. */
+export function taperTable(context: SheetContext, surface: PacketSurface) {
+  const { tapers } = surface;
+  const walls = tapers ? outOfLine(tapers) : [];
+  if (!tapers || walls.length === 0) return undefined;
+  const ways = tapers.ways.slice(1, 1 + MOST_WAYS);
+  return {
+    obeyed: context.say('taper.obeyed', {
+      edge: tapers.obeyed,
+      turned: tapers.turnedDeg === 0 ? '' : degrees(context, tapers.turnedDeg),
+    }),
+    ways: ways.map((way) => wayHead(context, surface, way)),
+    walls: walls.map(({ wall, index }) => wallRow(context, surface, wall, ways, index)),
+    advice: tapers.advice.map(({ code, figures }) =>
+      context.say(code, adviceFigures(context, surface, figures)),
+    ),
+  };
+}
+
+/** One line a wall whose taper shows, for sheets that have no room for the table. */
+export function taperLines(context: SheetContext, surface: PacketSurface): string[] {
+  const shown = surface.tapers?.walls.filter(({ shows }) => shows) ?? [];
+  return shown.map(({ edge, runsOff, narrow, wide }) =>
+    context.say(
+      'taper.shows',
+      surfaceFigures(context, surface, { edge, runsOff, narrow: narrow!, wide: wide! }),
+    ),
+  );
+}
+
+/** Those that run off by more than can be read from a tape; those that show first. */
+function outOfLine({ walls }: Tapers) {
+  return walls
+    .map((wall, index) => ({ wall, index }))
+    .filter(({ wall }) => wall.runsOff > TICKS_PER_64TH)
+    .sort((a, b) => b.wall.ofCutShare - a.wall.ofCutShare)
+    .slice(0, MOST_WALLS);
+}
+
+function wallRow(
+  { say, length, number }: SheetContext,
+  surface: PacketSurface,
+  { edge, seen, runsOff, perTile, narrow, wide, ofCutShare, shows }: Taper,
+  ways: readonly TaperWay[],
+  index: number,
+) {
+  const cut = narrow === undefined || wide === undefined ? '' : `${length(narrow)} – ${length(wide)}`;
+  return {
+    edge: edgeWords(surface, edge, say),
+    runsOff: length(runsOff),
+    perTile: length(perTile),
+    cut,
+    share: cut ? `${number(ofCutShare * 100, 0)} %` : '',
+    shows,
+    seen: say(shows ? 'taper.yes' : seen === 'hidden' ? 'taper.hidden' : 'taper.no'),
+    ways: ways.map((way) => length(way.runsOff[index]!)),
+  };
+}
+
+function wayHead(context: SheetContext, surface: PacketSurface, { kind, edges, byDeg }: TaperWay): string {
+  const edge = edgeWords(surface, edges[0] ?? '', context.say);
+  return context.say(kind === 'share' ? 'taper.way.share' : 'taper.way.obey', {
+    edge,
+    by: degrees(context, byDeg),
+  });
+}
+
+function adviceFigures(
+  context: SheetContext,
+  surface: PacketSurface,
+  { byNumber, cut, ...figures }: Readonly<Record<string, number | string>>,
+) {
+  return {
+    ...surfaceFigures(context, surface, figures),
+    ...(byNumber === undefined ? {} : { by: degrees(context, Number(byNumber)) }),
+    ...(cut === undefined ? {} : { cut: context.length(sawUp(Number(cut), context.packet.rounding.step)) }),
+  };
+}
+
+/** A turn with its sign, counter-clockwise without one. */
+function degrees({ number }: SheetContext, value: number): string {
+  return `${number(value, 2).replace('-', '−')}°`;
+}
