@@ -34,6 +34,8 @@ export interface CutEdge {
   readonly from: Point;
   readonly to: Point;
   readonly factory: boolean;
+  /** Middle of its curve, where it is sawn along a curved wall; the shape follows the curve. */
+  readonly via?: Point;
 }
 
 export interface CutSize {

@@ -10,6 +10,8 @@ export interface OutlineEdge {
   readonly what: 'factory' | 'sawn' | 'arc';
   /** Side of the tile on which a factory edge lies. */
   readonly on?: TileSide;
+  /** Middle of a sawn edge that follows a curved wall. */
+  readonly via?: Point;
   /** Index of the circle of an arc. */
   readonly circle?: number;
 }

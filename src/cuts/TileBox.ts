@@ -16,6 +16,8 @@ export interface OwnPiece {
   readonly box: TileBox;
   readonly shape: Shape;
   readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
+  /** Curves of walls along which it is cut. */
+  readonly curves?: readonly { readonly centre: Point; readonly radius: Ticks }[];
 }
 
 /**
@@ -71,5 +73,8 @@ function moved(piece: OwnPiece, box: TileBox, move: (point: Point) => Point): Ow
     box,
     shape: transformShape(piece.shape, move),
     circles: piece.circles.map((circle) => ({ ...circle, centre: move(circle.centre) })),
+    ...(piece.curves && {
+      curves: piece.curves.map((curve) => ({ ...curve, centre: move(curve.centre) })),
+    }),
   };
 }

@@ -30,8 +30,22 @@ export function cornerSizes(
   return edges.flatMap((edge, i) => {
     const before = edges[(i + edges.length - 1) % edges.length]!;
     const lines = edge.what === 'sawn' && !oblique(edge) ? lineSizes(edge, where) : [];
-    return oblique(edge) || oblique(before) ? [...vertexSizes(before, edge, where), ...lines] : lines;
+    const corner = oblique(edge) || oblique(before) ? vertexSizes(before, edge, where) : [];
+    return [...corner, ...lines, ...curveSizes(edge, where)];
   });
+}
+
+/** Where the middle of a curve stands, both ways; of a near square one only the way it ends the piece. */
+function curveSizes(edge: OutlineEdge, { box, step, factory }: Where): CutSize[] {
+  const { from, to, via: at } = edge;
+  if (!at) return [];
+  const [nx, ny] = [Math.sign(to[1] - from[1]), Math.sign(from[0] - to[0])];
+  const across = () =>
+    measureFrom({ what: 'curveAcross', from: sideFrom(true, nx > 0, factory), at, away: nx }, box, step);
+  const up = () =>
+    measureFrom({ what: 'curveUp', from: sideFrom(false, ny > 0, factory), at, away: ny }, box, step);
+  const axis = axisOf(edge);
+  return axis === 'x' ? [across()] : axis === 'y' ? [up()] : [across(), up()];
 }
 
 /** Where a near square edge stands, from the side of the tile that is kept. */

@@ -31,15 +31,20 @@ const toleranceOf = (step: Ticks): number => Math.max(4, Math.floor(step / 4));
  */
 export function describePiece(piece: OwnPiece, step: Ticks): Description {
   const tolerance = toleranceOf(step);
-  const edges = outlineOf(piece, tolerance);
-  const filled = filledOutlineOf(piece, tolerance);
+  const edges = outlineOf(piece, tolerance, step / 2);
+  const filled = filledOutlineOf(piece, tolerance, step / 2);
   const factory = new Set(edges.flatMap(({ on }) => on ?? []));
   const form = formOf(filled);
   const base = baseSizes(filled, form, factory, piece, step);
   const arcs = edges.flatMap(({ circle }) => circle ?? []);
   const sizes = [...base.sizes, ...roundSizes(piece, arcs, factory, step)];
   return {
-    kind: kindOf(form, base.sizes, arcs.length > 0, piece.shape.holes.length > 0),
+    kind: kindOf(
+      form,
+      base.sizes,
+      arcs.length > 0 || edges.some(({ via }) => via),
+      piece.shape.holes.length > 0,
+    ),
     sizes,
     fences: base.fences,
     edges,

@@ -52,7 +52,7 @@ function cutOf(group: readonly NamedPiece[], number: number): Cut {
     circles: piece.circles.map(({ centre, radius, name }) => ({ centre, radius, name })),
     edges: description.edges
       .filter(({ what }) => what !== 'arc')
-      .map(({ from, to, what }) => ({ from, to, factory: what === 'factory' })),
+      .map(({ from, to, what, via }) => ({ from, to, factory: what === 'factory', ...(via && { via }) })),
     sizes: description.sizes,
     fences: description.fences,
     hard: HARD.has(description.kind),

@@ -19,6 +19,8 @@ interface AxisWords {
   readonly square: string;
   /** Size at the lower or left end of the edge, and at its other end. */
   readonly ends: readonly [string, string];
+  /** Size at the middle of a curve. */
+  readonly middle: string;
 }
 
 const ALONG: AxisWords = {
@@ -27,6 +29,7 @@ const ALONG: AxisWords = {
   high: 'right',
   square: 'length',
   ends: ['bottomLength', 'topLength'],
+  middle: 'middleLength',
 };
 const ACROSS: AxisWords = {
   axis: 'y',
@@ -34,10 +37,12 @@ const ACROSS: AxisWords = {
   high: 'top',
   square: 'width',
   ends: ['leftLength', 'rightLength'],
+  middle: 'middleLength',
 };
 
 /**
- * Length and width of a near rectangular piece where it is sawn: one size where both ends round to the same mark, else two.
+ * Length and width of a near rectangular piece where it is sawn: one size where both ends round to the same mark, else two; along a
+ * curve both ends and the middle.
  *
  * @param outer edges of the outline without those of a pocket.
  */
@@ -54,13 +59,33 @@ function axisSizes(outer: readonly OutlineEdge[], words: AxisWords, box: TileBox
       words.axis,
     ),
   );
-  if (high && low) return between(low, high, words, step);
+  const curved = sawn.filter(({ via }) => via);
+  if (high && low)
+    return curved.length > 0 ? bothCurved(sawn, words, box, step) : between(low, high, words, step);
   const ends = high ?? low;
   if (!ends) return { sizes: [], fences: [] };
   const from = high ? words.low : words.high;
   const away = high ? 1 : -1;
-  const [first, last] = ends.map((at, i) => measureFrom({ what: words.ends[i]!, from, at, away }, box, step));
-  return oneOrTwo(first!, last!, words, from);
+  const measure = (what: string, at: Point) => measureFrom({ what, from, at, away }, box, step);
+  const [first, last] = ends.map((at, i) => measure(words.ends[i]!, at));
+  if (curved.length === 0) return oneOrTwo(first!, last!, words, from);
+  return { sizes: [first!, ...curved.map(({ via }) => measure(words.middle, via!)), last!], fences: [] };
+}
+
+/** Sawn on both sides and curved: each side is marked by its own ends, and its middle, from the side of the tile that it faces away from. */
+function bothCurved(sawn: readonly OutlineEdge[], words: AxisWords, box: TileBox, step: Ticks): Sized {
+  const sizes = sawn.flatMap((edge) => {
+    const away = facing(edge);
+    const from = away > 0 ? words.low : words.high;
+    const [first, last] = endsOf([edge], words.axis)!;
+    const spots = [
+      [words.ends[0], first],
+      ...(edge.via ? [[words.middle, edge.via]] : []),
+      [words.ends[1], last],
+    ] as [string, Point][];
+    return spots.map(([what, at]) => measureFrom({ what, from, at, away }, box, step));
+  });
+  return { sizes, fences: [] };
 }
 
 /** The lower or left, and the upper or right, end of a side of the piece. */

@@ -1,5 +1,6 @@
 import { type Point, type Ring, side } from '../geometry/index.ts';
 import { arcsOf } from './arcsOf.ts';
+import { bendsOf } from './bendsOf.ts';
 import type { OutlineEdge, TileSide } from './Outline.ts';
 import { type Corner, straighten } from './straighten.ts';
 import type { OwnPiece, TileBox } from './TileBox.ts';
@@ -9,26 +10,33 @@ const ON_SIDE = 2;
 
 /**
  * The outer edges of a piece in its tile's own axes, bends under `tolerance` ticks straightened and each told apart: factory
- * where it lies on a side of the tile (also where that side meets a wall), arc where a circle cuts it, else sawn.
+ * where it lies on a side of the tile (also where that side meets a wall), arc where a circle cuts it, else sawn. Along a curved wall
+ * it is straight where it bulges by no more than `flat` ticks.
  */
-export function outlineOf(piece: OwnPiece, tolerance: number): OutlineEdge[] {
-  return edgesOf(straighten(arcsOf(piece.shape.outer, piece.circles), tolerance), piece.box);
+export function outlineOf(piece: OwnPiece, tolerance: number, flat: number): OutlineEdge[] {
+  return edgesOf(straighten(cornersOf(piece, flat), tolerance), piece.box);
+}
+
+function cornersOf({ shape, circles, curves, box }: OwnPiece, flat: number): readonly Corner[] {
+  const onSide = (from: Point, to: Point) => sideOf(from, to, box) !== undefined;
+  return bendsOf(arcsOf(shape.outer, circles), curves, flat, onSide);
 }
 
 /**
  * The same without its arcs, as if no circle cut it: the edges on both sides of an arc are drawn on until they meet. An arc
  * stays as a straight chord where they do not meet inside the tile.
  */
-export function filledOutlineOf(piece: OwnPiece, tolerance: number): OutlineEdge[] {
-  const corners = straighten(arcsOf(piece.shape.outer, piece.circles), tolerance);
+export function filledOutlineOf(piece: OwnPiece, tolerance: number, flat: number): OutlineEdge[] {
+  const corners = straighten(cornersOf(piece, flat), tolerance);
   if (corners.every(({ arc }) => arc === undefined)) return edgesOf(corners, piece.box);
   return edgesOf(straighten(fill(corners, piece.box), tolerance), piece.box);
 }
 
 function edgesOf(corners: readonly Corner[], box: TileBox): OutlineEdge[] {
-  return corners.map(({ at: from, arc }, i): OutlineEdge => {
+  return corners.map(({ at: from, arc, via }, i): OutlineEdge => {
     const to = corners[(i + 1) % corners.length]!.at;
     if (arc !== undefined) return { from, to, what: 'arc', circle: arc };
+    if (via) return { from, to, what: 'sawn', via };
     const on = sideOf(from, to, box);
     return on ? { from, to, what: 'factory', on } : { from, to, what: 'sawn' };
   });

@@ -2,7 +2,7 @@ import { bounds, type Point, transformShape } from '../geometry/index.ts';
 import type { Piece } from '../layout/Layout.ts';
 import type { OwnPiece } from './TileBox.ts';
 
-type Placed = Pick<Piece, 'fullTile' | 'quarter' | 'shape' | 'circles'>;
+type Placed = Pick<Piece, 'fullTile' | 'quarter' | 'shape' | 'circles' | 'curves'>;
 
 /**
  * A piece brought from the pattern's frame to its tile's own axes: quarter turns undone, the whole tile's lower left corner at
@@ -21,6 +21,9 @@ export function ownPiece(piece: Placed): OwnPiece {
     box: { length: box.maxX - box.minX, width: box.maxY - box.minY },
     shape: transformShape(piece.shape, own),
     circles: piece.circles.map(({ name, centre, radius }) => ({ name, centre: own(centre), radius })),
+    ...(piece.curves && {
+      curves: piece.curves.map(({ centre, radius }) => ({ centre: own(centre), radius })),
+    }),
   };
 }
 

@@ -4,6 +4,8 @@ import { distancePointSegment, type Point } from '../geometry/index.ts';
 export interface Corner {
   readonly at: Point;
   readonly arc?: number;
+  /** Middle of the curve that leads on from it, along a curved wall. */
+  readonly via?: Point;
 }
 
 /**
@@ -35,6 +37,6 @@ export function straighten(corners: readonly Corner[], tolerance: number): Corne
 function bendAt(corners: readonly Corner[], i: number): number {
   const before = corners[(i + corners.length - 1) % corners.length]!;
   const here = corners[i]!;
-  if (here.arc !== undefined || before.arc !== undefined) return Number.POSITIVE_INFINITY;
+  if ([here, before].some(({ arc, via }) => arc !== undefined || via)) return Number.POSITIVE_INFINITY;
   return distancePointSegment(here.at, before.at, corners[(i + 1) % corners.length]!.at);
 }

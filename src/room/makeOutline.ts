@@ -1,8 +1,8 @@
 import type { Point, Ring } from '../geometry/index.ts';
 import type { EdgeFacts, SurfaceSpec } from '../job/Job.ts';
 import type { PlacedDoorway } from './placeDoorway.ts';
-import type { Opening, RoomEdge } from './Room.ts';
-import { pointOnWall, type WallLine } from './wallLine.ts';
+import type { EdgeArc, Opening, RoomEdge } from './Room.ts';
+import { bendsOf, bowAt, pointOnWall, type WallLine } from './wallLine.ts';
 
 /** A point of the outline and the edge that begins there. */
 interface Begin {
@@ -10,6 +10,7 @@ interface Begin {
   readonly id: string;
   readonly name: string;
   readonly facts: EdgeFacts;
+  readonly arc?: EdgeArc;
 }
 
 const numbered = (id: string, count: number) => (count === 1 ? id : `${id}.${count}`);
@@ -17,8 +18,9 @@ const numbered = (id: string, count: number) => (count === 1 ? id : `${id}.${cou
 /** Edges of a doorway in the order walked: right side, closed-door line, left side; sides count from the room's face. */
 function doorwayBegins(wall: WallLine, { spec, ...door }: PlacedDoorway): Begin[] {
   const { name } = spec;
-  const right = door.rightSteps.map(({ out, depth }) => pointOnWall(wall, door.right - out, depth));
-  const left = door.leftSteps.map(({ out, depth }) => pointOnWall(wall, door.left + out, depth));
+  const at = doorPoint(wall, door);
+  const right = door.rightSteps.map(({ out, depth }) => at(door.right - out, depth));
+  const left = door.leftSteps.map(({ out, depth }) => at(door.left + out, depth));
   const line = { id: `${name}:line`, name, facts: spec.line };
   if (right.length === 0 || left.length === 0) return [{ at: pointOnWall(wall, door.right, 0), ...line }];
   return [
@@ -33,24 +35,44 @@ function doorwayBegins(wall: WallLine, { spec, ...door }: PlacedDoorway): Begin[
   ];
 }
 
+/**
+ * Points of a doorway by their place along the wall and their depth behind its face. In a bowed wall the recess is straight all the
+ * same: its depth counts from the face at the middle of the opening, while its edges on the face lie on the face.
+ */
+function doorPoint(wall: WallLine, { right, left }: Pick<PlacedDoorway, 'right' | 'left'>) {
+  const middle = bowAt(wall, (right + left) / 2);
+  return (u: number, depth: number): Point =>
+    pointOnWall(wall, u, depth === 0 ? 0 : depth + middle - bowAt(wall, u));
+}
+
 /** Edges of one wall: its own pieces between its doorways, and the doorways' edges. */
 function wallBegins(wall: WallLine, facts: EdgeFacts, doors: readonly PlacedDoorway[]): Begin[] {
   const begins: Begin[] = [];
+  const arc = arcOf(wall);
   let pieces = 0;
-  const goOn = (at: Point, until: Point) => {
-    if (at[0] === until[0] && at[1] === until[1]) return;
-    pieces += 1;
-    begins.push({ at, id: numbered(wall.id, pieces), name: wall.id, facts });
+  const goOn = (from: number, to: number) => {
+    const places = [from, ...bendsOf(wall, from, to), to].map((u) => pointOnWall(wall, u, 0));
+    for (const [i, at] of places.slice(0, -1).entries()) {
+      if (`${at}` === `${places[i + 1]}`) continue;
+      pieces += 1;
+      begins.push({ at, id: numbered(wall.id, pieces), name: wall.id, facts, ...(arc && { arc }) });
+    }
   };
-  let reached = wall.from;
+  let reached = 0;
   for (const door of doors) {
     // A post leaves the wall's face whole up to the clear opening; casing to slide under opens it wider.
-    goOn(reached, pointOnWall(wall, door.right - (door.rightSteps[0]?.out ?? 0), 0));
+    goOn(reached, door.right - (door.rightSteps[0]?.out ?? 0));
     begins.push(...doorwayBegins(wall, door));
-    reached = pointOnWall(wall, door.left + (door.leftSteps[0]?.out ?? 0), 0);
+    reached = door.left + (door.leftSteps[0]?.out ?? 0);
   }
-  goOn(reached, wall.to);
+  goOn(reached, wall.length);
   return begins;
+}
+
+function arcOf({ arc }: WallLine): EdgeArc | undefined {
+  if (!arc) return undefined;
+  const [x, y] = arc.centre;
+  return { centre: [Math.round(x), Math.round(y)], radius: Math.round(arc.radius), sign: arc.sign };
 }
 
 const factsOnly = ({ meets, gap, gapMax, touch, seen }: EdgeFacts): EdgeFacts => ({
@@ -71,8 +93,9 @@ export function makeOutline(
     const own = doors.filter(({ spec }) => spec.wall === wall.id).sort((a, b) => a.right - b.right);
     return wallBegins(wall, surface.walls[i]!, own);
   });
-  const edges = begins.map(({ at, id, name, facts }, i): RoomEdge => {
-    return { id, name, ...factsOnly(facts), from: at, to: begins[(i + 1) % begins.length]!.at };
+  const edges = begins.map(({ at, id, name, facts, arc }, i): RoomEdge => {
+    const to = begins[(i + 1) % begins.length]!.at;
+    return { id, name, ...factsOnly(facts), from: at, to, ...(arc && { arc }) };
   });
   const real = edges.filter(({ from, to }) => from[0] !== to[0] || from[1] !== to[1]);
   return { outline: real.map(({ from }) => from), edges: real };
@@ -81,8 +104,9 @@ export function makeOutline(
 /** What the sheets say of a doorway. The line is as long as its edge, with what lies under casing and behind posts. */
 export function makeOpening(wall: WallLine, door: PlacedDoorway): Opening {
   const { spec, left, right, leftSteps, rightSteps } = door;
+  const at = doorPoint(wall, door);
   const end = (u: number, steps: PlacedDoorway['leftSteps'], sign: 1 | -1) =>
-    pointOnWall(wall, u + sign * (steps.at(-1)?.out ?? 0), steps.at(-1)?.depth ?? 0);
+    at(u + sign * (steps.at(-1)?.out ?? 0), steps.at(-1)?.depth ?? 0);
   return {
     name: spec.name,
     wall: wall.id,

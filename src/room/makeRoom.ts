@@ -10,7 +10,7 @@ import { placeDoorways } from './placeDoorways.ts';
 import { placeObstacles } from './placeObstacles.ts';
 import type { Room } from './Room.ts';
 import { readingProblems } from './readingProblems.ts';
-import { shapeProblems } from './shapeProblems.ts';
+import { shapeProblems, tooBent } from './shapeProblems.ts';
 import { wallLines } from './wallLine.ts';
 
 export type RoomOrProblems = { readonly room: Room } | { readonly problems: readonly Problem[] };
@@ -31,6 +31,8 @@ export function makeRoom(surface: SurfaceSpec, system: System = 'inches'): RoomO
 
   const { corners, adjustment } = made;
   const walls = wallLines(surface, corners);
+  const bent = tooBent(walls, complain);
+  if (bent.length > 0) return { problems: bent };
   const { doors, problems: misplacedDoors } = placeDoorways(surface, walls, complain);
   const { outline, edges } = makeOutline(surface, walls, doors);
   // Recesses are looked at once every doorway has its place; obstacles need not wait for that.

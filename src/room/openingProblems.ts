@@ -42,16 +42,24 @@ export function overlapping(doors: readonly PlacedDoorway[], complain: Complain)
   );
 }
 
-/** Recesses that run into another wall or another doorway. */
+/** A doorway in a wall that bends more over its width than a straight door can follow. */
+export function inCurve(spec: DoorwaySpec, bend: number, limit: number, complain: Complain): Problem {
+  const figures = { name: spec.name, wall: spec.wall, limit: complain.text(limit) };
+  return complain('doorwayInCurve', ['doorways', spec.name], complain.text(bend), figures);
+}
+
+/** Recesses that run into another wall or another doorway, and curved walls that run into anything. */
 export function crossingRecess(outline: Ring, edges: readonly RoomEdge[], complain: Complain): Problem[] {
   if (isSimple(outline)) return [];
   const pairs = selfCrossings(outline).map(({ i, j }) => [edges[i]!, edges[j]!] as const);
   const isDoor = ({ id }: RoomEdge) => id.includes(':');
-  const named = pairs.map(([a, b]) =>
-    isDoor(a) ? ([a.name, b.name] as const) : ([b.name, a.name] as const),
+  const named = pairs.map(
+    ([a, b]) => (isDoor(a) || (a.arc && !isDoor(b)) ? [a, b] : [b, a]) as [RoomEdge, RoomEdge],
   );
-  const once = [...new Map(named.map((pair) => [pair.join(), pair])).values()];
-  return once.map(([name, crosses]) =>
-    complain('doorwayCrosses', ['doorways', name], name, { name, crosses }),
-  );
+  const once = [...new Map(named.map((pair) => [pair.map(({ name }) => name).join(), pair])).values()];
+  return once.map(([one, { name: crosses }]) => {
+    const { name } = one;
+    if (isDoor(one)) return complain('doorwayCrosses', ['doorways', name], name, { name, crosses });
+    return complain('curveCrosses', ['walls', name], name, { wall: name, crosses });
+  });
 }

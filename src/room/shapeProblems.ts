@@ -4,6 +4,7 @@ import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
 import type { AdjustedCorners } from './makeAdjustment.ts';
 import { misclosureLimit, mostAngleMisclosureDeg } from './misclosureLimit.ts';
+import type { WallLine } from './wallLine.ts';
 
 /** Angles that close no figure, where nothing but them gives the shape. */
 function angleProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
@@ -48,4 +49,13 @@ export function shapeProblems(surface: SurfaceSpec, made: AdjustedCorners, compl
     if (found.length > 0) return found;
   }
   return [];
+}
+
+/** Walls whose middle stands off the line between their ends by more than half of it: more than half a circle. */
+export function tooBent(walls: readonly WallLine[], complain: Complain): Problem[] {
+  return walls.flatMap(({ id, length, rise }) => {
+    if (Math.abs(rise) <= length / 2 + 1) return [];
+    const figures = { wall: id, limit: complain.text(length / 2) };
+    return [complain('middleTooLarge', ['walls', id, 'middle'], complain.text(Math.abs(rise)), figures)];
+  });
 }

@@ -1,7 +1,14 @@
-import type { Point, Ring } from '../geometry/index.ts';
+import { type Arc, arcOffset, arcPlaces, arcThrough, type Point, type Ring } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
+import { TICKS_PER_INCH } from '../measure/index.ts';
 
-/** The straight line of one adjusted wall, with the room on its left. */
+/** A curved wall is drawn by straight lines that keep within 1/128 in of it. */
+const FLAT_ENOUGH = Math.floor(TICKS_PER_INCH / 128);
+/** Two walls' faces are measured from to within this many ticks, or after so many steps as near as they come. */
+const NEAR = 0.25;
+const STEPS = 60;
+
+/** One adjusted wall from corner to corner, with the room on its left; a curved one by the chord of its arc. */
 export interface WallLine {
   readonly id: string;
   readonly from: Point;
@@ -11,27 +18,64 @@ export interface WallLine {
   readonly along: Point;
   /** Unit vector square to it, into the room. */
   readonly into: Point;
+  /** How far its middle stands out of the room, and the arc that this makes; 0 and none where it is straight. */
+  readonly rise: number;
+  readonly arc?: Arc;
 }
 
 /** Lines of all walls, in the order walked. */
 export function wallLines(surface: SurfaceSpec, corners: Ring): WallLine[] {
-  return surface.walls.map(({ id }, i): WallLine => {
+  return surface.walls.map(({ id, rise = 0 }, i): WallLine => {
     const [from, to] = [corners[i]!, corners[(i + 1) % corners.length]!];
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-    return { id, from, to, length, along, into: [-along[1], along[0]] };
+    const straight = { id, from, to, length, along, into: [-along[1], along[0]] as const, rise };
+    return rise === 0 ? straight : { ...straight, arc: arcThrough(from, to, rise) };
   });
 }
 
-/** A point `u` along the wall from its first corner and `depth` behind its face, rounded to ticks. */
+/** A point `u` along the wall from its first corner and `depth` behind its face there, rounded to ticks. */
 export function pointOnWall(wall: WallLine, u: number, depth: number): Point {
-  const x = wall.from[0] + u * wall.along[0] - depth * wall.into[0];
-  const y = wall.from[1] + u * wall.along[1] - depth * wall.into[1];
+  const behind = depth + bowAt(wall, u);
+  const x = wall.from[0] + u * wall.along[0] - behind * wall.into[0];
+  const y = wall.from[1] + u * wall.along[1] - behind * wall.into[1];
   return [Math.round(x) + 0, Math.round(y) + 0];
 }
 
-/** The point at two distances from two walls' faces, each square to its wall; undefined where the walls run parallel. */
+/** How far a wall's face stands out of the room, off the straight line between its ends, at a place along it. */
+export function bowAt({ length, rise }: WallLine, u: number): number {
+  return arcOffset(length, rise, u);
+}
+
+/** Places along a wall at which its face bends, between two of them; none where it is straight. */
+export function bendsOf({ length, rise }: WallLine, from: number, to: number): readonly number[] {
+  if (rise === 0) return [];
+  return arcPlaces(length, rise, FLAT_ENOUGH).filter((u) => from < u && u < to);
+}
+
+/**
+ * The point at two distances from two walls' faces, each square to its face there; undefined where the walls run
+ * parallel. From a curved face the distance from its chord is put right until the face itself is that far away.
+ */
 export function pointFromWalls(a: WallLine, fromA: number, b: WallLine, fromB: number): Point | undefined {
+  let [offA, offB] = [fromA, fromB];
+  let found = pointFromChords(a, offA, b, offB);
+  for (let step = 0; found && (a.arc || b.arc) && step < STEPS; step++) {
+    const [missA, missB] = [fromA - awayFrom(a, found), fromB - awayFrom(b, found)];
+    if (Math.max(Math.abs(missA), Math.abs(missB)) < NEAR) break;
+    [offA, offB] = [offA + missA, offB + missB];
+    found = pointFromChords(a, offA, b, offB);
+  }
+  return found;
+}
+
+/** How far a point stands off a wall's face, into the room. */
+function awayFrom({ from, into, arc }: WallLine, [x, y]: Point): number {
+  if (!arc) return (x - from[0]) * into[0] + (y - from[1]) * into[1];
+  return arc.sign * (arc.radius - Math.hypot(x - arc.centre[0], y - arc.centre[1]));
+}
+
+function pointFromChords(a: WallLine, fromA: number, b: WallLine, fromB: number): Point | undefined {
   const turn = a.into[0] * b.into[1] - a.into[1] * b.into[0];
   // Less than about half a degree between two walls fixes no point.
   if (Math.abs(turn) < 0.01) return undefined;

@@ -1,5 +1,5 @@
 import { type Point, type Shape, side } from '../../geometry/index.ts';
-import { aheadOfFace, distanceToFace, type Face } from './Face.ts';
+import { aheadOfFace, distanceToFace, type Face, stretchesOf } from './Face.ts';
 
 /** One edge of the field, the field on its left. Numbers are places in lists, so that chains are walked fast. */
 export interface FieldEdge {
@@ -16,12 +16,13 @@ export interface FieldEdge {
 /** The edges of a field in one list, each with the face it belongs to. */
 export function fieldEdges(field: readonly Shape[], faces: readonly Face[]): FieldEdge[] {
   const edges: FieldEdge[] = [];
+  const stretches = faces.map(stretchesOf);
   for (const ring of field.flatMap(({ outer, holes }) => [outer, ...holes])) {
     const first = edges.length;
     const n = ring.length;
     for (let i = 0; i < n; i++) {
       const [from, to, after] = [ring[i]!, ring[(i + 1) % n]!, ring[(i + 2) % n]!];
-      const face = faceOf(from, to, faces);
+      const face = faceOf(from, to, stretches);
       edges.push({ from, to, next: first + ((i + 1) % n), face, standsIn: side(from, to, after) < 0 });
     }
   }
@@ -29,12 +30,15 @@ export function fieldEdges(field: readonly Shape[], faces: readonly Face[]): Fie
 }
 
 /** The face whose gap an edge of the field keeps best; a short step between two gaps goes to the nearest. */
-function faceOf(from: Point, to: Point, faces: readonly Face[]): number {
+function faceOf(from: Point, to: Point, faces: readonly (readonly Face[])[]): number {
   let best = 0;
   let least = Infinity;
-  faces.forEach((face, index) => {
-    const misfit = face.circle || alike(from, to, face) ? misfitOf(from, to, face) : looseFit(from, to, face);
-    if (misfit < least) [best, least] = [index, misfit];
+  faces.forEach((stretches, index) => {
+    for (const face of stretches) {
+      const misfit =
+        face.circle || alike(from, to, face) ? misfitOf(from, to, face) : looseFit(from, to, face);
+      if (misfit < least) [best, least] = [index, misfit];
+    }
   });
   return best;
 }

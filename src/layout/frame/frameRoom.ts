@@ -47,7 +47,10 @@ export function intoFrame({ turn, about }: FrameTurn): Move {
 }
 
 function moveEdges(edges: readonly RoomEdge[], move: Move): RoomEdge[] {
-  return edges.map((edge) => ({ ...edge, from: move(edge.from), to: move(edge.to) }));
+  return edges.map(({ arc, ...edge }) => {
+    const moved = { ...edge, from: move(edge.from), to: move(edge.to) };
+    return arc ? { ...moved, arc: { ...arc, centre: move(arc.centre) } } : moved;
+  });
 }
 
 function moveObstacle(one: Obstacle, move: Move, exact: boolean): Obstacle {

@@ -3,6 +3,7 @@ import type { Face } from '../frame/Face.ts';
 import type { Piece } from '../Layout.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { keyOf, type Lattice } from '../pieces/Lattice.ts';
+import { wallCurves } from '../pieces/unbend.ts';
 import { pieceName, type Steps } from './pieceName.ts';
 import { stepsFrom } from './stepsFrom.ts';
 
@@ -33,6 +34,7 @@ export function namePieces(laid: readonly LaidPiece[], lattice: Lattice, crossin
 /** A named piece as it is handed on. */
 export function pieceOf({ id, at, laid }: NamedPiece, { pattern }: Lattice, faces: readonly Face[]): Piece {
   const { tile, quarter } = pattern.tiles[laid.place.k]!;
+  const curves = laid.whole ? [] : wallCurves(laid.faces.map((index) => faces[index]!));
   return {
     id,
     tile,
@@ -46,6 +48,7 @@ export function pieceOf({ id, at, laid }: NamedPiece, { pattern }: Lattice, face
     share: Math.min(...laid.shares),
     seen: laid.seen,
     circles: circlesOf(laid.faces.map((index) => faces[index]!)),
+    ...(curves.length > 0 && { curves }),
   };
 }
 

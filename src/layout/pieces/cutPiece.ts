@@ -4,20 +4,26 @@ import { isPlain } from './isPlain.ts';
 import type { LaidPiece } from './LaidPiece.ts';
 import type { Place } from './Lattice.ts';
 import { type Run, sawnRuns } from './sawnRuns.ts';
+import { unbend, wallCurves } from './unbend.ts';
 import { webOf } from './webOf.ts';
 
-/** A piece cut from the tile `ring` by the faces of that place in the list, and all that is judged about it. */
+/**
+ * A piece cut from the tile `ring` by the faces of that place in the list, and all that is judged about it. A bend of up to `flat`
+ * ticks is sawn straight.
+ */
 export function cutPiece(
   place: Place,
   ring: Ring,
   shape: Shape,
   own: readonly number[],
   faces: readonly Face[],
+  flat: number,
 ): LaidPiece {
   const box = bounds(shape.outer);
   const full = bounds(ring);
   const extent = [box.maxX - box.minX, box.maxY - box.minY] as const;
-  const hard = !isPlain(shape);
+  const sawn = unbend(shape, ring, wallCurves(own.map((index) => faces[index]!)), flat);
+  const hard = sawn.curved || !isPlain(sawn.shape);
   return {
     place,
     ring,
@@ -29,7 +35,7 @@ export function cutPiece(
     seen: bestSeen(own.map((index) => faces[index]!)),
     sawn: sawnLength(shape, ring),
     hard,
-    web: hard ? webOf(shape, ring) : null,
+    web: hard ? webOf(sawn.shape, ring) : null,
   };
 }
 

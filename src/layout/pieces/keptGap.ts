@@ -1,6 +1,14 @@
-import { distanceSegments, type Ring, ringArea, type Shape, shapeArea } from '../../geometry/index.ts';
+import {
+  distancePointSegment,
+  distanceSegments,
+  pointInRing,
+  type Ring,
+  ringArea,
+  type Shape,
+  shapeArea,
+} from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
-import { aheadOfFace, distanceToFace, type Face } from '../frame/Face.ts';
+import { aheadOfFace, distanceToFace, type Face, stretchesOf } from '../frame/Face.ts';
 
 /** Never less gap than this beside a tile that stays whole: ANSI A108.02 §4.4 as reported. */
 export const LEAST_GAP: Ticks = TICKS_PER_INCH / 8;
@@ -53,6 +61,7 @@ function nearlyAll(ring: Ring, shape: Shape): boolean {
 
 /** Distance of a tile from a face; less than 0, by how far it reaches beyond, where it touches or crosses it. */
 function tileToFace(ring: Ring, face: Face): number {
+  if (face.curve) return tileToCurve(ring, face);
   const distances = ring.map((point, i) => {
     const next = ring[(i + 1) % ring.length]!;
     return face.circle
@@ -69,4 +78,24 @@ function nearestToCircle(face: Face, a: Ring[number], b: Ring[number]): number {
   const part = ((centre[0] - a[0]) * dx + (centre[1] - a[1]) * dy) / (dx * dx + dy * dy);
   const at = Math.min(1, Math.max(0, part));
   return distanceToFace(face, [a[0] + at * dx, a[1] + at * dy]);
+}
+
+/** A curve reaches into a tile with its bends, or the tile's corners reach over it. */
+function tileToCurve(ring: Ring, face: Face): number {
+  const stretches = stretchesOf(face);
+  const least = Math.min(...stretches.map((stretch) => tileToFace(ring, stretch)));
+  if (least > 0) return least;
+  const bends = face.curve!.points.filter((point) => pointInRing(point, ring));
+  const sides = ring.map((point, i) => [point, ring[(i + 1) % ring.length]!] as const);
+  const depths = bends.map((bend) => Math.min(...sides.map(([p, q]) => distancePointSegment(bend, p, q))));
+  const over = ring
+    .filter((corner) => isBehind(corner, stretches))
+    .map((corner) => distanceToFace(face, corner));
+  return 0 - Math.max(0, ...depths, ...over);
+}
+
+/** Whether a point lies on the wall's side of the stretch that is nearest to it. */
+function isBehind(point: Ring[number], stretches: readonly Face[]): boolean {
+  const away = stretches.map(({ from, to }) => distancePointSegment(point, from, to));
+  return aheadOfFace(stretches[away.indexOf(Math.min(...away))]!, point) < 0;
 }

@@ -18,7 +18,7 @@ export interface LaidTile {
 
 /** A tile that the field's edge runs through: cut, kept whole, or left out where its strip is only gap. */
 export function layTile(ground: Ground, tile: BorderTile, joint: number): LaidTile {
-  const { faces, edges, frame } = ground;
+  const { faces, edges, frame, flat } = ground;
   const shapes = clipTile(tile, edges, frame.field);
   if (shapes.length === 0) return { pieces: [], left: [] };
   const concerned = facesOfTile(tile, edges);
@@ -30,7 +30,7 @@ export function layTile(ground: Ground, tile: BorderTile, joint: number): LaidTi
     const own = shapes.length === 1 ? concerned : facesOfShape(tile, edges, shape);
     const out = gapOnly(shape, faces, own, joint);
     if (out) left.push({ place: tile.place, shape, ...out });
-    else pieces.push(cutPiece(tile.place, tile.ring, shape, own, faces));
+    else pieces.push(cutPiece(tile.place, tile.ring, shape, own, faces, flat));
   }
   return { pieces, left };
 }

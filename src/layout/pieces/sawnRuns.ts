@@ -25,7 +25,8 @@ export function sawnRuns(outer: Ring, tile: Ring): Run[] {
   return runs;
 }
 
-function onOneSide(tile: Ring, a: Point, b: Point): boolean {
+/** Whether two points lie on one side of a tile. */
+export function onOneSide(tile: Ring, a: Point, b: Point): boolean {
   return tile.some((p, i) => {
     const q = tile[(i + 1) % tile.length]!;
     return side(p, q, a) === 0 && side(p, q, b) === 0;

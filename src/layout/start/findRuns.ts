@@ -1,3 +1,4 @@
+import { leftOf, type Point } from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import type { Face } from '../frame/Face.ts';
 import { reachAt, type SlabEdge, slabsOf } from './slabs.ts';
@@ -26,9 +27,15 @@ const JOG: Ticks = 24 * TICKS_PER_INCH;
  * Where a wall leans, its end is measured half way along what faces it.
  */
 export function findRuns(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun[] {
-  const facing = (edge: SlabEdge) => upright(edge) && !faces[edge.face]!.doorway;
+  const chords = faces.map((face, index) => chordOf(face, index, axis));
+  const facing = (edge: SlabEdge) => upright(chords[edge.face] ?? edge) && !faces[edge.face]!.doorway;
   const straight = all.filter(({ face }) => !faces[face]!.circle);
-  return ranked(merged(spansOf(straight, axis, facing).map(runOf)));
+  const toChords = ({ low, high, ...span }: Span) => ({
+    ...span,
+    low: chords[low.face] ?? low,
+    high: chords[high.face] ?? high,
+  });
+  return ranked(merged(spansOf(straight, axis, facing).map((span) => runOf(toChords(span)))));
 }
 
 interface Span {
@@ -69,7 +76,15 @@ function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest'>): FacingRu
   };
 }
 
-function upright({ from, to }: SlabEdge): boolean {
+/** Along a curved wall a run ends at the gap of its chord, seen with that axis as x; undefined for a straight face. */
+function chordOf({ from, to, curve, gap }: Face, face: number, axis: 0 | 1): SlabEdge | undefined {
+  if (!curve) return undefined;
+  const [a, b] = [leftOf(from, to, from, gap), leftOf(from, to, to, gap)];
+  const seen = (point: Point): Point => (axis === 0 ? point : [point[1], point[0]]);
+  return { from: seen(a), to: seen(b), face };
+}
+
+function upright({ from, to }: Pick<SlabEdge, 'from' | 'to'>): boolean {
   return Math.abs(to[0] - from[0]) <= MOST_LEAN * Math.abs(to[1] - from[1]);
 }
 

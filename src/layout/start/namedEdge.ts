@@ -1,3 +1,4 @@
+import type { Point } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { aheadOfFace, type Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
@@ -31,7 +32,8 @@ export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge 
   // Doorways split a wall; its middle is that of the whole.
   const isWall = among.every((index) => /^[^:]+(\.\d+)?$/.test(ground.faces[index]!.id)) && !face.circle;
   const { to } = ground.faces[among.at(-1)!]!;
-  return seenAlong(isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face, best, axis);
+  const bends = among.flatMap((index) => ground.faces[index]!.curve?.points ?? []);
+  return seenAlong(isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face, best, axis, bends);
 }
 
 function matches({ id, name }: Face, wanted: string): boolean {
@@ -46,14 +48,15 @@ function fieldAlong({ edges }: Ground, index: number, axis: 0 | 1): number {
     .reduce((sum, { from, to }) => sum + Math.abs(to[other] - from[other]), 0);
 }
 
-function seenAlong(face: Face, index: number, axis: 0 | 1): NamedEdge {
+function seenAlong(face: Face, index: number, axis: 0 | 1, bends: readonly Point[]): NamedEdge {
   const [a, b] = [face.from[axis], face.to[axis]];
   const line = Math.round((a + b) / 2);
   const across = Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
   if (face.circle || Math.abs(b - a) > MOST_LEAN * across)
     return { index, side: 'none', line, field: line, innermost: line };
   const beyond: [number, number] = axis === 0 ? [line + 1e6, face.from[1]] : [face.from[0], line + 1e6];
+  const reached = [a, b, ...bends.map((point) => point[axis])];
   return aheadOfFace(face, beyond) > 0
-    ? { index, side: 'low', line, field: line + face.gap, innermost: Math.max(a, b) + face.gap }
-    : { index, side: 'high', line, field: line - face.gap, innermost: Math.min(a, b) - face.gap };
+    ? { index, side: 'low', line, field: line + face.gap, innermost: Math.max(...reached) + face.gap }
+    : { index, side: 'high', line, field: line - face.gap, innermost: Math.min(...reached) - face.gap };
 }
