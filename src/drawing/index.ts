@@ -14,3 +14,7 @@ export * from './drawTile.ts';
 export * from './drawZone.ts';
 export * from './pickScale.ts';
 export * from './surfaceScale.ts';
+export * from './template/drawTemplate.ts';
+export * from './template/drawTemplateKey.ts';
+export * from './template/planTemplate.ts';
+export type { TemplatePlan } from './template/TemplatePlan.ts';

@@ -20,6 +20,10 @@ export const lineStyles = {
   factory: { width: 1, cap: 'square' },
   sawn: { width: 0.35 },
   fullTile: { width: 0.18, dash: [2, 1] },
+  /** The very edge of a piece at full size. */
+  exact: { width: 0.18 },
+  /** Where pages are joined, and where a drawing is broken off. */
+  register: { width: 0.25 },
   chalk: { width: 0.5, dash: [8, 2, 0.5, 2] },
   movement: { width: 0.35 },
   seam: { width: 1, dash: [0, 2.2], cap: 'round' },

@@ -14,6 +14,7 @@ import { rowSums } from './rowSums.ts';
 import type { Sheet } from './Sheet.ts';
 import { sawList } from './sawList.ts';
 import { setOut } from './setOut.ts';
+import { templates } from './templates.ts';
 import { tileSheet } from './tileSheet.ts';
 import { zoneSheet } from './zoneSheet.ts';
 
@@ -24,6 +25,7 @@ import { zoneSheet } from './zoneSheet.ts';
 export const sheets: readonly Sheet[] = [
   jobSheet,
   hardCuts,
+  templates,
   setOut,
   layoutPlan,
   sawList,

@@ -1,0 +1,52 @@
+import type { Cut } from '../../cuts/Cut.ts';
+import { type Turn, turnPoint } from '../../cuts/TileBox.ts';
+import {
+  bounds,
+  type Point,
+  type Ring,
+  subtract,
+  transformRing,
+  transformShape,
+} from '../../geometry/index.ts';
+import { innerCorners, type TileSides, tileRing } from '../cutFrame.ts';
+import type { LaidCut, LaidEdge } from './LaidCut.ts';
+
+/** Corners within this many ticks of a side of the tile lie on it: they were turned and rounded. */
+const near = 4;
+
+/** Lays a cut on the paper, turned counter-clockwise, exactly as it is: nothing is rounded. */
+export function layCut(cut: Cut, tile: TileSides, turn: Turn): LaidCut {
+  const move = (point: Point) => turnPoint(point, turn, tile);
+  const ring = transformRing(tileRing(tile), move);
+  const shape = transformShape(cut.shape, move);
+  const rings = [shape.outer, ...shape.holes];
+  return {
+    tile: ring,
+    shape,
+    waste: subtract([{ outer: ring, holes: [] }], [shape]),
+    edges: rings.flatMap((one) => edgesOf(one, ring)),
+    inner: innerCorners(cut).map((corner) => ({ at: move(corner), ways: waysFrom(move(corner), rings) })),
+    centres: cut.circles.map(({ centre }) => move(centre)),
+  };
+}
+
+function edgesOf(ring: Ring, tile: Ring): LaidEdge[] {
+  const { minX, minY, maxX, maxY } = bounds(tile);
+  const along = (axis: 0 | 1, at: number, a: Point, b: Point) =>
+    Math.abs(a[axis] - at) <= near && Math.abs(b[axis] - at) <= near;
+  return ring.map((from, i) => {
+    const to = ring[(i + 1) % ring.length]!;
+    const factory = [minX, maxX].some((at) => along(0, at, from, to)) ||
+      [minY, maxY].some((at) => along(1, at, from, to)); // biome-ignore format: two axes
+    return { from, to, factory };
+  });
+}
+
+/** The neighbours of a corner on its ring. */
+function waysFrom(corner: Point, rings: readonly Ring[]): readonly [Point, Point] {
+  for (const ring of rings) {
+    const i = ring.findIndex(([x, y]) => x === corner[0] && y === corner[1]);
+    if (i >= 0) return [ring[(i + ring.length - 1) % ring.length]!, ring[(i + 1) % ring.length]!];
+  }
+  return [corner, corner];
+}

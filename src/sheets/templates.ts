@@ -1,0 +1,94 @@
+import type { Cut } from '../cuts/Cut.ts';
+import {
+  drawCheckBars,
+  drawTemplate,
+  drawTemplateKey,
+  planTemplate,
+  type Space,
+  type TemplatePlan,
+} from '../drawing/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { drawingSpace } from './drawingSpace.ts';
+import type { Sheet } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** What is marked through at full size? Each cut that no straight line makes, on as many pages as it takes; equal cuts once. */
+export const templates: Sheet = {
+  name: 'templates',
+  for: 'setter',
+  bundles: ['templates'],
+  speaks: 'crew',
+  make: (context) => {
+    const { packet, say } = context;
+    const { system, paper } = packet.spec.print;
+    const space = { ...drawingSpace(paper, 'portrait', HEAD_MM), widthMm: WIDTHS_MM[paper] };
+    const pages = packet.surfaces.flatMap((surface) =>
+      surface.cuts.filter(isOdd).flatMap((cut) => pagesOf(context, surface, cut, space)),
+    );
+    const bars = drawCheckBars({ id: 'bars', label: say('drawing.bars'), system, say }).svg;
+    return pages.length === 0
+      ? []
+      : [{ scale: '1:1', data: { pages, bars, joined: pages.some(({ of }) => of > 1) } }];
+  },
+};
+
+/** What stands over a template on its page. */
+const HEAD_MM = 26;
+/** Beside the check bar, on whole millimetres. */
+const WIDTHS_MM = { letter: 174, a4: 168 } as const;
+/** More names than this are told by the saw list. */
+const MOST_NAMES = 8;
+
+/** Whether a cut is marked through: a hard one, or a point with more than one sawn edge. */
+function isOdd(cut: Cut): boolean {
+  return cut.hard || (cut.kind === 'point' && cut.edges.filter(({ factory }) => !factory).length > 1);
+}
+
+function namesOf({ pieces }: Cut): string {
+  const more = pieces.length - MOST_NAMES;
+  return pieces.slice(0, MOST_NAMES).join(' · ') + (more > 0 ? ` + ${more}` : '');
+}
+
+function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space: Space) {
+  const { packet, say } = context;
+  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+  const plan = planTemplate(cut, tile, space);
+  return plan.grid.windows.map((_, page) => ({
+    number: cut.number,
+    count: cut.pieces.length,
+    kind: say(`cut.${cut.kind}`),
+    hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
+    names: namesOf(cut),
+    surface: packet.surfaces.length > 1 ? surface.name : '',
+    page: page + 1,
+    of: plan.grid.windows.length,
+    broken: plan.broken.length > 0,
+    ...drawingsOf(context, surface, cut, plan, page),
+  }));
+}
+
+function drawingsOf(
+  { packet, say }: SheetContext,
+  surface: PacketSurface,
+  cut: Cut,
+  plan: TemplatePlan,
+  page: number,
+) {
+  const figures = { number: cut.number, page: page + 1, of: plan.grid.windows.length };
+  const options = (id: string, label: string) => ({
+    id: `${id}-${surface.name}-${cut.number}-${page + 1}`,
+    label,
+    system: packet.spec.print.system,
+    say,
+  });
+  const lines = [say('sheet.templates.faceUp'), `${cut.pieces.length} ×`, namesOf(cut)];
+  return {
+    drawing: drawTemplate(
+      plan,
+      page,
+      { number: String(cut.number), lines },
+      options('template', say('sheet.templates.drawing', figures)),
+    ).svg,
+    key: drawTemplateKey(plan, page, options('key', say('sheet.templates.key', figures))).svg,
+  };
+}
