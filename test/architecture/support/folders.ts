@@ -17,6 +17,7 @@ export const folders: readonly string[] = [
   'drawing',
   'sheets',
   'exchange',
+  'form',
   'site',
 ];
 
@@ -26,5 +27,6 @@ export const packagesOf: Readonly<Record<string, readonly string[]>> = {
   job: ['yaml', 'zod'],
   calendar: ['luxon'],
   drawing: ['d3-shape'],
+  form: ['yaml'],
   exchange: ['@tarikjabiri/dxf', 'ical-generator'],
 };
