@@ -5,9 +5,11 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
+import type { Flatness } from '../materials/Flatness.ts';
 import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
 import type { Ticks } from '../measure/index.ts';
+import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Adjustment, Opening } from '../room/Room.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import type { Limit } from '../trade/Limit.ts';
@@ -88,6 +90,10 @@ export interface PacketSurface {
   readonly openings: readonly Opening[];
   readonly obstacles: FramedRoom['obstacles'];
   readonly areaM2: number;
+  /** What was found on the base of this floor, where it lies; missing in packets from before it was kept. */
+  readonly base?: PlacedBase;
+  /** What the readings on a grid say, where there are any. */
+  readonly flatness?: Flatness;
 }
 
 export interface PacketEdge {

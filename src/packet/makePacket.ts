@@ -8,6 +8,7 @@ import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
 import { makeMaterials } from '../materials/makeMaterials.ts';
 import { makeRoom } from '../room/makeRoom.ts';
+import { placeBase } from '../room/placeBase.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
 import { makeNotes } from './makeNotes.ts';
@@ -29,13 +30,16 @@ export function makePacket(job: Job): { packet: Packet } | { problems: readonly 
       problems.push(...made.problems);
       continue;
     }
+    const placing = placeBase(job.base, surface, made.room, job.print.system);
+    problems.push(...placing.problems);
     const layout = makeLayout(job, surface, made.room);
     if ('problems' in layout) {
       problems.push(...layout.problems);
       continue;
     }
     const cuts = makeCuts(job, layout);
-    stages.push({ surface, room: made.room, layout, cuts, zones: makeZones(job, layout, cuts) });
+    const zones = makeZones(job, layout, cuts);
+    stages.push({ surface, room: made.room, base: placing.base, layout, cuts, zones });
   }
   return problems.length > 0 ? { problems } : { packet: assemble(job, stages) };
 }

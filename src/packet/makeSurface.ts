@@ -2,15 +2,19 @@ import type { Cuts } from '../cuts/Cut.ts';
 import { type Point, rotateRound, shapeArea } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
+import { makeFlatness } from '../materials/makeFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
+import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Opening, Room, RoomEdge } from '../room/Room.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
+import { turnedBase } from './turnedBase.ts';
 
 /** What the stages made of one surface. */
 export interface Stages {
   readonly surface: SurfaceSpec;
   readonly room: Room;
+  readonly base: PlacedBase;
   readonly layout: Layout;
   readonly cuts: Cuts;
   readonly zones: readonly Zone[];
@@ -61,8 +65,27 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     adjustment: room.adjustment,
     openings: room.openings.map((opening) => turned(opening, layout.turn)),
     obstacles: frame.obstacles,
-    areaM2: areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0)),
+    areaM2: areaOf(layout),
+    base: turnedBase(stage.base, layout.turn),
+    ...flatnessOf(job, stage),
   };
+}
+
+function areaOf(layout: Layout): number {
+  return areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0));
+}
+
+function flatnessOf(job: Job, { surface, layout }: Stages): Pick<PacketSurface, 'flatness'> {
+  const { grid, fillBagLitres } = job.base;
+  const tile = job.tiles.find(({ key }) => key === surface.pattern.tile);
+  if (!tile || grid?.surface !== surface.name) return {};
+  const floor = {
+    longest: Math.max(tile.length, tile.width),
+    areaM2: areaOf(layout),
+    system: job.print.system,
+    ...(fillBagLitres === undefined ? {} : { bagLitres: fillBagLitres }),
+  };
+  return { flatness: makeFlatness(grid, floor) };
 }
 
 function packetEdge(surface: SurfaceSpec, room: Room, edge: RoomEdge): PacketEdge {

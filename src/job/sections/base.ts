@@ -1,38 +1,50 @@
 import * as z from 'zod';
 import { printLength } from '../../measure/index.ts';
-import type { BaseSpec, FromWall, HeightSpec, Layer, TileSpec, WallSpec } from '../Job.ts';
+import type { BaseSpec, FromWall, Layer, SurfaceSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import { fromKeys, withFrom } from '../shape/withFrom.ts';
+import { date } from '../values/calendarValues.ts';
 import { flatness } from '../values/flatness.ts';
-import { type HeightAbove, heightAbove } from '../values/heightAbove.ts';
 import { length, size } from '../values/length.ts';
+import { moistureReading } from '../values/moistureReading.ts';
 import { oneOf } from '../values/oneOf.ts';
+import { volume } from '../values/quantities.ts';
 import { text } from '../values/text.ts';
 import { yesNo } from '../values/yesNo.ts';
+import { buildCracks, buildGrid, buildHollow, cracksSchema, gridSchema, hollowSchema } from './basePlaces.ts';
+import { buildHeights, heightsSchema } from './heights.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 import { wallName } from './names.ts';
 
 const layers = (description: string) =>
   z.record(z.string(), leaf(length, 'Thickness of the layer.')).meta({ description }).optional();
 
-const movement = oneOf(['still', 'moving']);
+const films = oneOf(['none', 'paint', 'curing']);
+const drops = oneOf(['soaks in', 'stays']);
+const film = leaf(films, 'none, paint or curing.');
 
-const heightForm = z
+const filmSchema = z
+  .union([
+    film.transform((kind): NonNullable<BaseSpec['film']> => ({ kind })),
+    z
+      .strictObject({
+        kind: film,
+        'drop test': leaf(drops, 'What a drop of water does: soaks in or stays.').optional(),
+      })
+      .transform(
+        ({ kind, 'drop test': drop }): NonNullable<BaseSpec['film']> =>
+          drop === undefined ? { kind } : { kind, drop },
+      ),
+  ])
+  .meta({ description: 'Paint or curing film on the base: none, paint or curing.' });
+
+const moistureSchema = z
   .strictObject({
-    height: leaf(length, 'Height as measured now.'),
-    above: leaf(text, 'The layer it was measured from, or base.'),
-    wanted: leaf(length, 'Height that is wanted over the finished tile.').optional(),
-    needs: leaf(length, 'Height that an appliance needs over the finished tile.').optional(),
+    reads: leaf(moistureReading, 'As the test tells it: 4 lb, 78 % RH or 2.1 % CM.'),
+    on: leaf(date, 'Day of the test.').optional(),
+    limit: leaf(moistureReading, "Most that the mortar's sheet allows, by the same test.").optional(),
   })
-  .transform(({ height, above, wanted, needs }): HeightAbove => {
-    const least = wanted ?? needs;
-    return least === undefined ? { height, above } : { height, above, wanted: least };
-  });
-
-const heightSchema = z.union([
-  leaf(heightAbove, 'Height as measured now, and above what: 1/4 in above vinyl.'),
-  heightForm,
-]);
+  .meta({ description: 'Moisture of the base.' });
 
 /** The base under the tile, its layers and what was measured of it. */
 export const baseSchema = z
@@ -41,15 +53,15 @@ export const baseSchema = z
     removed: layers('Layers that come off, from the base up: `sheet vinyl: 1/8 in`.'),
     kept: layers('Layers that stay, from the base up.'),
     new: layers('Layers that come on, from the base up, the tile last.'),
-    heights: z
-      .record(z.string(), heightSchema)
-      .meta({ description: 'Flange, doors, meeting floors, appliances: as measured now, and above what.' })
-      .optional(),
+    heights: heightsSchema.optional(),
     flatness: listOf(flatness, 'Gaps under a straightedge: 3/16 in under 10 ft at the hall door.').optional(),
-    cracks: z
-      .record(z.string(), leaf(movement, 'still or moving.'))
-      .meta({ description: 'Cracks by where they are: `by the hearth: still`.' })
-      .optional(),
+    'flatness grid': gridSchema.optional(),
+    'fill bag': leaf(volume, 'What a bag of patch or leveler fills.').optional(),
+    cracks: cracksSchema.optional(),
+    hollow: hollowSchema.optional(),
+    'nail holes': leaf(text, 'Where nails or tack strip left holes.').optional(),
+    film: filmSchema.optional(),
+    moisture: moistureSchema.optional(),
     joints: withFrom(
       {},
       listOf(size, 'Distances from this wall.'),
@@ -92,44 +104,6 @@ function freshLayers(given: Given | undefined, tile: TileSpec | undefined, notes
   ];
 }
 
-const KINDS: readonly (readonly [RegExp, HeightSpec['kind']])[] = [
-  [/\bflange\b/i, 'flange'],
-  [/\bdoor\b/i, 'door'],
-  [/\b(?:floor|threshold|carpet)\b/i, 'floor'],
-  [
-    /\b(?:dishwasher|washer|dryer|fridge|refrigerator|freezer|range|stove|oven|cooker|machine|appliance)\b/i,
-    'appliance',
-  ],
-];
-
-function kindOf(name: string): HeightSpec['kind'] {
-  return KINDS.find(([pattern]) => pattern.test(name))?.[1] ?? 'other';
-}
-
-/** `vinyl` finds the layer `sheet vinyl`; `base` finds the bare base. */
-function layerName(name: string, names: readonly string[], below: string): string | undefined {
-  const given = name.toLowerCase();
-  if (given === 'base') return below;
-  return (
-    names.find((layer) => layer.toLowerCase() === given) ??
-    names.find((layer) => ` ${layer.toLowerCase()} `.includes(` ${given} `))
-  );
-}
-
-function buildHeights(
-  given: Given | undefined,
-  names: readonly string[],
-  below: string,
-  notes: Notes,
-): readonly HeightSpec[] {
-  return Object.entries(given?.heights ?? {}).map(([name, at]) => {
-    const above = layerName(at.above, names, below);
-    if (above === undefined && at.above !== '')
-      trouble(notes, 'unknownLayer', ['base', 'heights', name], { name: at.above, layers: names.join(', ') });
-    return { name, kind: kindOf(name), ...at, above: above ?? at.above };
-  });
-}
-
 function buildJoints(
   given: Given | undefined,
   walls: readonly WallSpec[],
@@ -145,9 +119,10 @@ function buildJoints(
 export function buildBase(
   given: Given | undefined,
   tiles: readonly TileSpec[],
-  walls: readonly WallSpec[],
+  surfaces: readonly SurfaceSpec[],
   notes: Notes,
 ): BaseSpec {
+  const walls = surfaces.flatMap((surface) => surface.walls);
   const below = orDefault(notes, given?.below, ['base', 'below'], 'unknown', text);
   const removed = layersOf(given?.removed);
   const kept = layersOf(given?.kept);
@@ -158,13 +133,42 @@ export function buildBase(
     removed,
     kept,
     fresh,
-    heights: buildHeights(given, names, below, notes),
+    heights: buildHeights(given?.heights, names, given?.below, notes),
     flatness: given?.flatness ?? [],
-    cracks: Object.entries(given?.cracks ?? {}).map(([where, how]) => ({ where, moving: how === 'moving' })),
+    cracks: buildCracks(given?.cracks, surfaces, notes),
     joints: buildJoints(given, walls, notes),
     heated: orDefault(notes, given?.heated, ['base', 'heated'], 'no', yesNo),
     comesOut: Object.entries(given?.['comes out'] ?? {}).map(([what, who]) =>
       who === '' ? { what } : { what, who },
     ),
+    ...buildFound(given, surfaces, notes),
   };
+}
+
+/** What was found on the base: only what the job tells. */
+function buildFound(
+  given: Given | undefined,
+  surfaces: readonly SurfaceSpec[],
+  notes: Notes,
+): Partial<BaseSpec> {
+  const grid = given?.['flatness grid'] && buildGrid(given['flatness grid'], surfaces, notes);
+  const moisture = given?.moisture && buildMoisture(given.moisture, notes);
+  return {
+    ...(given?.hollow ? { hollow: buildHollow(given.hollow, surfaces, notes) } : {}),
+    ...(given?.['nail holes'] === undefined ? {} : { nailHoles: given['nail holes'] }),
+    ...(given?.film ? { film: given.film } : {}),
+    ...(moisture ? { moisture } : {}),
+    ...(grid ? { grid } : {}),
+    ...(given?.['fill bag'] === undefined ? {} : { fillBagLitres: given['fill bag'] }),
+  };
+}
+
+/** A reading can be held only against a limit of the same test. */
+function buildMoisture(
+  { reads, on, limit }: NonNullable<Given['moisture']>,
+  notes: Notes,
+): NonNullable<BaseSpec['moisture']> {
+  if (limit && limit.unit !== reads.unit && !Number.isNaN(limit.value) && !Number.isNaN(reads.value))
+    trouble(notes, 'otherMoisture', ['base', 'moisture', 'limit'], { unit: limit.unit, reads: reads.unit });
+  return { reads, ...(on === undefined ? {} : { on }), ...(limit ? { limit } : {}) };
 }

@@ -1,12 +1,15 @@
 import type { Job } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { FLATNESS, flatnessClass, flatnessGap, type Limit } from '../../trade/index.ts';
+import { makeFlatness } from '../makeFlatness.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
 
 /** Each reading under a straightedge against the flatness that a tile asks for; without readings, what to check. */
 export function flatnessLimits(job: Job, surface: string, longest: Ticks): readonly Limit[] {
   const { gap, over, shortGap, shortOver, name } = flatnessClass(longest);
   const rule = `flatness.${name}`;
+  const onGrid = gridLimits(job, surface, longest, rule);
+  if (job.base.flatness.length === 0 && onGrid.length > 0) return onGrid;
   if (job.base.flatness.length === 0)
     return [
       limitOf(FLATNESS, {
@@ -19,7 +22,7 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
         wouldPass: { code: 'limit.flatness.check', figures: { gap, over, shortGap, shortOver } },
       }),
     ];
-  return job.base.flatness.map((reading) => {
+  const read = job.base.flatness.map((reading) => {
     const most = flatnessGap(longest, reading.under);
     const pass = reading.gap <= most;
     return limitOf(FLATNESS, {
@@ -34,5 +37,30 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
         ? {}
         : { wouldPass: { code: 'limit.flatness.pass', figures: { gap: most, over: reading.under } } }),
     });
+  });
+  return [...read, ...onGrid];
+}
+
+/** The worst spot of a grid of readings under each straightedge that spans them. */
+function gridLimits(job: Job, surface: string, longest: Ticks, rule: string): readonly Limit[] {
+  const { grid } = job.base;
+  if (grid?.surface !== surface) return [];
+  const { under } = makeFlatness(grid, { longest, areaM2: 0, system: job.print.system });
+  return under.flatMap(({ straightedge, limit, pass, worst }): Limit[] => {
+    if (!worst) return [];
+    const spot = `${worst.row}/${worst.number}`;
+    const figures = { gap: limit, over: straightedge, spot };
+    return [
+      limitOf(FLATNESS, {
+        rule,
+        surface,
+        found: worst.depth,
+        limit,
+        unit: 'ticks',
+        pass,
+        at: [spot],
+        ...(pass ? {} : { wouldPass: { code: `limit.flatness.${worst.kind}`, figures } }),
+      }),
+    ];
   });
 }
