@@ -40,3 +40,4 @@ export * from './transform.ts';
 export * from './unitAlong.ts';
 export * from './unite.ts';
 export * from './whereInRing.ts';
+export * from './withoutJogs.ts';

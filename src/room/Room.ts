@@ -33,6 +33,8 @@ export interface EdgeArc {
   readonly centre: Point;
   readonly radius: Ticks;
   readonly sign: 1 | -1;
+  /** How far its middle stands off the straight line between the wall's ends; more than 0. */
+  readonly rise: Ticks;
 }
 
 export interface Obstacle {

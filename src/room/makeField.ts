@@ -1,4 +1,4 @@
-import { insetByEdge, type Ring, type Shape, subtract } from '../geometry/index.ts';
+import { insetByEdge, type Ring, type Shape, subtract, withoutJogs } from '../geometry/index.ts';
 import type { Obstacle, RoomEdge } from './Room.ts';
 
 /** Where tile may lie: the outline, each edge drawn in by its gap, less the obstacles grown by theirs. */
@@ -11,8 +11,10 @@ export function makeField(
     outline,
     edges.map(({ gap }) => gap),
   );
-  return subtract(
+  const field = subtract(
     inside,
     obstacles.map(({ cleared }) => ({ outer: cleared, holes: [] })),
   );
+  if (edges.every(({ arc }) => arc === undefined)) return field;
+  return field.map(({ outer, holes }) => ({ outer: withoutJogs(outer), holes: holes.map(withoutJogs) }));
 }

@@ -69,10 +69,15 @@ function wallBegins(wall: WallLine, facts: EdgeFacts, doors: readonly PlacedDoor
   return begins;
 }
 
-function arcOf({ arc }: WallLine): EdgeArc | undefined {
+function arcOf({ arc, rise }: WallLine): EdgeArc | undefined {
   if (!arc) return undefined;
   const [x, y] = arc.centre;
-  return { centre: [Math.round(x), Math.round(y)], radius: Math.round(arc.radius), sign: arc.sign };
+  return {
+    centre: [Math.round(x), Math.round(y)],
+    radius: Math.round(arc.radius),
+    sign: arc.sign,
+    rise: Math.abs(rise),
+  };
 }
 
 const factsOnly = ({ meets, gap, gapMax, touch, seen }: EdgeFacts): EdgeFacts => ({

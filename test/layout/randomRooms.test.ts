@@ -1,16 +1,14 @@
-import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Shape } from '../../src/geometry/index.ts';
-import type { SurfaceSpec } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
-import { areaOf, judged, lengthRound } from '../support/Judged.ts';
+import { judged } from '../support/Judged.ts';
 import { judgeCount } from '../support/judgeCount.ts';
 import { judgeCover } from '../support/judgeCover.ts';
 import { judgeDistance } from '../support/judgeDistance.ts';
 import { layOut } from '../support/layOut.ts';
 import { onKnifeEdge } from '../support/onKnifeEdge.ts';
 import { type RandomRoom, randomRoom } from '../support/randomRoom.ts';
+import { sameTally } from '../support/sameTally.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 /** 50 rooms in `npm test`, 5,000 in the long run. */
@@ -44,39 +42,6 @@ describe('random rooms', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 });
-
-/** What is left is counted from this width in ticks up: rounding of the room's corners makes and unmakes specks. */
-const SPECK = 8;
-
-const meanWidth = (shape: Shape) => (2 * areaOf(shape)) / lengthRound(shape.outer);
-
-/** A corner that touches the field's edge may lose a tick or not. */
-const isWhole = ({ shape, fullTile }: Layout['pieces'][number]) =>
-  areaOf(shape) > 0.9999 * areaOf({ outer: fullTile, holes: [] });
-
-/** What must not change when a room is only looked at differently. */
-function tally({ pieces, left, start }: Layout) {
-  const { hardCuts, underHalf, nearFull, webFaults } = start.chosen;
-  return {
-    pieces: pieces.length,
-    whole: pieces.filter(isWhole).length,
-    left: left.filter(({ shape }) => meanWidth(shape) > SPECK).length,
-    hardCuts,
-    underHalf,
-    nearFull,
-    webFaults,
-  };
-}
-
-/** The tally, or only that it hangs on a tick: then rounding of the room may decide either way. */
-function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): void {
-  const { room: made, layout } = layOut(room.job, room.surface);
-  for (const surface of others) {
-    const found = tally(layOut(room.job, surface).layout);
-    if (isDeepStrictEqual(found, tally(layout)) || onKnifeEdge(made, room.surface, layout)) continue;
-    expect(found).toEqual(tally(layout));
-  }
-}
 
 describe('random rooms looked at differently', () => {
   test('hardly any hang on a tick', () => {

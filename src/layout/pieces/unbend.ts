@@ -19,8 +19,8 @@ export function wallCurves(faces: readonly Face[]): WallCurve[] {
 }
 
 /**
- * A piece at curved walls as it is sawn: where it bends by no more than `flat` ticks between its sides it is sawn straight,
- * else it keeps its curve and is `curved`.
+ * A piece at curved walls with straight cuts in place of their curves, and whether it is `curved` all the same: where it bends by no
+ * more than `flat` ticks between its sides it is sawn straight.
  */
 export function unbend(
   { outer, holes }: Shape,
@@ -32,7 +32,7 @@ export function unbend(
   const n = outer.length;
   const runs = curves.flatMap((curve) => circleRuns(outer, curve, sawn));
   const dropped = new Set<number>();
-  for (const { first, last } of runs.filter(({ depth }) => depth <= flat))
+  for (const { first, last } of runs)
     for (let i = (first + 1) % n; i !== last; i = (i + 1) % n) dropped.add(i);
   return {
     shape: dropped.size === 0 ? { outer, holes } : { outer: outer.filter((_, i) => !dropped.has(i)), holes },
