@@ -9,7 +9,7 @@ import { rectangle } from './shapes.ts';
 import { path, text } from './text.ts';
 
 /** What is seen of the tile on each side, in mm. */
-const shown = { width: 14, height: 14 };
+const shown = { width: 9, height: 10 };
 
 /** Two tiles with the joint between them at full size: lay a spacer on it. */
 export function drawJointFullSize(joint: Ticks, options: DrawOptions): Drawing {

@@ -10,7 +10,7 @@ import { rectangle } from './shapes.ts';
 import { arrow } from './signs.ts';
 
 /** Space of the tile itself, without its sizes. */
-const space = { widthMm: 26, heightMm: 26 };
+const space = { widthMm: 20, heightMm: 20 };
 
 /**
  * The tile to scale, its length level, with both sizes and an arrow the way its length runs.

@@ -1,5 +1,6 @@
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { saySource } from './saySource.ts';
 
 /** What did nobody say? Every setting that was assumed, the reason of each limit, and the cautions in full, in both languages of the crew. */
 export const assumed: Sheet = {
@@ -24,12 +25,12 @@ export const assumed: Sheet = {
   ],
 };
 
-/** Each rule once, with its reason and the kind of its source. */
+/** Each rule once, with its reason, its source and what kind of source that is. */
 function reasons({ packet, say }: SheetContext) {
   const once = new Map(packet.limits.map((limit) => [limit.rule, limit]));
-  return [...once.values()].map(({ rule, mark }) => ({
+  return [...once.values()].map(({ rule, mark, source }) => ({
     name: say(`limit.${rule}`),
     why: say(`limit.${rule}.why`),
-    mark: say(`mark.${mark}`),
+    mark: [...new Set([saySource(say, source), say(`mark.${mark}`)])].join('; '),
   }));
 }

@@ -3,6 +3,7 @@ import { checkRun, type Limit } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { taperLines } from './taperTable.ts';
 
 /** A gate: what must be true before a tile is set, with room to write what was found. */
 export interface Gate {
@@ -28,6 +29,7 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...stops.map((limit) => limitGate(context, limit)),
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
+    ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),
   ];
@@ -36,13 +38,15 @@ export function gates(context: SheetContext): readonly Gate[] {
 function limitGate(context: SheetContext, limit: Limit): Gate {
   const { say } = context;
   const onSite = limit.found === 'onSite';
+  const state = onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
   return {
     what: say(`limit.${limit.rule}`),
     limit: limitText(context, limit.limit, limit.unit),
     found: onSite ? '' : foundText(context, limit),
-    state: onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail',
+    state,
     note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
-    source: saySource(say, limit.source),
+    // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
+    source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
   };
 }
@@ -85,6 +89,16 @@ function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
     }),
     source: '',
   }));
+}
+
+/** Walls whose taper shows: seen before a line is snapped, it can still be sent where nobody looks. */
+function taperGates(context: SheetContext): Gate[] {
+  const { packet, say } = context;
+  return packet.surfaces.flatMap((surface) => {
+    const note = taperLines(context, surface).join(' ');
+    const gate = { what: say('gate.taper'), limit: '', found: '', note, source: '' };
+    return note === '' ? [] : [{ ...gate, state: 'advice' as const }];
+  });
 }
 
 /** What comes up and goes back, and the state of the base under it. */

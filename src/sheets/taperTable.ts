@@ -18,7 +18,7 @@ export function taperTable(context: SheetContext, surface: PacketSurface) {
   return {
     obeyed: context.say('taper.obeyed', {
       edge: tapers.obeyed,
-      turned: tapers.turnedDeg === 0 ? '' : degrees(context, tapers.turnedDeg),
+      turned: tapers.turnedDeg === 0 ? 'none' : degrees(context, tapers.turnedDeg),
     }),
     ways: ways.map((way) => wayHead(context, surface, way)),
     walls: walls.map(({ wall, index }) => wallRow(context, surface, wall, ways, index)),
@@ -39,13 +39,13 @@ export function taperLines(context: SheetContext, surface: PacketSurface): strin
   );
 }
 
-/** Those that run off by more than can be read from a tape; those that show first. */
+/** Walls, and faces at which tiles are cut, those that show most first; none where all are in line as far as a tape can tell. */
 function outOfLine({ walls }: Tapers) {
-  return walls
+  const told = walls
     .map((wall, index) => ({ wall, index }))
-    .filter(({ wall }) => wall.runsOff > TICKS_PER_64TH)
-    .sort((a, b) => b.wall.ofCutShare - a.wall.ofCutShare)
-    .slice(0, MOST_WALLS);
+    .filter(({ wall: { narrow, edge } }) => narrow !== undefined || !edge.includes(':'));
+  if (told.every(({ wall }) => wall.runsOff <= TICKS_PER_64TH)) return [];
+  return told.sort((a, b) => b.wall.ofCutShare - a.wall.ofCutShare).slice(0, MOST_WALLS);
 }
 
 function wallRow(
