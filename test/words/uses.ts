@@ -41,6 +41,6 @@ export function keysMade(text: string): MadeKey[] {
 
 /** Words that a text holds in quotation marks or as the name of a property; a made key is put together of these. */
 export const wordsHeld = (text: string): string[] =>
-  [...text.matchAll(/['"`]([\w-]+(?:\.[\w-]+)*)['"`]|(?:^|[{,(]\s*)([a-z]\w*)\??:/gm)].map(
+  [...text.matchAll(/['"`]([\w-]+(?:[. ][\w-]+)*)['"`]|(?:^|[{,(]\s*)([a-z]\w*)\??:/gm)].map(
     (match) => (match[1] ?? match[2])!,
   );

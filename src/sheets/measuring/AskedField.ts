@@ -17,7 +17,7 @@ export type AskedSection =
 /**
  * How an answer is written in the job file: `lengths` one length or a list of them; `size` two lengths, `a x b`; `sizes` one
  * such or a list; `point` a list of two lengths, of which the second may be negative; `points` a list of
- * `[length, length]`; `wall` a name, `walls` two of them; `doorSide` `plain`,
+ * lists of lengths, such as `[length, length]`; `middle` a length and `in` or `out`; `wall` a name, `walls` two of them; `doorSide` `plain`,
  * `undercut <length>` or `post <length> x <length>`; `heightAbove` `<length> above <layer>`; `flatness` a list of
  * `<length> under <length> <where>`; `degrees` and `count` plain numbers.
  */
@@ -31,6 +31,7 @@ export type AskedKind =
   | 'degrees'
   | 'length'
   | 'lengths'
+  | 'middle'
   | 'size'
   | 'sizes'
   | 'point'

@@ -1,8 +1,9 @@
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { jsonSchema } from '../../../src/job/jsonSchema.ts';
 import { readJob } from '../../../src/job/readJob.ts';
 import { askedFields } from '../../../src/sheets/measuring/askedFields.ts';
-import { words } from '../demos.ts';
+import { readWords } from '../../../src/site/words.ts';
 import { allPaths, matches } from './schemaPaths.ts';
 
 /** Keys that the first visit doesn't ask for, each with the reason. */
@@ -10,6 +11,9 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/^(status|revision\/letter|picture|print\/|work\/|products\/|saw\/|waste\/)/, 'settled in the office'],
   [/^floor\/(pattern|start|zones|min )/, 'the choice of owner and setter, not a measure'],
   [/(^floor|\/)\/?gap( max)?$/, 'a rule of the trade unless somebody wants another'],
+  [/^base\/(fill bag|moisture\/limit)$/, 'the figure of a product, from its own sheet'],
+  [/^base\/(flatness grid|cracks\/<name>|hollow\/<name>)\/floor$/, 'a sheet for each floor'],
+  [/^base\/flatness grid\/heights$/, 'the same readings taken upward'],
   [/^floor\/(set aside|(walls|diagonals)\/<name>\/precision)$/, 'told when the readings are judged'],
   [/^floors\//, 'the same questions, a sheet for each floor'],
   [/^floor\/doorways\/<name>\/(left|right)\/.+/, 'the long form of what the sides are asked for'],
@@ -19,6 +23,7 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/^tile\/<name>\/(turns|mock-up\/.+|box\/price)$/, 'told by the owner or the shop'],
 ];
 
+const words = readWords(join(import.meta.dirname, '../../../layouts/words'));
 const asked = askedFields.map(({ path }) => path.join('/'));
 const inSchema = allPaths(jsonSchema());
 
