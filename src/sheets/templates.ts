@@ -33,7 +33,7 @@ export const templates: Sheet = {
 };
 
 /** What stands over a template on its page. */
-const HEAD_MM = 26;
+const HEAD_MM = 29;
 /** Beside the check bar, on whole millimetres. */
 const WIDTHS_MM = { letter: 174, a4: 168 } as const;
 /** More names than this are told by the saw list. */
@@ -53,7 +53,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
   const { packet, say } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const plan = planTemplate(cut, tile, space);
-  return plan.grid.windows.map((_, page) => ({
+  return plan.grid.pages.map((window, page) => ({
     number: cut.number,
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
@@ -61,9 +61,9 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
     names: namesOf(cut),
     surface: packet.surfaces.length > 1 ? surface.name : '',
     page: page + 1,
-    of: plan.grid.windows.length,
+    of: plan.grid.pages.length,
     broken: plan.broken.length > 0,
-    ...drawingsOf(context, surface, cut, plan, page),
+    ...drawingsOf(context, surface, cut, plan, page, window),
   }));
 }
 
@@ -73,22 +73,24 @@ function drawingsOf(
   cut: Cut,
   plan: TemplatePlan,
   page: number,
+  window: number,
 ) {
-  const figures = { number: cut.number, page: page + 1, of: plan.grid.windows.length };
+  const figures = { number: cut.number, page: page + 1, of: plan.grid.pages.length };
   const options = (id: string, label: string) => ({
     id: `${id}-${surface.name}-${cut.number}-${page + 1}`,
     label,
     system: packet.spec.print.system,
     say,
   });
-  const lines = [say('sheet.templates.faceUp'), `${cut.pieces.length} ×`, namesOf(cut)];
+  const count = cut.pieces.length > 1 ? `${cut.pieces.length} × ` : '';
+  const lines = [say('sheet.templates.faceUp'), count + namesOf(cut)];
   return {
     drawing: drawTemplate(
       plan,
-      page,
+      window,
       { number: String(cut.number), lines },
       options('template', say('sheet.templates.drawing', figures)),
     ).svg,
-    key: drawTemplateKey(plan, page, options('key', say('sheet.templates.key', figures))).svg,
+    key: drawTemplateKey(plan, window, options('key', say('sheet.templates.key', figures))).svg,
   };
 }

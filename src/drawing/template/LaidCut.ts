@@ -18,4 +18,6 @@ export interface LaidEdge {
   readonly from: Point;
   readonly to: Point;
   readonly factory: boolean;
+  /** Sawn along a circle or into an inner corner: what a straight cut right across does not make. */
+  readonly odd: boolean;
 }

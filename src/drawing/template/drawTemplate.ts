@@ -6,9 +6,10 @@ import { penSvg } from '../penSvg.ts';
 import { circle } from '../shapes.ts';
 import { sizes, text } from '../text.ts';
 import { textWidth } from '../textWidth.ts';
+import { deepest } from './deepest.ts';
 import { ownWindow, registerMarks } from './registerMarks.ts';
 import type { TemplatePlan } from './TemplatePlan.ts';
-import { deepest, templateMarks } from './templateMarks.ts';
+import { templateMarks } from './templateMarks.ts';
 
 /** What stays readable when the template is cut out: the number of the cut, and lines under it. */
 export interface TemplateWords {

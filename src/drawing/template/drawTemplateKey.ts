@@ -8,7 +8,7 @@ import { sizes, text } from '../text.ts';
 import type { TemplatePlan } from './TemplatePlan.ts';
 
 /** Space of the key, its white border, and the least side of a window that can hold its number, in mm. */
-const space = { widthMm: 34, heightMm: 20 };
+const space = { widthMm: 27, heightMm: 22 };
 const white = 1;
 const roomy = 5;
 
@@ -28,14 +28,21 @@ export function drawTemplateKey(plan: TemplatePlan, page: number, options: DrawO
   ];
   const onKey = (ring: readonly (readonly [number, number])[]) =>
     ring.map(([x, y]) => place([x * perTick, y * perTick]));
-  const windows = plan.grid.windows.flatMap(({ left, bottom, right, top }, i): readonly Mark[] => {
+  const windows = plan.grid.pages.flatMap((i, order): readonly Mark[] => {
+    const { left, bottom, right, top } = plan.grid.windows[i]!;
     const [w, h] = [(right - left) * reduced, (top - bottom) * reduced];
-    const number = plan.grid.windows.length > 1 && Math.min(w, h) >= roomy;
+    const number = plan.grid.pages.length > 1 && Math.min(w, h) >= roomy;
     const at = place([(left + right) / 2, (bottom + top) / 2]);
     return [
       rectangle(place([left, bottom]), w, h, { line: i === page ? 'thick' : 'dimension' }),
       ...(number
-        ? [text(at, String(i + 1), { size: sizes.smallest, weight: i === page ? 700 : 400, clear: 'all' })]
+        ? [
+            text(at, String(order + 1), {
+              size: sizes.smallest,
+              weight: i === page ? 700 : 400,
+              clear: 'all',
+            }),
+          ]
         : []),
     ];
   });

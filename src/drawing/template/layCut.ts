@@ -9,6 +9,7 @@ import {
   transformShape,
 } from '../../geometry/index.ts';
 import { innerCorners, type TileSides, tileRing } from '../cutFrame.ts';
+import { circleOf, type TrueCircle } from '../trueCircle.ts';
 import type { LaidCut, LaidEdge } from './LaidCut.ts';
 
 /** Corners within this many ticks of a side of the tile lie on it: they were turned and rounded. */
@@ -20,25 +21,35 @@ export function layCut(cut: Cut, tile: TileSides, turn: Turn): LaidCut {
   const ring = transformRing(tileRing(tile), move);
   const shape = transformShape(cut.shape, move);
   const rings = [shape.outer, ...shape.holes];
+  const inner = innerCorners(cut).map(move);
+  const circles = cut.circles.map(({ centre, radius }) => ({ centre: move(centre), radius }));
   return {
     tile: ring,
     shape,
     waste: subtract([{ outer: ring, holes: [] }], [shape]),
-    edges: rings.flatMap((one) => edgesOf(one, ring)),
-    inner: innerCorners(cut).map((corner) => ({ at: move(corner), ways: waysFrom(move(corner), rings) })),
-    centres: cut.circles.map(({ centre }) => move(centre)),
+    edges: rings.flatMap((one) => edgesOf(one, ring, inner, circles)),
+    inner: inner.map((at) => ({ at, ways: waysFrom(at, rings) })),
+    centres: circles.map(({ centre }) => centre),
   };
 }
 
-function edgesOf(ring: Ring, tile: Ring): LaidEdge[] {
+/** The sides of a ring of the piece; `inner` are its inner corners, `circles` the true circles it follows. */
+function edgesOf(
+  ring: Ring,
+  tile: Ring,
+  inner: readonly Point[],
+  circles: readonly TrueCircle[],
+): LaidEdge[] {
   const { minX, minY, maxX, maxY } = bounds(tile);
   const along = (axis: 0 | 1, at: number, a: Point, b: Point) =>
     Math.abs(a[axis] - at) <= near && Math.abs(b[axis] - at) <= near;
+  const ends = ([x, y]: Point) => inner.some((corner) => corner[0] === x && corner[1] === y);
   return ring.map((from, i) => {
     const to = ring[(i + 1) % ring.length]!;
-    const factory = [minX, maxX].some((at) => along(0, at, from, to)) ||
-      [minY, maxY].some((at) => along(1, at, from, to)); // biome-ignore format: two axes
-    return { from, to, factory };
+    const level = [minY, maxY].some((at) => along(1, at, from, to));
+    const factory = level || [minX, maxX].some((at) => along(0, at, from, to));
+    const odd = !factory && (ends(from) || ends(to) || circleOf(from, to, circles) !== undefined);
+    return { from, to, factory, odd };
   });
 }
 

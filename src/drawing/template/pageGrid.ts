@@ -9,6 +9,8 @@ export interface PageGrid {
   readonly columns: number;
   readonly rows: number;
   readonly windows: readonly Box[];
+  /** Which of the windows are printed: those that show something of what is drawn. */
+  readonly pages: readonly number[];
 }
 
 const count = (length: number, space: number): number =>
@@ -24,11 +26,11 @@ export function pagesFor(region: Space, space: Space): number {
 }
 
 /**
- * Equal windows on a region, none larger than the space of a page, neighbours overlapping.
+ * Equal windows on a region, none larger than the space of a page, neighbours overlapping; `shows` says which are worth a page.
  *
  * @example pageGrid({ left: 0, bottom: 0, right: 300, top: 150 }, { widthMm: 160, heightMm: 200 }).windows //=> [{ left: 0, bottom: 0, right: 155, top: 150 }, { left: 145, bottom: 0, right: 300, top: 150 }]
  */
-export function pageGrid(region: Box, space: Space): PageGrid {
+export function pageGrid(region: Box, space: Space, shows: (window: Box) => boolean = () => true): PageGrid {
   const [width, height] = [region.right - region.left, region.top - region.bottom];
   const [columns, rows] = [count(width, space.widthMm), count(height, space.heightMm)];
   const wide = (width + (columns - 1) * OVERLAP_MM) / columns;
@@ -38,5 +40,5 @@ export function pageGrid(region: Box, space: Space): PageGrid {
     const top = region.top - Math.floor(i / columns) * (high - OVERLAP_MM);
     return { left, bottom: top - high, right: left + wide, top };
   });
-  return { columns, rows, windows };
+  return { columns, rows, windows, pages: windows.flatMap((window, i) => (shows(window) ? [i] : [])) };
 }

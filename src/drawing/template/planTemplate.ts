@@ -5,6 +5,7 @@ import { type TileSides, wallDownTurn } from '../cutFrame.ts';
 import type { Space } from '../Drawing.ts';
 import { mmPerTick } from '../Scale.ts';
 import { clipSegment } from './clipSegment.ts';
+import { deepest } from './deepest.ts';
 import type { LaidCut, LaidEdge } from './LaidCut.ts';
 import { layCut } from './layCut.ts';
 import { pageGrid, pagesFor } from './pageGrid.ts';
@@ -12,9 +13,9 @@ import type { TemplatePlan } from './TemplatePlan.ts';
 
 /** White round what is shown, and how much of the piece stays round a sawn edge where the rest is left off, in mm. */
 const white = 3;
-const hold = 25;
+const hold = 30;
 /** A template is laid on with at least this much of a factory edge in each direction, in mm. */
-const rest = 40;
+const rest = 30;
 
 const perTick = mmPerTick(1);
 const sides = ['left', 'bottom', 'right', 'top'] as const;
@@ -51,10 +52,14 @@ function canBeLaid(part: Box, edges: readonly LaidEdge[]): boolean {
   return shown(0) >= rest && shown(1) >= rest;
 }
 
-/** Parts of the piece that show all of its sawn edges: the least one first, then those that reach to one side more, and two. */
+/**
+ * Parts of the piece that show all its odd edges, or all sawn ones where none is odd: the least one first, then those that
+ * reach to one side more, and two. A straight cut right across may run past: its ends have their sizes on the card.
+ */
 function parts(edges: readonly LaidEdge[]): readonly Box[] {
   const piece = boxOfEdges(edges);
-  const sawn = edges.filter(({ factory }) => !factory);
+  const odd = edges.filter((edge) => edge.odd);
+  const sawn = odd.length > 0 ? odd : edges.filter(({ factory }) => !factory);
   if (sawn.length === 0) return [piece];
   const least = common(grow(boxOfEdges(sawn), hold), piece);
   const reaching = sides.map((side) => ({ ...least, [side]: piece[side] }));
@@ -83,7 +88,7 @@ function choices(cut: Cut, tile: TileSides, space: Space): readonly Choice[] {
 
 /**
  * How a cut is shown at full size on the fewest pages. The whole piece is shown where leaving a part off saves no page;
- * what is left off leaves all sawn edges and two factory edges to lay the template on.
+ * what stays holds all odd edges and two factory edges to lay the template on.
  */
 export function planTemplate(cut: Cut, tile: TileSides, space: Space): TemplatePlan {
   const { laid, part } = choices(cut, tile, space).reduce((a, b) => (b.pages < a.pages ? b : a));
@@ -92,6 +97,6 @@ export function planTemplate(cut: Cut, tile: TileSides, space: Space): TemplateP
     laid,
     part,
     broken: sides.filter((side) => Math.abs(part[side] - piece[side]) > 0.01),
-    grid: pageGrid(grow(part, white), space),
+    grid: pageGrid(grow(part, white), space, (window) => deepest([laid.shape], window).length > 0),
   };
 }

@@ -25,8 +25,8 @@ interface Seam {
   readonly first: number;
 }
 
-/** The seams of a page: with the pages right and left of it, over and under it. Both pages of a seam give it the same letters. */
-function seamsOf({ columns, rows, windows }: PageGrid, page: number): readonly Seam[] {
+/** The seams of a page with those that are printed: the pages right and left of it, over and under it. Both pages of a seam give it the same letters. */
+function seamsOf({ columns, rows, windows, pages }: PageGrid, page: number): readonly Seam[] {
   const [column, row] = [page % columns, Math.floor(page / columns)];
   const upright = rows * (columns - 1);
   const right = (of: number): Seam => {
@@ -38,12 +38,13 @@ function seamsOf({ columns, rows, windows }: PageGrid, page: number): readonly S
     const { bottom: edge, left, right: end } = windows[of]!;
     return { level: true, at: edge + OVERLAP_MM / 2, from: left, to: end, first: 2 * (upright + of) };
   };
-  return [
-    ...(column > 0 ? [right(page - 1)] : []),
-    ...(column < columns - 1 ? [right(page)] : []),
-    ...(row > 0 ? [below(page - columns)] : []),
-    ...(row < rows - 1 ? [below(page)] : []),
+  const beside = [
+    { there: column > 0, page: page - 1, seam: () => right(page - 1) },
+    { there: column < columns - 1, page: page + 1, seam: () => right(page) },
+    { there: row > 0, page: page - columns, seam: () => below(page - columns) },
+    { there: row < rows - 1, page: page + columns, seam: () => below(page) },
   ];
+  return beside.filter((one) => one.there && pages.includes(one.page)).map(({ seam }) => seam());
 }
 
 function seamMarks({ level, at, from, to, first }: Seam): readonly Mark[] {
@@ -64,11 +65,6 @@ function seamMarks({ level, at, from, to, first }: Seam): readonly Mark[] {
 /** Crosses with letters on the seams of a page, and the line along which one sheet is cut before it is laid on the next. */
 export function registerMarks(grid: PageGrid, page: number): readonly Mark[] {
   return seamsOf(grid, page).flatMap(seamMarks);
-}
-
-/** Every letter that a page bears, for the page it is laid on bears it too. */
-export function registerLetters(grid: PageGrid, page: number): readonly string[] {
-  return seamsOf(grid, page).flatMap(({ first }) => shares.map((_, i) => letters(first + i)));
 }
 
 /** The window of a page without the strips that its neighbours show too. */

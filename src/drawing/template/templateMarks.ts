@@ -1,11 +1,11 @@
-import { intersect, poleOfInaccessibility, type Shape } from '../../geometry/index.ts';
-import { type Box, boxOf, corners, grow } from '../boxes.ts';
+import { type Box, boxOf, grow } from '../boxes.ts';
 import type { LineName } from '../lineStyles.ts';
 import type { Mark, Spot } from '../Mark.ts';
 import { mmPerTick } from '../Scale.ts';
 import { angleTo, cross, move } from '../signs.ts';
 import { path } from '../text.ts';
 import { clipSegment } from './clipSegment.ts';
+import { deepest } from './deepest.ts';
 import type { TemplatePlan } from './TemplatePlan.ts';
 
 const perTick = mmPerTick(1);
@@ -23,31 +23,6 @@ const spot = ([x, y]: readonly [number, number]): Spot => [x * perTick, y * perT
 export function clipped(a: Spot, b: Spot, box: Box, line: LineName): readonly Mark[] {
   const part = clipSegment(a, b, box);
   return part ? [path(part, line)] : [];
-}
-
-/** The part of a shape in a box of mm, and how deep its deepest spot lies. */
-export function deepest(shapes: readonly Shape[], box: Box) {
-  const window = corners(box).map(([x, y]) => [Math.round(x / perTick), Math.round(y / perTick)] as const);
-  const seen = intersect(shapes, [{ outer: window, holes: [] }]);
-  return seen.map((shape) => {
-    const at = poleOfInaccessibility(shape, 160);
-    const rings = [shape.outer, ...shape.holes];
-    const room = Math.min(
-      ...rings.flatMap((ring) => ring.map((a, i) => toSegment(at, a, ring[(i + 1) % ring.length]!))),
-    );
-    return { at: spot(at), room: room * perTick };
-  });
-}
-
-function toSegment(
-  p: readonly [number, number],
-  a: readonly [number, number],
-  b: readonly [number, number],
-): number {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const along = ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / (dx * dx + dy * dy || 1);
-  const share = Math.min(1, Math.max(0, along));
-  return Math.hypot(a[0] + dx * share - p[0], a[1] + dy * share - p[1]);
 }
 
 /** Edges as far as a box shows them: each exactly; factory edges heavy on the piece's side; sawn edges light. */
