@@ -11,8 +11,12 @@ export interface Face extends EdgeFacts {
   readonly from: Point;
   readonly to: Point;
   readonly circle?: { readonly centre: Point; readonly radius: Ticks };
-  /** A curved wall is one face, from end to end of its arc, which these points follow. */
-  readonly curve?: { readonly arc: EdgeArc; readonly points: readonly Point[] };
+  /** A curved wall is one face, from end to end of its arc, which these points follow; `chord` is that of the whole wall. */
+  readonly curve?: {
+    readonly arc: EdgeArc;
+    readonly points: readonly Point[];
+    readonly chord: readonly [Point, Point];
+  };
   /** Belongs to a doorway: its closed-door line or one of its sides. */
   readonly doorway: boolean;
 }
@@ -40,15 +44,17 @@ export function curvesOf(edges: readonly RoomEdge[]): Curved[] {
   for (const { arc, ...edge } of edges) {
     const last = together.at(-1);
     if (!arc) together.push(edge);
-    else if (last?.curve && last.name === edge.name && `${last.to}` === `${edge.from}`)
-      together.splice(-1, 1, {
-        ...last,
-        to: edge.to,
-        curve: { arc, points: [...last.curve.points, edge.to] },
-      });
-    else together.push({ ...edge, curve: { arc, points: [edge.from, edge.to] } });
+    else if (last?.curve && last.name === edge.name && `${last.to}` === `${edge.from}`) {
+      const points = [...last.curve.points, edge.to];
+      together.splice(-1, 1, { ...last, to: edge.to, curve: { ...last.curve, points } });
+    } else
+      together.push({ ...edge, curve: { arc, points: [edge.from, edge.to], chord: [edge.from, edge.to] } });
   }
-  return together;
+  return together.map((one) => {
+    const parts = together.filter(({ name, curve }) => curve && name === one.name);
+    if (!one.curve) return one;
+    return { ...one, curve: { ...one.curve, chord: [parts[0]!.from, parts.at(-1)!.to] } };
+  });
 }
 
 /** A face as straight stretches: itself, or the chords of its curve. */

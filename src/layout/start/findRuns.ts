@@ -1,4 +1,4 @@
-import { leftOf, type Point } from '../../geometry/index.ts';
+import { leftOf, type Point, rotate } from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import type { Face } from '../frame/Face.ts';
 import { reachAt, type SlabEdge, slabsOf } from './slabs.ts';
@@ -24,10 +24,16 @@ const JOG: Ticks = 24 * TICKS_PER_INCH;
 /**
  * The runs along an axis (0 for x, 1 for y), longest first, jogs last: each pair of walls, cabinets or other
  * straight faces with open field between them. Circles do not interrupt a run, doorways do not make one.
- * Where a wall leans, its end is measured half way along what faces it.
+ * Where a wall leans, its end is measured half way along what faces it; a curved wall counts by its chord. The edges may be
+ * turned by `turn` radians against the faces.
  */
-export function findRuns(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun[] {
-  const chords = faces.map((face, index) => chordOf(face, index, axis));
+export function findRuns(
+  all: readonly SlabEdge[],
+  faces: readonly Face[],
+  axis: 0 | 1,
+  turn = 0,
+): FacingRun[] {
+  const chords = faces.map((face, index) => chordOf(face, index, axis, turn));
   const facing = (edge: SlabEdge) => upright(chords[edge.face] ?? edge) && !faces[edge.face]!.doorway;
   const straight = all.filter(({ face }) => !faces[face]!.circle);
   const toChords = ({ low, high, ...span }: Span) => ({
@@ -77,9 +83,10 @@ function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest'>): FacingRu
 }
 
 /** Along a curved wall a run ends at the gap of its chord, seen with that axis as x; undefined for a straight face. */
-function chordOf({ from, to, curve, gap }: Face, face: number, axis: 0 | 1): SlabEdge | undefined {
+function chordOf({ curve, gap }: Face, face: number, axis: 0 | 1, turn: number): SlabEdge | undefined {
   if (!curve) return undefined;
-  const [a, b] = [leftOf(from, to, from, gap), leftOf(from, to, to, gap)];
+  const [from, to] = curve.chord;
+  const [a, b] = [from, to].map((end) => rotate(leftOf(from, to, end, gap), turn)) as [Point, Point];
   const seen = (point: Point): Point => (axis === 0 ? point : [point[1], point[0]]);
   return { from: seen(a), to: seen(b), face };
 }

@@ -66,7 +66,8 @@ function roomRuns({ edges, faces }: Ground, turn: number): MainRuns {
     face,
   }));
   const [along, across] = AXES.map(
-    (_, axis) => findRuns(straightened, faces, axis as 0 | 1)[0] ?? longestSpan(straightened, axis as 0 | 1),
+    (_, axis) =>
+      findRuns(straightened, faces, axis as 0 | 1, turn)[0] ?? longestSpan(straightened, axis as 0 | 1),
   );
   return { along: along!, across: across! };
 }
