@@ -4,8 +4,8 @@ import typescriptPlugin from './src/site/typescriptPlugin.mjs';
 export default async function (config) {
   await typescriptPlugin(config, {
     entry: './siteParts.ts',
-    globals: ['t', 't2', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets'],
-    data: ['jobPages', 'sheetPages', 'bundlePages'],
+    globals: ['t', 't2', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets', 'inlined'],
+    data: ['jobPages', 'sheetPages', 'bundlePages', 'sawPages'],
   });
   config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });
   for (const folder of ['./src/', './jobs/', './layouts/']) config.addWatchTarget(folder);

@@ -1,8 +1,9 @@
 import type { Ticks } from '../measure/index.ts';
-import type { PacketSurface } from '../packet/Packet.ts';
+import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import { chalkLine, quarterLetters } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { endCuts } from './endCuts.ts';
+import type { Link } from './Link.ts';
 import type { Spot } from './Mark.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
@@ -11,10 +12,11 @@ import { pieceAreas } from './pieceMarks.ts';
 import { pieceNames } from './pieceNames.ts';
 import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
-import { toPaper } from './Scale.ts';
+import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
+import { ringOn } from './trueCircle.ts';
 
 /** How a plan is drawn; everything but the pieces can be left off. */
 export interface PlanOptions extends DrawOptions {
@@ -25,6 +27,8 @@ export interface PlanOptions extends DrawOptions {
   readonly numbers?: boolean;
   /** Words outside the room: end cuts and doors; default true. A small plan has no place for them. */
   readonly outside?: boolean;
+  /** What each piece leads to on a page that can be tapped. */
+  readonly linkOf?: (piece: PacketPiece) => Omit<Link, 'rings'>;
 }
 
 /** A plan, the way its page must lie, and the names for which there was no place. */
@@ -56,6 +60,17 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
   return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
 }
 
+function pieceLinks(
+  surface: PacketSurface,
+  scale: Scale,
+  linkOf: NonNullable<PlanOptions['linkOf']>,
+): readonly Link[] {
+  return surface.pieces.map((piece) => {
+    const { outer, holes } = piece.whole ? { outer: piece.fullTile, holes: [] } : piece.shape;
+    return { ...linkOf(piece), rings: [outer, ...holes].map((ring) => ringOn(scale, ring)) };
+  });
+}
+
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
   const { marks, toLead } = layers(surface, on, options);
@@ -72,7 +87,13 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
   );
   const placed = placeNames([...toLead, ...requests, ...things], ground);
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return { ...penSvg([...marks, ...placed.marks], frame), orientation, unnamed: placed.unplaced, counted };
+  const links = options.linkOf ? { links: pieceLinks(surface, scale, options.linkOf) } : {};
+  return {
+    ...penSvg([...marks, ...placed.marks], { ...frame, ...links }),
+    orientation,
+    unnamed: placed.unplaced,
+    counted,
+  };
 }
 
 /**

@@ -2,10 +2,12 @@ import { corners, grow } from './boxes.ts';
 import type { Drawing, Space } from './Drawing.ts';
 import { escapeXml } from './escapeXml.ts';
 import { type Fill, hatches } from './hatches.ts';
+import type { Link } from './Link.ts';
 import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
 import type { Mark } from './Mark.ts';
 import { roundMm } from './roundMm.ts';
 import { svgHatches } from './svgHatches.ts';
+import { svgLinks } from './svgLinks.ts';
 import { svgPath, svgRings } from './svgPath.ts';
 import { svgFigure, svgText } from './svgText.ts';
 import { textBox } from './textBox.ts';
@@ -15,6 +17,8 @@ export interface Frame extends Space {
   readonly id: string;
   readonly label: string;
   readonly ratio: number | null;
+  /** Parts that can be tapped; a drawing with links is no single picture to those who can't see it. */
+  readonly links?: readonly Link[];
 }
 
 /** Millimetres of a CSS pixel. */
@@ -102,11 +106,12 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
     lines(marks, heightMm) +
     cleared(marks, heightMm, 'all') +
     filled(marks, heightMm, id, (fill) => fill === 'ink') +
-    marks.map((mark) => words(mark, heightMm)).join('');
+    marks.map((mark) => words(mark, heightMm)).join('') +
+    svgLinks(frame.links ?? [], heightMm);
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
-    ` role="img" aria-label="${escapeXml(frame.label)}" font-family="'Atkinson Hyperlegible Next', sans-serif"` +
+    ` role="${frame.links ? 'group' : 'img'}" aria-label="${escapeXml(frame.label)}" font-family="'Atkinson Hyperlegible Next', sans-serif"` +
     ` style="font-variant-numeric: tabular-nums">${body}</svg>`;
   return { svg, widthMm, heightMm, ratio: frame.ratio };
 }

@@ -4,7 +4,8 @@ import { readJob } from '../job/readJob.ts';
 import { makePacket } from '../packet/makePacket.ts';
 import type { Packet } from '../packet/Packet.ts';
 import { makeSheets, type Speaker } from '../sheets/makeSheets.ts';
-import type { SheetView } from '../sheets/SheetView.ts';
+import type { Say, SheetView } from '../sheets/SheetView.ts';
+import { type SawPage, sawPage } from '../sheets/sawPage.ts';
 
 /** The pure part of the program, as the pages need it. */
 export interface Core {
@@ -14,7 +15,8 @@ export interface Core {
   ) => { readonly job?: Job; readonly problems: readonly Problem[] };
   readonly makePacket: (job: Job) => { readonly packet: Packet } | { readonly problems: readonly Problem[] };
   readonly makeSheets: (packet: Packet, words: Speaker) => readonly SheetView[];
+  readonly sawPage: (packet: Packet, lang: string, say: Say) => SawPage;
 }
 
 /** The program's own. */
-export const core: Core = { readJob, makePacket, makeSheets };
+export const core: Core = { readJob, makePacket, makeSheets, sawPage };

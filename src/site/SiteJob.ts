@@ -1,6 +1,7 @@
 import type { ExchangeFile } from '../exchange/ExchangeFile.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Bundle, SheetView } from '../sheets/SheetView.ts';
+import type { SawPage } from '../sheets/sawPage.ts';
 
 /** The line of a job in the index of jobs. */
 export interface JobCard {
@@ -34,6 +35,8 @@ export interface SiteJob {
   readonly card?: JobCard;
   readonly sheets: readonly SheetView[];
   readonly bundles: readonly BundleView[];
+  /** The page beside the saw; missing where nothing could be made. */
+  readonly saw?: SawPage;
   readonly notes: readonly Note[];
   /** Written beside the packet for other programs. */
   readonly files: readonly ExchangeFile[];

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
 import { type Core, core as ownCore } from './Core.ts';
 import { storedCard } from './cardStore.ts';
+import { inlinedSaw } from './inlined.ts';
 import { makeParts, type SiteFacts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
 import { siteLanguage } from './packetOf.ts';
@@ -88,7 +89,11 @@ export async function buildSite(places: Places, wish: BuildWish): Promise<Built>
   const staging = join(places.cache, `site-${process.pid}`);
   try {
     wish.progress('Writing pages');
-    const facts = { pdfs: wish.browser !== undefined, sheetFolder: wish.sheetFolder ?? 'sheets' };
+    const facts = {
+      pdfs: wish.browser !== undefined,
+      sheetFolder: wish.sheetFolder ?? 'sheets',
+      inlined: inlinedSaw(places.home),
+    };
     const { jobs, pages } = await render(read, words, facts);
     writePages(pages, staging);
     for (const [path, content] of readAssets(places.home)) writeFile(join(staging, path), content);

@@ -1,5 +1,6 @@
 import type { SheetView } from '../sheets/SheetView.ts';
 import { cssString } from './cssString.ts';
+import type { Inlined } from './inlined.ts';
 import { siteLanguage } from './packetOf.ts';
 import type { SiteJob } from './SiteJob.ts';
 import type { Figures, Words } from './words.ts';
@@ -29,6 +30,8 @@ export interface SiteFacts {
   readonly pdfs: boolean;
   /** Where the sheets' own templates lie. */
   readonly sheetFolder: string;
+  /** What the page beside the saw carries inside. */
+  readonly inlined: Inlined;
 }
 
 function languageOf(context: TemplateContext): string {
@@ -51,6 +54,18 @@ function pageLists(jobs: readonly SiteJob[], words: Words): Parts['data'] {
         title: `${own} · ${title(job)}`,
       })),
     ),
+    sawPages: written
+      .filter((job) => job.saw)
+      .map((job) => ({
+        slug: job.slug,
+        name: 'saw',
+        lang: job.lang,
+        title: words.say(job.lang)('saw.title', {
+          job: title(job),
+          revision: job.card?.revision ?? '',
+          stamp: job.packet?.job.stamp ?? '',
+        }),
+      })),
     bundlePages: written.flatMap((job) =>
       job.bundles.map(({ name, sheets }) => {
         const lang = sheets[0]?.lang ?? siteLanguage;
@@ -88,6 +103,7 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
     sayIn: (lang: string, code: string, figures?: Figures) => words.say(lang)(code, figures),
     cssString,
     site: () => ({ jobs, ...facts }),
+    inlined: () => facts.inlined,
     jobOf: (slug: string) => bySlug.get(slug),
     pageSheets: ({ slug, name, bundle }: Entry) => sheetsOf(bySlug.get(slug), name, bundle),
     sheetBody(slug: string, sheet: SheetView) {

@@ -24,8 +24,9 @@ function viewOf(slug: string, packet: Packet, { core, words }: Making): Omit<Sit
   const lang = packet.spec.print.crew[0] ?? siteLanguage;
   const bundles = bundlesOf(sheets);
   const notes = noteLines(packet, words, lang);
+  const saw = core.sawPage(packet, lang, words.say(lang));
   const files = exchangeFiles(packet, words.say(lang));
-  return { slug, lang, card: jobCard(packet), sheets, bundles, notes, files, pages: 'write', packet };
+  return { slug, lang, card: jobCard(packet), sheets, bundles, saw, notes, files, pages: 'write', packet };
 }
 
 /** When the job file gives nothing, what was built last is shown again; when even that cannot be read, it is left as it is. */

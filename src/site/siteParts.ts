@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { core } from './Core.ts';
+import { inlinedSaw } from './inlined.ts';
 import { makeParts, type Parts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
 import { placesUnder } from './places.ts';
@@ -32,5 +33,9 @@ export default async function siteParts(): Promise<Parts> {
     served,
   );
   for (const line of jobs.flatMap((job) => job.problems)) process.stderr.write(`${line}\n`);
-  return makeParts(jobs, words, { pdfs: false, sheetFolder: 'sheets' });
+  return makeParts(jobs, words, {
+    pdfs: false,
+    sheetFolder: 'sheets',
+    inlined: inlinedSaw(places.home),
+  });
 }

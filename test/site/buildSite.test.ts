@@ -28,6 +28,7 @@ describe('a build', () => {
       'print/crew.html',
       'print/owner.html',
       'print/packet.html',
+      'saw.html',
     ]);
     expect(reader(root)('index.html')).toContain('./boot/index.html');
   });

@@ -89,7 +89,12 @@ function makeSheets(packet: Packet): readonly SheetView[] {
 }
 
 /** A core of a few lines in place of the program's own. */
-export const fixtureCore: Core = { readJob, makePacket, makeSheets };
+export const fixtureCore: Core = {
+  readJob,
+  makePacket,
+  makeSheets,
+  sawPage: (_, lang) => ({ lang, surfaces: [] }),
+};
 
 /** An empty place to build in, its job files written from slug → text. */
 export function newPlace(jobs: Readonly<Record<string, string>>) {

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readAssets } from '../assets.ts';
 import { core } from '../Core.ts';
+import { inlinedSaw } from '../inlined.ts';
 import { makeParts, type Parts } from '../makeParts.ts';
 import { makeSiteJob } from '../makeSiteJob.ts';
 import type { Places } from '../places.ts';
@@ -14,10 +15,10 @@ import { renderPlainly } from './renderPlainly.ts';
 import type { Step } from './Step.ts';
 import { timed } from './timed.ts';
 
-function readyParts({ layouts, jobs, output }: Places): Parts {
+function readyParts({ home, layouts, jobs, output }: Places): Parts {
   const words = readWords(join(layouts, 'words'));
   const made = readFolders(jobs).map((folder) => makeSiteJob(folder, { core, words, output }));
-  return makeParts(made, words, { pdfs: true, sheetFolder: 'sheets' });
+  return makeParts(made, words, { pdfs: true, sheetFolder: 'sheets', inlined: inlinedSaw(home) });
 }
 
 /** What the tools alone take for the same pages: Eleventy with ready data, then the browser with ready HTML. */
