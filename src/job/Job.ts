@@ -71,6 +71,8 @@ export interface TileSpec {
   readonly width: Ticks;
   /** Largest minus smallest over all readings of the same side. */
   readonly spread: Ticks;
+  /** A row laid out dry with its joints, along the tile's length, as read; missing where nobody laid one. */
+  readonly run?: { readonly tiles: number; readonly read: Ticks };
   readonly thickness: Ticks;
   readonly edge: 'rectified' | 'calibrated' | 'natural';
   readonly bow: Ticks;

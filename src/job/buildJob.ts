@@ -32,7 +32,7 @@ export function buildJob(
 ): { readonly job: Job; readonly troubles: readonly Trouble[] } {
   const notes: Notes = { system, troubles: [], defaults: [] };
   const who = buildWho(given, notes);
-  const tiles = buildTiles(given.tile, notes);
+  const tiles = buildTiles(given.tile, given.joint, notes);
   if (tiles.length === 0) trouble(notes, 'noTile', ['tile'], {}, true);
   const surfaces = buildSurfaces(given, tiles, notes);
   const job: Job = {

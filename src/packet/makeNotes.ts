@@ -1,4 +1,4 @@
-import type { Fault } from '../layout/Layout.ts';
+import type { Fault, Layout } from '../layout/Layout.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Stages } from './makeSurface.ts';
 import type { Heights, PacketNote } from './Packet.ts';
@@ -24,6 +24,7 @@ export function makeNotes(
         words: `${result.name}: ${result.code}`,
       })),
     ...stages.flatMap(({ layout }) => layout.faults.map(faultNote)),
+    ...stages.flatMap(({ layout }) => layout.tapers.walls.flatMap(taperNote)),
     ...stages.flatMap(readingNotes),
   ];
 }
@@ -46,6 +47,12 @@ function faultNote(fault: Fault): PacketNote {
     level: WARNS.has(fault.code) ? 'warn' : 'info',
     words: `${fault.code}: ${fault.pieces.join(', ')}`,
   };
+}
+
+function taperNote({ edge, runsOff, narrow, wide, shows }: Layout['tapers']['walls'][number]): PacketNote[] {
+  if (!shows || narrow === undefined || wide === undefined) return [];
+  const figures = { edge, runsOff, narrow, wide };
+  return [{ code: 'taper.shows', figures, at: [edge], level: 'warn', words: `The taper at ${edge} shows.` }];
 }
 
 function readingNotes({ room }: Stages): PacketNote[] {

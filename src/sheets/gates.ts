@@ -1,5 +1,5 @@
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../measure/index.ts';
-import { checkRun, type Limit } from '../trade/index.ts';
+import { CHECK_RUN, checkRun, type Limit } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
@@ -75,17 +75,18 @@ function limitText(context: SheetContext, value: number | string, unit: string):
   return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
 }
 
-/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped. */
+/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. */
 function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
   return packet.spec.tiles.map((tile) => ({
-    what: say('gate.run', { name: tile.name }),
-    limit: longLength(checkRun(tile.length, packet.spec.joint)),
-    found: '',
-    state: 'open',
-    note: say('gate.runNote', {
+    what: say('gate.run', { name: tile.name, tileCount: tile.run?.tiles ?? CHECK_RUN.value }),
+    limit: longLength(checkRun(tile.length, packet.spec.joint, tile.run?.tiles)),
+    found: tile.run ? longLength(tile.run.read) : '',
+    state: tile.run ? 'pass' : 'open',
+    note: say(tile.run ? 'gate.runLaid' : 'gate.runNote', {
       size: `${length(tile.length)} × ${length(tile.width)}`,
       spread: length(tile.spread),
       count: tile.readings.length,
+      joint: length(packet.spec.joint),
     }),
     source: '',
   }));

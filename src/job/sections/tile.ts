@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { mean, spread, TICKS_PER_64TH, type Ticks } from '../../measure/index.ts';
+import { mean, printLength, spread, TICKS_PER_64TH, type Ticks } from '../../measure/index.ts';
+import { checkRun } from '../../trade/index.ts';
 import type { TileSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import { date } from '../values/calendarValues.ts';
@@ -8,8 +9,9 @@ import { count, price, some } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { pair } from '../values/pair.ts';
 import { text } from '../values/text.ts';
+import { tileRun } from '../values/tileRun.ts';
 import { yesNo } from '../values/yesNo.ts';
-import { type Notes, noteDefault, orDefault } from './Notes.ts';
+import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 
 const edge = oneOf(['rectified', 'calibrated', 'natural']);
 const turns = oneOf(['any', 'half', 'none']);
@@ -31,6 +33,10 @@ export const tileSchema = z
   .strictObject({
     name: leaf(text, 'What the tile is called on the sheets.').optional(),
     read: listOf(pair, 'Length x width of several tiles, as measured with a caliper or a good tape.'),
+    run: leaf(
+      tileRun,
+      'Tiles laid out dry in a row with their joints, along their length, and what they read.',
+    ).optional(),
     thick: leaf(size, 'Thickness.').optional(),
     edge: leaf(edge, 'rectified, calibrated or natural.').optional(),
     bow: leaf(length, 'Bow along the longer side, as measured against a straightedge.').optional(),
@@ -83,16 +89,37 @@ function meanSides(lengths: readonly Ticks[], widths: readonly Ticks[]) {
   return { length: mean(all), width: mean(all), spread: spread(all) };
 }
 
-function buildTile(key: string, given: GivenTile, notes: Notes): TileSpec {
+/** A row that was laid out and the tile as measured may differ by one joint at most: else one of them is not what was read. */
+function checkRunOf(key: string, given: GivenTile, length: Ticks, joint: Ticks, notes: Notes): void {
+  if (!given.run) return;
+  const { tiles, read } = given.run;
+  const expected = checkRun(length, joint, tiles);
+  if (!(Math.abs(read - expected) > joint)) return;
+  const say = (ticks: Ticks) => printLength(ticks, notes.system);
+  const figures = {
+    tiles,
+    read: say(read),
+    expected: say(expected),
+    length: say(length),
+    joint: say(joint),
+    fromRun: say((read - (tiles - 1) * joint) / tiles),
+  };
+  trouble(notes, 'runDisagrees', ['tile', key, 'run'], figures);
+}
+
+function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): TileSpec {
   const path = ['tile', key];
   const lengths = given.read.map(([first]) => first);
   const widths = given.read.map(([, second]) => second);
   if (given.box && given.box['on hand'] === undefined) noteDefault(notes, [...path, 'box', 'on hand'], '0');
+  const sides = meanSides(lengths, widths);
+  checkRunOf(key, given, sides.length, joint, notes);
   return {
     key,
     name: given.name ?? key,
     readings: given.read,
-    ...meanSides(lengths, widths),
+    ...sides,
+    ...(given.run ? { run: given.run } : {}),
     thickness: orDefault(notes, given.thick, [...path, 'thick'], { inches: '3/8 in', mm: '9 mm' }, size),
     ...nature(given, path, notes),
     ...(given.box ? { box: boxOf(given.box) } : {}),
@@ -101,7 +128,11 @@ function buildTile(key: string, given: GivenTile, notes: Notes): TileSpec {
   };
 }
 
-/** The tiles of a job, in the order written. */
-export function buildTiles(given: z.output<typeof tilesSchema>, notes: Notes): readonly TileSpec[] {
-  return Object.entries(given).map(([key, tile]) => buildTile(key, tile, notes));
+/** The tiles of a job, in the order written, each held against the row that was laid out with this joint. */
+export function buildTiles(
+  given: z.output<typeof tilesSchema>,
+  joint: Ticks,
+  notes: Notes,
+): readonly TileSpec[] {
+  return Object.entries(given).map(([key, tile]) => buildTile(key, tile, joint, notes));
 }
