@@ -1,5 +1,6 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { poleOfInaccessibility, type Shape, shapeArea, subtract } from '../geometry/index.ts';
+import { curveSpots } from './curveSpots.ts';
 import { innerCorners, type TileSides, tileRing } from './cutFrame.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
@@ -49,17 +50,19 @@ export function wallStrokes(a: Spot, b: Spot): readonly Mark[] {
 
 /** Factory edges heavy; sawn edges thin with a triangle at each end, and the wall's hatch where they face down. */
 export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
-  return cut.edges.flatMap(({ from, to, factory }): readonly Mark[] => {
+  return cut.edges.flatMap((edge): readonly Mark[] => {
+    const { from, to, factory } = edge;
     const [a, b] = [toPaper(scale, from), toPaper(scale, to)];
+    const way = curveSpots(cut, edge).map((point) => toPaper(scale, point));
     if (circleOf(from, to, cut.circles)) return [];
     if (factory) return [path([a, b], 'factory')];
     const inward = angleTo(a, b) + Math.PI / 2;
     const facesDown = Math.sin(inward) > 0.5;
     return [
-      path([a, b], 'sawn'),
+      path(way, 'sawn'),
       arrowHead(a, inward, 2),
       arrowHead(b, inward, 2),
-      ...(facesDown ? wallStrokes(a, b) : []),
+      ...(facesDown ? way.slice(1).flatMap((spot, i) => wallStrokes(way[i]!, spot)) : []),
     ];
   });
 }

@@ -27,10 +27,12 @@ export function wallDownTurn(cut: Cut): 0 | 90 | 180 | 270 {
   return order.reduce((best, turn) => (facing[turn] > facing[best] ? turn : best));
 }
 
-/** Corners where the saw would run past: those that point into the piece, except along a true circle. */
+/** Corners where the saw would run past: those that point into the piece, except along a true circle or a curved or bowed wall. */
 export function innerCorners(cut: Cut): readonly Point[] {
-  return [cut.shape.outer, ...cut.shape.holes].flatMap((ring) =>
+  const ends = new Set(cut.edges.flatMap(({ from, to }) => [`${from}`, `${to}`]));
+  return [cut.shape.outer, ...cut.shape.holes].flatMap((ring, hole) =>
     ring.filter((b, i) => {
+      if (hole === 0 && !ends.has(`${b}`)) return false;
       const [a, c] = [ring[(i + ring.length - 1) % ring.length]!, ring[(i + 1) % ring.length]!];
       const onArc = circleOf(a, b, cut.circles) ?? circleOf(b, c, cut.circles);
       return side(a, b, c) < 0 && !onArc;
