@@ -6,6 +6,18 @@ export interface Heights {
   readonly removed: Ticks;
   readonly undercut: Ticks;
   readonly results: readonly HeightResult[];
+  /** What nobody has measured yet and what must be known before tile is ordered. */
+  readonly toMeasure?: readonly ToMeasure[];
+}
+
+export interface ToMeasure {
+  /** The doorway, the obstacle or what comes out. */
+  readonly name: string;
+  readonly code:
+    | 'height.measure.floor'
+    | 'height.measure.door'
+    | 'height.measure.flange'
+    | 'height.measure.appliance';
 }
 
 export interface HeightResult {

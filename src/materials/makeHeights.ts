@@ -3,6 +3,7 @@ import { undercut } from '../trade/index.ts';
 import type { Heights } from './Heights.ts';
 import { heightResult } from './heightResult.ts';
 import { thicknessOf, topOf } from './layerTops.ts';
+import { toMeasure } from './toMeasure.ts';
 
 /**
  * Heights over the bare base once the floor is tiled, in ticks, and what follows for each thing that was measured. The
@@ -19,5 +20,6 @@ export function makeHeights(job: Job): Heights {
     results: base.heights.map((spec) =>
       heightResult(spec, spec.height + topOf(base, spec.above) - stack, fresh),
     ),
+    toMeasure: toMeasure(job),
   };
 }

@@ -1,8 +1,10 @@
 import { drawSection } from '../drawing/index.ts';
 import type { HeightResult } from '../packet/Packet.ts';
+import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
+import { whoDoes } from './whoDoes.ts';
 
 /** Does the floor meet its doors, flanges and neighbours? The layers cut through, then each height with pass or fail. */
 export const heights: Sheet = {
@@ -12,9 +14,15 @@ export const heights: Sheet = {
   speaks: 'crew',
   make: (context) => {
     const { packet, say, length } = context;
-    const { system } = packet.spec.print;
+    const { system, paper } = packet.spec.print;
     if (packet.layers.length === 0) return [];
-    const drawing = drawSection(packet, { id: 'section', label: say('sheet.heights.drawing'), system, say });
+    const drawing = drawSection(packet, {
+      id: 'section',
+      label: say('sheet.heights.drawing'),
+      system,
+      say,
+      widest: Math.floor(pageSpace(paper, 'portrait').widthMm) - 2,
+    });
     return [
       {
         ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
@@ -23,19 +31,23 @@ export const heights: Sheet = {
           stack: length(packet.heights.stack),
           removed: length(packet.heights.removed),
           undercut: length(packet.heights.undercut),
+          undercutWho: whoDoes(context, 'jamb', 'undercut'),
           results: packet.heights.results.map((result) => resultRow(context, result)),
+          toMeasure: (packet.heights.toMeasure ?? []).map(({ name, code }) => ({ name, text: say(code) })),
         },
       },
     ];
   },
 };
 
-function resultRow(context: SheetContext, { name, after, pass, code, figures }: HeightResult) {
+function resultRow(context: SheetContext, { name, kind, after, pass, code, figures }: HeightResult) {
+  const state = code.endsWith('.measure') ? 'measure' : pass ? 'pass' : 'fail';
   return {
     name,
     after: `${after > 0 ? '+' : ''}${context.length(after)}`,
     pass,
-    state: context.say(pass ? 'limit.pass' : 'limit.fail'),
+    state: context.say(`sheet.heights.${state}`),
     text: context.say(code, sayFigures(context, figures)),
+    who: whoDoes(context, name, kind),
   };
 }

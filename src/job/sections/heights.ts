@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { heightKind } from '../heightKind.ts';
 import type { HeightSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import { type HeightAbove, heightAbove } from '../values/heightAbove.ts';
@@ -26,20 +27,6 @@ export const heightsSchema = z
   )
   .meta({ description: 'Flange, doors, meeting floors, appliances: as measured now, and above what.' });
 
-const KINDS: readonly (readonly [RegExp, HeightSpec['kind']])[] = [
-  [/\bflange\b/i, 'flange'],
-  [/\bdoor\b/i, 'door'],
-  [/\b(?:floor|threshold|carpet)\b/i, 'floor'],
-  [
-    /\b(?:dishwasher|washer|dryer|fridge|refrigerator|freezer|range|stove|oven|cooker|machine|appliance)\b/i,
-    'appliance',
-  ],
-];
-
-function kindOf(name: string): HeightSpec['kind'] {
-  return KINDS.find(([pattern]) => pattern.test(name))?.[1] ?? 'other';
-}
-
 /** `vinyl` finds the layer `sheet vinyl`; `base` finds the bare base. */
 function layerName(name: string, names: readonly string[], below: string): string | undefined {
   const given = name.toLowerCase();
@@ -64,6 +51,6 @@ export function buildHeights(
     const above = layerName(at.above, names, below ?? 'unknown');
     if (above === undefined && at.above !== '')
       trouble(notes, 'unknownLayer', ['base', 'heights', name], { name: at.above, layers: names.join(', ') });
-    return { name, kind: kindOf(name), ...at, above: above ?? at.above };
+    return { name, kind: heightKind(name), ...at, above: above ?? at.above };
   });
 }
