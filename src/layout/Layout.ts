@@ -55,6 +55,8 @@ export interface Piece {
   readonly seen: 'hidden' | 'plain' | 'focal';
   /** Circles that cut it. */
   readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
+  /** Curves of bowed and curved walls along which it is cut, their gap taken off. */
+  readonly curves?: readonly { readonly centre: Point; readonly radius: Ticks }[];
 }
 
 export interface Left {
@@ -117,10 +119,34 @@ export interface Chalk {
   readonly check: { readonly legs: readonly [Ticks, Ticks]; readonly diagonal: Ticks };
   /** Id of the first piece to set, in the upper right of the crossing where it exists. */
   readonly firstPiece: string;
+  /** Lines beside these two, a whole number of modules from them, so that drift is seen; in the order of snapping. */
+  readonly further?: readonly ChalkLine[];
+  /** What may be snapped before each zone but the first, on floor that is still bare then. */
+  readonly later?: readonly LaterLines[];
+  /** A stick an axis, laid with its end on a chalk line: where joints lie on it. */
+  readonly poles?: readonly StoryPole[];
+}
+
+export interface LaterLines {
+  readonly zone: number;
+  /** Names of lines that lie wholly on bare floor. */
+  readonly bare: readonly string[];
+  /** Lines for the place of those that are covered; none where enough are bare. */
+  readonly lines: readonly ChalkLine[];
+}
+
+export interface StoryPole {
+  readonly axis: 'along' | 'across';
+  readonly module: Ticks;
+  /** Running distances from the end of the stick to the middle of each joint. */
+  readonly joints: readonly Ticks[];
 }
 
 export interface ChalkLine {
+  /** Its place in the order of snapping. */
   readonly name: '1' | '2' | string;
+  /** The axis on which it has one place: a line `along` stands upright in the frame. */
+  readonly axis?: 'along' | 'across';
   /** Ends on the room's faces. */
   readonly from: Point;
   readonly to: Point;
@@ -129,6 +155,16 @@ export interface ChalkLine {
   readonly snappable: boolean;
   /** Where courses are shifted: the line lies on joints of the course of row `first` and of each `every`-th from it; 0 for that one only. */
   readonly courses?: { readonly first: number; readonly every: number };
+  /** Distances square from one long face to the line, at two places along that face. */
+  readonly offsets?: {
+    readonly edge: string;
+    readonly end: string;
+    readonly stations: readonly { readonly distance: Ticks; readonly offset: Ticks }[];
+  };
+  /** How far it may lie off its place anywhere from face to face, and turn over a length, in 95 of 100 rooms. */
+  readonly error?: { readonly off: Ticks; readonly turn: Ticks; readonly over: Ticks };
+  /** Where a start is laid from a doorway: the tile that begins at the line, and how far from the edge of the first one. */
+  readonly counted?: { readonly from: string; readonly tile: number; readonly distance: Ticks };
 }
 
 export interface ChalkMark {
@@ -139,6 +175,13 @@ export interface ChalkMark {
   /** Running distance from that end along the edge. */
   readonly distance: Ticks;
   readonly at: Point;
+  /** From the ends on both sides, where both can be reached; between two corners they sum to the wall as used. */
+  readonly both?: readonly [TapeEnd, TapeEnd];
+}
+
+export interface TapeEnd {
+  readonly end: string;
+  readonly distance: Ticks;
 }
 
 export interface Fault {

@@ -10,7 +10,7 @@ import { offsetBound } from './faults/offsetBound.ts';
 import { frameRoom, intoFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
-import type { Chalk, Layout, Piece } from './Layout.ts';
+import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import { placesIn } from './pieces/insideTiles.ts';
 import { ringAt } from './pieces/Lattice.ts';
@@ -41,6 +41,7 @@ export function makeLayout(
     frame,
     room.openings.map(({ name }) => name),
     surface,
+    job.print.step,
   );
   const chosen = chooseStart({ ground, pattern, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
@@ -50,11 +51,15 @@ export function makeLayout(
   const move = intoFrame(turned);
   const chalk = makeChalk({
     frame,
-    corners: new Map(room.corners.map((corner, i) => [`${move(corner)}`, surface.corners[i]!.name])),
+    corners: room.corners.map((corner, i) => ({ name: surface.corners[i]!.name, at: move(corner) })),
+    walls: new Map(room.adjustment.readings.map(({ id, used }) => [id, used])),
+    wishes: surface.start,
+    doorways: room.openings.map(({ name }) => name),
     pattern,
     origin,
     middle: [middleOf(runs.along), middleOf(runs.across)],
     system: job.print.system,
+    step: job.print.step,
   });
   const all = [
     ...placesIn(laid.inside).map((place) => wholeTile(place, ringAt(laid.lattice, place))),
@@ -90,8 +95,10 @@ export function makeLayout(
 /** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */
 function finished(chalk: Omit<Chalk, 'firstPiece'>, { lattice }: Laid, pieces: readonly Piece[]): Chalk {
   const courses = coursesOn(chalk.crossing, lattice);
-  const lines = chalk.lines.map((line, i) => (i === 0 && courses ? { ...line, courses } : line));
-  return { ...chalk, lines, firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id };
+  const onCourses = (line: ChalkLine) => (line.axis === 'along' && courses ? { ...line, courses } : line);
+  const further = chalk.further?.map(onCourses);
+  const lines = chalk.lines.map(onCourses);
+  return { ...chalk, lines, ...(further ? { further } : {}), firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id };
 }
 
 function middleOf({ low, high }: { low: number; high: number }): number {

@@ -1,92 +1,127 @@
-import { distanceSegments, type Point, type Shape, subtract } from '../../geometry/index.ts';
-import { type System, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../measure/index.ts';
+import { type Point, subtract } from '../../geometry/index.ts';
+import type { System, Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Chalk, ChalkLine, FramedRoom } from '../Layout.ts';
-import { type JointLine, jointLine, type Stretch } from './chalkLine.ts';
+import { bestCrossing } from './bestCrossing.ts';
+import { apartOf, jointLine, leastApart } from './chalkLine.ts';
+import { type Counting, countedFrom } from './countedFrom.ts';
+import type { Faces } from './Faces.ts';
+import { faceOffsets } from './faceOffsets.ts';
+import { fromOneZero } from './fromOneZero.ts';
+import { furtherLines } from './furtherLines.ts';
 import { jointsOn } from './jointsOn.ts';
+import { lineError, squaredError } from './lineError.ts';
 import { squareCheck } from './squareCheck.ts';
+import { storyPoles } from './storyPoles.ts';
 
 /** What the chalk lines are chosen by. */
-export interface ChalkQuestion {
+export interface ChalkQuestion extends Omit<Counting, 'pattern'> {
   readonly frame: FramedRoom;
-  /** Names of the room's corners, by their coordinates in the frame. */
-  readonly corners: ReadonlyMap<string, string>;
+  readonly corners: Faces['corners'];
+  readonly walls: Faces['walls'];
   readonly pattern: Pattern;
   readonly origin: Point;
   /** Middle of the longest run each way. */
   readonly middle: Point;
   readonly system: System;
-}
-
-/** Marks nearer together than this do not give a line its direction: 24 in or 600 mm; common practice, no source. */
-export function leastApart(system: System): Ticks {
-  return system === 'inches' ? 24 * TICKS_PER_INCH : 600 * TICKS_PER_MM;
+  /** Step to which running distances are printed. */
+  readonly step: Ticks;
 }
 
 /**
- * One chalk line each way on a joint: the pair nearest the middle of the longest runs that cross on open
- * floor, both with two marks that a tape can reach, if there are such. The first piece is named later.
+ * One chalk line each way on a joint, upright first, named in the order of snapping; further ones beside
+ * them; the check and the sticks. What only the pieces tell, such as the first one, is told later.
  */
 export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
-  const { frame, corners, pattern, origin, middle, system } = question;
-  const floor = openFloor(frame);
-  const edges = [...frame.edges, ...frame.obstacles.flatMap((one) => one.edges)];
-  const upright = jointsOn(0, frame, pattern, courseOrigin(question)).map((at) =>
-    jointLine(at, 0, floor, edges, corners),
-  );
-  const level = jointsOn(1, frame, pattern, origin).map((at) => jointLine(at, 1, floor, edges, corners));
-  const apart = leastApart(system);
-  const best = bestCrossing(upright, level, middle, apart);
+  const { frame, pattern, origin, middle, system } = question;
+  const faces = facesOf(question);
+  const upright = jointsOn(0, frame, pattern, courseOrigin(question)).map((at) => jointLine(at, 0, faces));
+  const level = jointsOn(1, frame, pattern, origin).map((at) => jointLine(at, 1, faces));
+  const best = bestCrossing(upright, level, middle, leastApart(system));
   if (!best) return { crossing: middle, lines: [], check: { legs: [0, 0], diagonal: 0 } };
   const { crossing, stretches } = best;
-  const lines = stretches.map((stretch, i): ChalkLine => {
-    return { name: `${i + 1}`, ...stretch, snappable: isSnappable(stretch, apart) };
-  });
-  return { crossing, lines, check: squareCheck(crossing, stretches, floor, system) };
+  const check = squareCheck(crossing, stretches, faces.floor, system);
+  const main = named(stretches, leastApart(system));
+  const more = furtherLines(main, { frame, faces, pattern, system });
+  const further = more.map((line, i) => ({ ...line, name: `${main.length + i + 1}` }));
+  const inOrder = [...main].sort(bySnapping);
+  const read = fromOneZero([...inOrder, ...further]).map((line) => finish(line, faces, question));
+  const lines = main.map(({ name }) => read.find((line) => line.name === name)!);
+  return {
+    crossing,
+    lines: lines.map((line, i) => squared(line, lines[1 - i]!, { crossing, check }, question)),
+    check,
+    further: read.slice(main.length),
+    poles: storyPoles(frame, pattern, system),
+  };
+}
+
+/** What a tape meets in the framed room. */
+export function facesOf({
+  frame,
+  corners,
+  walls,
+}: Pick<ChalkQuestion, 'frame' | 'corners' | 'walls'>): Faces {
+  const { outline, obstacles } = frame;
+  return {
+    edges: [...frame.edges, ...obstacles.flatMap((one) => one.edges)],
+    corners,
+    obstacles,
+    walls,
+    floor: subtract(
+      [{ outer: outline, holes: [] }],
+      obstacles.map(({ ring }) => ({ outer: ring, holes: [] })),
+    ),
+  };
+}
+
+/** Both lines; the one whose marks lie farther apart is snapped first, as the truer of the two. */
+function named(
+  stretches: NonNullable<ReturnType<typeof bestCrossing>>['stretches'],
+  least: Ticks,
+): ChalkLine[] {
+  const [one, other] = stretches.map(apartOf) as [number, number];
+  return stretches.map((stretch, i) => ({
+    name: (i === 0) === one >= other ? '1' : '2',
+    axis: i === 0 ? 'along' : 'across',
+    ...stretch,
+    snappable: apartOf(stretch) >= least,
+  }));
+}
+
+function bySnapping(a: ChalkLine, b: ChalkLine): number {
+  return Number(a.name) - Number(b.name);
+}
+
+/** A line with how true it is, its distances from a face, and the tile that begins at it. */
+export function finish(
+  line: ChalkLine,
+  faces: Faces,
+  question: Pick<ChalkQuestion, 'system' | 'step' | keyof Counting>,
+): ChalkLine {
+  const offsets = faceOffsets(line, faces, question.system);
+  const error = line.snappable ? lineError(line, faces, question) : undefined;
+  const counted = countedFrom(line, faces, question);
+  return {
+    ...line,
+    ...(offsets ? { offsets } : {}),
+    ...(error ? { error } : {}),
+    ...(counted ? { counted } : {}),
+  };
+}
+
+function squared(
+  line: ChalkLine,
+  other: ChalkLine,
+  crossed: Pick<Chalk, 'crossing' | 'check'>,
+  question: ChalkQuestion,
+): ChalkLine {
+  const error = line.snappable ? undefined : squaredError(line, other, crossed, question);
+  return error ? { ...line, error } : line;
 }
 
 /** Where a course's joints count from: of courses that step by a length, the one at the middle of the room. */
 function courseOrigin({ pattern: { b }, origin, middle }: ChalkQuestion): Point {
   const course = b[0] === 0 ? 0 : Math.round((middle[1] - origin[1]) / b[1]);
   return [origin[0] + course * b[0], origin[1] + course * b[1]];
-}
-
-function openFloor({ outline, obstacles }: FramedRoom): Shape[] {
-  return subtract(
-    [{ outer: outline, holes: [] }],
-    obstacles.map(({ ring }) => ({ outer: ring, holes: [] })),
-  );
-}
-
-interface Crossing {
-  readonly crossing: Point;
-  readonly stretches: readonly [Stretch, Stretch];
-  readonly unmarked: number;
-  readonly off: number;
-}
-
-function bestCrossing(
-  upright: readonly JointLine[],
-  level: readonly JointLine[],
-  middle: Point,
-  apart: Ticks,
-): Crossing | undefined {
-  let best: Crossing | undefined;
-  for (const one of upright) {
-    for (const other of level) {
-      const crossing: Point = [one.at, other.at];
-      const along = one.stretches.find(({ from, to }) => from[1] < other.at && other.at < to[1]);
-      const across = other.stretches.find(({ from, to }) => from[0] < one.at && one.at < to[0]);
-      if (!along || !across) continue;
-      const unmarked = [along, across].filter((stretch) => !isSnappable(stretch, apart)).length;
-      const off = Math.abs(one.at - middle[0]) + Math.abs(other.at - middle[1]);
-      if (!best || unmarked < best.unmarked || (unmarked === best.unmarked && off < best.off))
-        best = { crossing, stretches: [along, across], unmarked, off };
-    }
-  }
-  return best;
-}
-
-function isSnappable({ marks, from, to }: Stretch, apart: Ticks): boolean {
-  return marks.length >= 2 && distanceSegments(from, from, to, to) >= apart;
 }

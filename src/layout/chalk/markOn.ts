@@ -1,41 +1,42 @@
 import type { Point } from '../../geometry/index.ts';
-import type { Meets } from '../../job/Job.ts';
 import type { RoomEdge } from '../../room/Room.ts';
-import type { ChalkMark } from '../Layout.ts';
-
-/** What has no face at floor level that a tape could lie along. */
-const NO_FACE: readonly Meets[] = ['doorway', 'floor', 'flange', 'pipe'];
-
-/** Whether a tape can lie along an edge. */
-export function hasFace({ touch, meets }: Pick<RoomEdge, 'touch' | 'meets'>): boolean {
-  return touch && !NO_FACE.includes(meets);
-}
+import type { ChalkMark, TapeEnd } from '../Layout.ts';
+import type { Faces } from './Faces.ts';
+import { hasFace } from './hasFace.ts';
+import { type EndBeside, tapeEnds } from './tapeEnds.ts';
+import { tapeFollows } from './tapeFollows.ts';
 
 /**
- * A mark on an edge at a point of it: its running distance from one end of the edge. The end must be one
- * where a tape can be hooked or butted: the edge beyond it has a face too. A corner of the room is taken
- * before a doorway's jamb, the nearer before the farther; null where no end will do.
+ * A mark on an edge at a point of it: its running distance from one end. A corner of the room is taken before
+ * a jamb or what stands in the room, the nearer before the farther; null where no end will do.
  */
-export function markOn(
-  edge: RoomEdge,
-  at: Point,
-  edges: readonly RoomEdge[],
-  corners: ReadonlyMap<string, string>,
-): ChalkMark | null {
-  if (!hasFace(edge)) return null;
-  const ends = [
-    { end: edge.from, beyond: edges.find((one) => one !== edge && same(one.to, edge.from)) },
-    { end: edge.to, beyond: edges.find((one) => one !== edge && same(one.from, edge.to)) },
-  ].map(({ end, beyond }) => {
-    const corner = corners.get(`${end}`);
-    const distance = Math.round(Math.hypot(at[0] - end[0], at[1] - end[1]));
-    return { name: corner ?? beyond?.id ?? edge.name, isCorner: corner !== undefined, distance, beyond };
-  });
-  const usable = ends.filter(({ isCorner, beyond }) => !isCorner || !beyond || hasFace(beyond));
-  const [best] = usable.sort((a, b) => Number(b.isCorner) - Number(a.isCorner) || a.distance - b.distance);
-  return best ? { edge: edge.id, end: best.name, distance: best.distance, at } : null;
+export function markOn(edge: RoomEdge, at: Point, faces: Faces): ChalkMark | null {
+  if (!hasFace(edge) || !tapeFollows(edge)) return null;
+  const ends = tapeEnds(edge, at, faces);
+  const [best] = [...ends].sort(
+    (a, b) =>
+      Number(b.isCorner) - Number(a.isCorner) ||
+      Number(a.across) - Number(b.across) ||
+      a.distance - b.distance,
+  );
+  if (!best) return null;
+  const [one, other] = ends;
+  const both = one && other && closed(edge, one, other, faces);
+  const { end, distance } = both?.[best === one ? 0 : 1] ?? best;
+  return { edge: edge.id, end, distance, at, ...(both ? { both } : {}) };
 }
 
-function same(p: Point, q: Point): boolean {
-  return p[0] === q[0] && p[1] === q[1];
+/** Both distances; between two corners the second is what the first leaves of the wall as used. */
+function closed(
+  edge: RoomEdge,
+  one: EndBeside,
+  other: EndBeside,
+  { walls }: Faces,
+): readonly [TapeEnd, TapeEnd] {
+  const wall = one.isCorner && other.isCorner ? walls.get(edge.name) : undefined;
+  const rest = wall === undefined ? other.distance : wall - one.distance;
+  return [
+    { end: one.end, distance: one.distance },
+    { end: other.end, distance: rest },
+  ];
 }

@@ -1,0 +1,61 @@
+import { bounds } from '../../geometry/index.ts';
+import type { System } from '../../measure/index.ts';
+import type { Pattern } from '../../pattern/Pattern.ts';
+import { modulesInReach, REACH } from '../../trade/index.ts';
+import type { ChalkLine, FramedRoom } from '../Layout.ts';
+import { apartOf, jointLine, leastApart } from './chalkLine.ts';
+import type { Faces } from './Faces.ts';
+
+/**
+ * Lines beside the two through the crossing, on every so-manieth joint, as many modules apart as a reach
+ * holds, wherever two marks give one its direction: upright ones first, from the crossing outwards. Courses
+ * that step by a length have no upright joint in common, so there they are left out.
+ */
+export function furtherLines(
+  main: readonly ChalkLine[],
+  { frame, faces, pattern, system }: FurtherQuestion,
+): Omit<ChalkLine, 'name'>[] {
+  return ([0, 1] as const).flatMap((axis) => {
+    const own = main[axis];
+    if (!own || (axis === 0 && !pattern.straightX && pattern.b[0] !== 0)) return [];
+    const at = own.from[axis];
+    const step = pattern.module[axis] * modulesInReach(pattern.module[axis], REACH.value[system]);
+    return places(at, step, axis, frame, pattern.module[axis] / 2).flatMap((place) =>
+      jointLine(place, axis, faces)
+        .stretches.filter((stretch) => apartOf(stretch) >= leastApart(system))
+        .filter(
+          ({ from, to }) =>
+            place !== at || !(from === own.from || to === own.to || overlaps(own, from, axis)),
+        )
+        .map((stretch) => ({
+          axis: axis === 0 ? ('along' as const) : ('across' as const),
+          ...stretch,
+          snappable: true,
+        })),
+    );
+  });
+}
+
+export interface FurtherQuestion {
+  readonly frame: FramedRoom;
+  readonly faces: Faces;
+  readonly pattern: Pattern;
+  readonly system: System;
+}
+
+/** From the line itself outwards, to either side, as far as half a tile still lies beyond. */
+function places(at: number, step: number, axis: 0 | 1, { outline }: FramedRoom, least: number): number[] {
+  const box = bounds(outline);
+  const [low, high] = axis === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY];
+  const found = [at];
+  for (let n = 1; at + n * step <= high - least || at - n * step >= low + least; n++)
+    found.push(...[at + n * step, at - n * step].filter((one) => one <= high - least && one >= low + least));
+  return found;
+}
+
+/** Whether a stretch on the same line begins where a line begins. */
+function overlaps({ from, to }: ChalkLine, [x, y]: readonly [number, number], axis: 0 | 1): boolean {
+  const t = axis === 0 ? y : x;
+  const [low, high] = axis === 0 ? [from[1], to[1]] : [from[0], to[0]];
+  return t >= low && t <= high;
+}

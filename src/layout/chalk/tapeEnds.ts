@@ -1,0 +1,96 @@
+import { lineThroughShape, type Point, unitAlong } from '../../geometry/index.ts';
+import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
+import type { RoomEdge } from '../../room/Room.ts';
+import type { TapeEnd } from '../Layout.ts';
+import type { Faces } from './Faces.ts';
+import { hasFace } from './hasFace.ts';
+
+/** An end that a tape may be hooked on or butted against, on one side of a mark. */
+export interface EndBeside extends TapeEnd {
+  /** -1 behind the mark as the edge is walked, 1 before it. */
+  readonly side: -1 | 1;
+  readonly isCorner: boolean;
+  /** Whether the tape crosses a doorway on the way there. */
+  readonly across: boolean;
+}
+
+/** What stands nearer to a wall than this keeps a tape from lying along it. */
+const BESIDE: Ticks = TICKS_PER_INCH / 4;
+
+/** Rounding of a corner may put what touches a wall this far off. */
+const HAIR = 4;
+
+/**
+ * The ends from which a mark on an edge can be measured along it, at most one a side: the wall's corner where
+ * the tape lies free as far as there and the wall beyond has a face; else what stands in the way, or the jamb.
+ */
+export function tapeEnds(edge: RoomEdge, at: Point, faces: Faces): EndBeside[] {
+  const wall = faces.corners.findIndex(({ name }, i) => `${name}-${next(faces, i).name}` === edge.name);
+  return ([-1, 1] as const).flatMap((side) => {
+    const stop = blockedBy(edge, at, side, faces);
+    const corner = wall < 0 ? undefined : side < 0 ? faces.corners[wall] : next(faces, wall);
+    const far = corner && distance(at, corner.at);
+    if (corner && far !== undefined && !(stop && stop.distance < far - HAIR)) {
+      if (hasFace(beyondCorner(edge, corner.at, side, faces) ?? edge))
+        return [
+          { end: corner.name, distance: far, side, isCorner: true, across: !endsAt(edge, side, corner.at) },
+        ];
+    } else if (stop) return stop.end === undefined ? [] : [beside(stop.end, stop.distance, side)];
+    return jamb(edge, at, side, faces);
+  });
+}
+
+function beside(end: string, far: Ticks, side: -1 | 1): EndBeside {
+  return { end, distance: far, side, isCorner: false, across: false };
+}
+
+function endsAt(edge: RoomEdge, side: -1 | 1, corner: Point): boolean {
+  return same(side < 0 ? edge.from : edge.to, corner);
+}
+
+function next({ corners }: Faces, i: number): Faces['corners'][number] {
+  return corners[(i + 1) % corners.length]!;
+}
+
+/** The edge that begins or ends at a corner and is no part of the wall itself. */
+function beyondCorner(edge: RoomEdge, at: Point, side: -1 | 1, { edges }: Faces): RoomEdge | undefined {
+  return edges.find((one) => one.name !== edge.name && same(side < 0 ? one.to : one.from, at));
+}
+
+/** The end of the edge itself, unless it is a corner that did not serve. */
+function jamb(edge: RoomEdge, at: Point, side: -1 | 1, { edges, corners }: Faces): EndBeside[] {
+  const end = side < 0 ? edge.from : edge.to;
+  if (corners.some((corner) => same(corner.at, end))) return [];
+  const beyond = edges.find((one) => one !== edge && same(side < 0 ? one.to : one.from, end));
+  // Where two chords of a curved wall meet there is nothing to hook a tape on.
+  if (beyond?.arc && beyond.name === edge.name) return [];
+  return [beside(beyond?.id ?? edge.name, distance(at, end), side)];
+}
+
+/** The first thing that stands along an edge on one side of a mark; its face is an end too, where it has one. */
+function blockedBy(
+  edge: RoomEdge,
+  at: Point,
+  side: -1 | 1,
+  { obstacles }: Faces,
+): { readonly end: string | undefined; readonly distance: Ticks } | undefined {
+  const [ux, uy] = unitAlong(edge.from, edge.to);
+  // The open floor lies to the left of a wall and to the right of what stands in the room.
+  const left = obstacles.some((one) => one.edges.includes(edge)) ? -BESIDE : BESIDE;
+  const along: Point = [Math.round(at[0] - uy * left), Math.round(at[1] + ux * left)];
+  const hits = obstacles.flatMap(({ ring, edges }) =>
+    lineThroughShape({ outer: ring, holes: [] }, along, [side * ux, side * uy])
+      .filter(({ from }) => from >= 0)
+      .map(({ from }) => ({ face: edges.find(hasFace)?.name, far: Math.round(from) })),
+  );
+  const [first] = hits.sort((a, b) => a.far - b.far);
+  return first && { end: first.face, distance: first.far };
+}
+
+function distance(p: Point, q: Point): Ticks {
+  return Math.round(Math.hypot(p[0] - q[0], p[1] - q[1]));
+}
+
+function same(p: Point, q: Point): boolean {
+  return p[0] === q[0] && p[1] === q[1];
+}
