@@ -62,6 +62,8 @@ function nearlyAll(ring: Ring, shape: Shape): boolean {
 /** Distance of a tile from a face; less than 0, by how far it reaches beyond, where it touches or crosses it. */
 function tileToFace(ring: Ring, face: Face): number {
   if (face.curve) return tileToCurve(ring, face);
+  // A pipe or a post that stands in the middle of a tile is far from all its sides, and still in it.
+  if (face.circle && pointInRing(face.circle.centre, ring)) return -face.circle.radius;
   const distances = ring.map((point, i) => {
     const next = ring[(i + 1) % ring.length]!;
     return face.circle
@@ -69,6 +71,7 @@ function tileToFace(ring: Ring, face: Face): number {
       : distanceSegments(point, next, face.from, face.to);
   });
   const least = Math.min(...distances);
+  if (least > 0 && !face.circle && pointInRing(face.from, ring)) return -least;
   return least > 0 || face.circle ? least : Math.min(...ring.map((point) => aheadOfFace(face, point)));
 }
 
