@@ -1,0 +1,250 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { distancePointSegment, type Point, pointInRing } from '../../src/geometry/index.ts';
+import type { ChalkLine, Layout } from '../../src/layout/Layout.ts';
+import { sawNearest } from '../../src/measure/index.ts';
+import { layOut } from '../support/layOut.ts';
+import { randomRoom } from '../support/randomRoom.ts';
+import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
+
+const IN = 8128;
+/** Spread of a reading that the trials are made with: 1/32 in. */
+const READING = IN / 32;
+const TRIALS = process.env.LONG === '1' ? 1000 : 100;
+
+const rooms = fc.sample(randomRoom, { seed: 20270415, numRuns: 40 }).map((room) => {
+  const { layout, room: made } = layOut(room.job, room.surface);
+  return { ...room, layout, walls: new Map(made.adjustment.readings.map(({ id, used }) => [id, used])) };
+});
+const named = rooms.map((room, i) => [`${i} ${room.kind} ${room.surface.pattern.name}`, room] as const);
+
+const linesOf = ({ chalk }: Layout) => [...chalk.lines, ...(chalk.further ?? [])];
+const edgesOf = ({ frame }: Layout) => [...frame.edges, ...frame.obstacles.flatMap(({ edges }) => edges)];
+const edgeOf = (layout: Layout, id: string) => edgesOf(layout).find((edge) => edge.id === id)!;
+const apart = (p: Point, q: Point) => Math.hypot(p[0] - q[0], p[1] - q[1]);
+
+describe.each(named)('the marks of %s', (_, { layout, walls }) => {
+  const marks = linesOf(layout).flatMap((line) => line.marks);
+
+  test('lie on a face that a tape reaches, and in nothing that stands there', () => {
+    const off = marks.filter(({ edge, at }) => {
+      const { touch, from, to } = edgeOf(layout, edge);
+      const inside = layout.frame.obstacles.some(
+        ({ ring }) =>
+          pointInRing(at, ring) &&
+          ring.every((p, i) => distancePointSegment(at, p, ring[(i + 1) % ring.length]!) > 2),
+      );
+      return !touch || distancePointSegment(at, from, to) > 2 || inside;
+    });
+    expect(off).toEqual([]);
+  });
+
+  test('stand at least 24 in apart where a line is snapped through them', () => {
+    const near = linesOf(layout).filter(
+      ({ snappable, marks: [one, other] }) =>
+        snappable && !(one && other && apart(one.at, other.at) >= 24 * IN),
+    );
+    expect(near).toEqual([]);
+  });
+
+  test('from both corners add to the wall as used', () => {
+    const open = marks.flatMap(({ edge, both }) => {
+      const used = walls.get(edgeOf(layout, edge).name);
+      const isCorner = both?.every(({ end }) => /^[A-Z]$/.test(end));
+      return both && isCorner && both[0].distance + both[1].distance !== used ? [[edge, both, used]] : [];
+    });
+    expect(open).toEqual([]);
+  });
+
+  test('of one wall are read from one zero, wherever both ends serve', () => {
+    const zeros = new Map<string, Set<string>>();
+    for (const { edge, end, both } of marks) {
+      const wall = edge.replace(/\.\d+$/, '');
+      if (both) zeros.set(wall, (zeros.get(wall) ?? new Set()).add(end));
+    }
+    const ends = (wall: string) =>
+      new Set(
+        marks.filter((m) => m.edge.startsWith(wall)).flatMap((m) => (m.both ?? []).map(({ end }) => end)),
+      );
+    expect([...zeros].filter(([wall, of]) => of.size > 1 && ends(wall).size === 2)).toEqual([]);
+  });
+});
+
+describe.each(named)('the lines of %s', (_, { layout, job }) => {
+  const { pattern, origin } = layout;
+  const place = (line: ChalkLine) => line.from[line.axis === 'along' ? 0 : 1];
+
+  test('are the middle of a joint, to the tick', () => {
+    const off = linesOf(layout).filter((line) => {
+      const axis = line.axis === 'along' ? 0 : 1;
+      // Half a joint before the first edge of a tile; where courses are shifted, of some course's tile.
+      const edges = pattern.tiles.map(({ ring }) => origin[axis] + Math.min(...ring.map((p) => p[axis])));
+      const courses =
+        axis === 0 && pattern.b[0] !== 0
+          ? Array.from({ length: 400 }, (__, i) => (i - 200) * pattern.b[0])
+          : [0];
+      return !edges.some((edge) =>
+        courses.some(
+          (by) => (place(line) - edge - by + Math.ceil(pattern.joint / 2)) % pattern.module[axis] === 0,
+        ),
+      );
+    });
+    expect(off).toEqual([]);
+  });
+
+  test('are straight along their axis and numbered in the order of snapping', () => {
+    const all = linesOf(layout);
+    expect(
+      all.filter(({ from, to, axis }) => from[axis === 'along' ? 0 : 1] !== to[axis === 'along' ? 0 : 1]),
+    ).toEqual([]);
+    expect(all.map(({ name }) => Number(name)).sort((a, b) => a - b)).toEqual(all.map((__, i) => i + 1));
+    const [first, second] = [...layout.chalk.lines].sort((a, b) => Number(a.name) - Number(b.name));
+    expect(first!.snappable || !second!.snappable).toBe(true);
+  });
+
+  test('beside the first two lie a whole number of modules off, as many as a reach holds', () => {
+    const wide = layout.chalk.further!.filter((line) => {
+      const axis = line.axis === 'along' ? 0 : 1;
+      const step = Math.max(
+        1,
+        Math.floor((job.print.system === 'inches' ? 48 * IN : 1200 * 320) / pattern.module[axis]),
+      );
+      return (place(line) - layout.chalk.crossing[axis]) % (step * pattern.module[axis]) !== 0;
+    });
+    expect(wide).toEqual([]);
+  });
+});
+
+/** Fixed chance: a generator of uniform numbers (Lehmer, multiplier 48271), made normal by the sum of twelve. */
+function chance(seed: number): () => number {
+  let state = seed;
+  const uniform = () => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+  return () => Array.from({ length: 12 }, uniform).reduce((sum, one) => sum + one, -6);
+}
+
+/** Where a mark falls when its printed distance is read off a tape: along the wall from the end that the tape begins at. */
+function taped(
+  layout: Layout,
+  { edge, distance, at }: ChalkLine['marks'][number],
+  step: number,
+  error: number,
+): Point {
+  const { from, to } = edgeOf(layout, edge);
+  const [ux, uy] = [(to[0] - from[0]) / apart(from, to), (to[1] - from[1]) / apart(from, to)];
+  const corners = layout.frame.outline;
+  const zero = (way: number): Point => [at[0] - way * ux * distance, at[1] - way * uy * distance];
+  const miss = (way: number) => Math.min(...[...corners, from, to].map((corner) => apart(corner, zero(way))));
+  const way = miss(1) <= miss(-1) ? 1 : -1;
+  const by = way * (sawNearest(distance, step) - distance + error);
+  return [at[0] + ux * by, at[1] + uy * by];
+}
+
+/** How far the line through two points lies off, at the ends of the line that was meant, and by how much it turns. */
+function found([p, q]: readonly [Point, Point], { from, to }: ChalkLine) {
+  const long = apart(p, q);
+  const off = ([x, y]: Point) => Math.abs(((q[0] - p[0]) * (y - p[1]) - (q[1] - p[1]) * (x - p[0])) / long);
+  const cross = (q[0] - p[0]) * (to[1] - from[1]) - (q[1] - p[1]) * (to[0] - from[0]);
+  return { off: Math.max(off(from), off(to)), turn: Math.abs(cross / (long * apart(from, to))) };
+}
+
+describe('lines snapped through marks that are read to 1/32 in', () => {
+  const normal = chance(4711);
+  const inInches = rooms.filter(
+    ({ job, layout }) => job.print.system === 'inches' && layout.frame.obstacles.length === 0,
+  );
+  const trials = inInches.flatMap(({ layout, job }) =>
+    linesOf(layout)
+      .filter(({ error }) => error)
+      .filter(({ marks }) => marks.length === 2)
+      .flatMap((line) =>
+        Array.from({ length: TRIALS }, () => {
+          const ends = line.marks.map((mark) => taped(layout, mark, job.print.step, READING * normal()));
+          const { off, turn } = found(ends as [Point, Point], line);
+          const { error } = line;
+          return { off: off <= error!.off, turn: turn * error!.over <= error!.turn };
+        }),
+      ),
+  );
+
+  test('lie within their expected error in 95 of 100 trials, and turn no more than expected', () => {
+    expect(trials.length).toBeGreaterThan(1000);
+    const share = (what: 'off' | 'turn') => trials.filter((trial) => trial[what]).length / trials.length;
+    expect(share('off')).toBeCloseTo(0.95, 2);
+    expect(share('turn')).toBeCloseTo(0.95, 2);
+  });
+});
+
+describe('a room looked at differently', () => {
+  const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
+  const L = surfaceOf([[0, 0], [ticks('20 ft'), 0], [ticks('20 ft'), ticks('9 ft')], [ticks('11 ft'), ticks('9 ft')], [ticks('11 ft'), ticks('17 ft')], [0, ticks('17 ft')]]); // biome-ignore format: an L on a line
+  const truth = (layout: Layout) =>
+    linesOf(layout)
+      .map(({ error, marks }) => [error?.off, Math.round(apart(marks[0]!.at, marks[1]!.at) / 8)].join(' '))
+      .sort();
+  const first = layOut(job, L).layout;
+
+  test.each([1, 2, 3, 4, 5])('begun at corner %i gives lines as true', (by) => {
+    const turned = layOut(job, renumbered({ ...L, pattern: { ...L.pattern, along: 'A-B' } }, by)).layout;
+    expect(truth(turned)).toEqual(truth(first));
+  });
+
+  test('mirrored gives lines as true', () => {
+    expect(truth(layOut(job, mirrored(L, job.tiles[0]!.length + job.joint)).layout)).toEqual(truth(first));
+  });
+
+  test('at 45 degrees all marks are still there', () => {
+    const slanted = layOut(job, { ...L, pattern: { ...L.pattern, turnedDeg: 45 } }).layout;
+    expect(slanted.chalk.lines.every(({ snappable, marks }) => snappable && marks.length === 2)).toBe(true);
+    expect(slanted.chalk.further!.length).toBeGreaterThan(3);
+  });
+});
+
+describe('a cabinet in a corner', () => {
+  const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
+  const cabinet = {
+    ...wallFacts({ meets: 'cabinet' }),
+    name: 'cabinet',
+    shape: {
+      kind: 'rectangle',
+      along: ticks('40 in'),
+      out: ticks('24 in'),
+      from: [
+        { wall: 'A-B', distance: 0 },
+        { wall: 'D-A', distance: 0 },
+      ],
+    },
+  } as const;
+  const { chalk } = layOut(
+    job,
+    surfaceOf(rectangle(ticks('124 in'), ticks('98 in')), { obstacles: [cabinet] }),
+  ).layout;
+
+  test('is no corner to hook a tape on: its face is', () => {
+    const onBack = chalk.lines
+      .flatMap(({ marks }) => marks)
+      .filter(({ edge }) => edge === 'A-B' || edge === 'D-A');
+    expect(onBack.length).toBe(2);
+    for (const { both } of onBack) expect(both!.map(({ end }) => end)).toContain('cabinet');
+  });
+});
+
+describe('a room out of square', () => {
+  // Arithmetic: a room of 142 1/2 by 119 in; the far wall of the line leans by an inch in 100.
+  const corners = [[0, 0], [ticks('142 1/2 in'), 0], [ticks('142 1/2 in'), ticks('119 in')], [0, ticks('117 9/16 in')]] as const; // biome-ignore format: a room on a line
+  const { chalk } = layOut(
+    jobOf(ticks('12 in'), ticks('12 in'), ticks('1/8 in')),
+    surfaceOf([...corners], { pattern: { along: 'C-D' } }),
+  ).layout;
+
+  test('gives two offsets from a long face that differ as the face leans', () => {
+    const { edge, stations } = chalk.lines[1]!.offsets!;
+    const [one, other] = stations as [(typeof stations)[0], (typeof stations)[0]];
+    const lean = Math.atan((119 - 117.5625) / 142.5);
+    const expected = edge === 'A-B' ? Math.tan(lean) * (other.distance - one.distance) : 0;
+    expect(Math.abs(Math.abs(other.offset - one.offset) - expected)).toBeLessThan(8);
+  });
+});
