@@ -1,15 +1,29 @@
 import type { Point } from '../geometry/index.ts';
+import { fitBaseLine } from './baseLine.ts';
 import { cholesky, type Factor, solveCholesky, solveLower } from './cholesky.ts';
-import { type DesignRow, designRows, distanceRow, unknownAt, unknownCount } from './designRows.ts';
-import type { Observation } from './observations.ts';
+import {
+  allUnknowns,
+  type DesignRow,
+  designRows,
+  distanceRow,
+  lever,
+  type Placed,
+  type Straight,
+  unknownAt,
+} from './designRows.ts';
+import { type Observation, readingSd } from './observations.ts';
 
-export interface LeastSquares {
+export interface LeastSquares extends Placed {
   /** First corner at the origin, second on +x; not rounded. */
   readonly corners: readonly Point[];
-  /** Adjusted less observed, one a reading. */
+  /** Adjusted less mean of what was read, one an observation. */
   readonly residuals: readonly number[];
-  /** Share of each reading that the others check, 0 to 1; they sum to the redundancy. */
+  /** Share of each mean that the others check, 0 to 1; they sum to the redundancy. */
   readonly redundancies: readonly number[];
+  /** Factor of the normal matrix: its inverse is the covariance of the unknowns in square ticks. */
+  readonly factor: Factor;
+  /** Rows of the design matrix, one an observation, then those of straight corners. */
+  readonly rows: readonly DesignRow[];
 }
 
 const mostSteps = 50;
@@ -38,25 +52,32 @@ function gradient(rows: readonly DesignRow[], n: number): number[] {
   return right;
 }
 
-function moved(corners: readonly Point[], step: readonly number[], share: number): Point[] {
+function moved({ corners, line }: Placed, step: readonly number[], share: number): Placed {
   const by = (corner: number, axis: 0 | 1) => share * (step[unknownAt(corner, axis)] ?? 0);
-  return corners.map(([x, y], i): Point => [x + by(i, 0), y + by(i, 1)]);
+  const placed = corners.map(([x, y], i): Point => [x + by(i, 0), y + by(i, 1)]);
+  if (!line) return { corners: placed };
+  const [dx, dy, turn] = step.slice(-3).map((one) => share * one) as [number, number, number];
+  const origin: Point = [line.origin[0] + dx, line.origin[1] + dy];
+  return { corners: placed, line: { ...line, origin, turn: line.turn + turn / lever } };
 }
 
 /** Every distance between corners is fixed about as well as a reading, so that no part of the room can swing. */
-function isFirm(corners: readonly Point[], factor: Factor): boolean {
-  return corners.every((_, i) =>
-    corners.slice(0, i).every((_, j) => squared(factor, distanceRow(corners, j, i)) < weakest * weakest),
+function isFirm(placed: Placed, factor: Factor, sd: number): boolean {
+  return placed.corners.every((_, i) =>
+    placed.corners
+      .slice(0, i)
+      .every((_, j) => variance(factor, distanceRow(placed, j, i)) < (weakest * sd) ** 2),
   );
 }
 
-const squared = (factor: Factor, row: readonly number[]) =>
+/** Variance of what a row tells of. */
+export const variance = (factor: Factor, row: readonly number[]) =>
   solveLower(factor, row).reduce((sum, y) => sum + y * y, 0);
 
 /**
- * Corners that fit the distances between them best: least squares weighted by the number of readings, by
- * Gauss and Newton's steps, halved where a whole one would lead away. `start` has its first corner at the origin and
- * the second on +x; `straight` numbers the corners that lie on the line of their neighbours.
+ * Corners that fit best to what was read: least squares weighted by the number of readings and their standard
+ * deviations, by Gauss and Newton's steps, halved where a whole one would lead away. `start` has its first corner at the
+ * origin and the second on +x; `straight` numbers the corners that lie on the line of their neighbours.
  * Undefined where the readings do not fix the shape or the steps do not settle.
  *
  * Sources: Ghilani and Wolf, Adjustment Computations, ch. 14 (trilateration); redundancy numbers after Baarda 1968.
@@ -64,23 +85,24 @@ const squared = (factor: Factor, row: readonly number[]) =>
 export function leastSquares(
   start: readonly Point[],
   seen: readonly Observation[],
-  straight: readonly number[] = [],
+  straight: Straight = { corners: [], sd: readingSd },
 ): LeastSquares | undefined {
-  const n = unknownCount(start.length);
-  let corners = start;
+  const line = fitBaseLine(start, seen);
+  let placed: Placed = line ? { corners: start, line } : { corners: start };
+  const n = allUnknowns(placed);
   for (let turn = 0; turn < mostSteps; turn++) {
-    const rows = designRows(corners, seen, straight);
+    const rows = designRows(placed, seen, straight);
     const factor = normalFactor(rows, n);
     if (!factor) return undefined;
     const step = solveCholesky(factor, gradient(rows, n));
     if (Math.max(...step.map(Math.abs)) < smallStep) {
-      if (!isFirm(corners, factor)) return undefined;
-      return { corners, ...judge(rows.slice(0, seen.length), factor) };
+      if (!isFirm(placed, factor, straight.sd)) return undefined;
+      return { ...placed, ...judge(rows.slice(0, seen.length), factor), factor, rows };
     }
     let share = 1;
-    while (share > 1e-3 && cost(designRows(moved(corners, step, share), seen, straight)) > cost(rows))
+    while (share > 1e-3 && cost(designRows(moved(placed, step, share), seen, straight)) > cost(rows))
       share /= 2;
-    corners = moved(corners, step, share);
+    placed = moved(placed, step, share);
   }
   return undefined;
 }
@@ -88,6 +110,6 @@ export function leastSquares(
 function judge(rows: readonly DesignRow[], factor: Factor) {
   return {
     residuals: rows.map((row) => -row.misfit),
-    redundancies: rows.map((row) => 1 - row.weight * squared(factor, row.coefficients)),
+    redundancies: rows.map((row) => 1 - row.weight * variance(factor, row.coefficients)),
   };
 }

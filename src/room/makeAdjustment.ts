@@ -1,12 +1,23 @@
-import { type Point, type Ring, ringArea } from '../geometry/index.ts';
+import type { Point, Ring } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
-import { compassRule } from './compassRule.ts';
-import { unknownCount } from './designRows.ts';
-import { leastSquares } from './leastSquares.ts';
+import type { System } from '../measure/index.ts';
+import { adjustedCorners } from './adjustedCorners.ts';
+import { adjustedReadings } from './adjustedReadings.ts';
+import { exchangedWalls } from './exchangedWalls.ts';
+import { findSuspects, repeatDoubts } from './findSuspects.ts';
+import { anglesOf, fitReadings, redundancyOf, usable, type Walk, walkRound } from './fitRoom.ts';
+import { type Covariance, freeCovariance } from './freeCovariance.ts';
+import type { LeastSquares } from './leastSquares.ts';
 import { measureNext } from './measureNext.ts';
-import { distinctPairs, type Observation, observations } from './observations.ts';
-import type { AdjustedReading, Adjustment } from './Room.ts';
-import { alignFirst, angleMisclosureDeg, cornersOfLegs, traverse } from './traverse.ts';
+import { misclosureLimit } from './misclosureLimit.ts';
+import { nextReading } from './nextReading.ts';
+import { type Observation, observations } from './observations.ts';
+import { chiSquareLimit } from './quantiles.ts';
+import type { AdjustedReading, Adjustment, Suspect } from './Room.ts';
+import { readingTest } from './readingTest.ts';
+import { degreesOfFreedom, keptOf, slipsIn, squaresOf } from './slips.ts';
+import { exchangedSuspects, suspectOf } from './suspects.ts';
+import { alignFirst, angleMisclosureDeg } from './traverse.ts';
 import { type Misclosure, worstReading } from './worstReading.ts';
 
 export interface AdjustedCorners {
@@ -17,105 +28,130 @@ export interface AdjustedCorners {
   readonly angleMisclosureDeg: number;
 }
 
-/** A shape before it is rounded. */
+/** A shape before it is rounded; `solved` where the readings fix it. */
 interface Fit {
-  readonly method: Adjustment['method'];
-  readonly corners: readonly Point[];
+  readonly walk: Walk;
+  readonly solved?: LeastSquares;
   readonly redundancy: number;
-  readonly worst: Misclosure;
+  /** Readings that took part. */
+  readonly used: readonly Observation[];
 }
 
-/** Walls and angles closed by the compass rule: nothing checks them but the misclosure of the walk. */
-function fitByWalk(surface: SurfaceSpec, seen: readonly Observation[]): Fit {
-  const lengths = surface.walls.map((_, i) => seen[i]!.mean);
-  const angles = surface.corners.map(({ angleDeg }) => angleDeg);
-  const { legs, misclosure } = compassRule(traverse(lengths, angles), lengths);
-  return {
-    method: 'compass',
-    corners: alignFirst(cornersOfLegs(legs)),
-    redundancy: Math.min(redundancyOf(surface, seen), 0),
-    worst: { at: surface.corners[0]!.name, by: Math.hypot(...misclosure) },
-  };
-}
-
-/** Corners said to be straight are observed to be so; each counts as a reading. */
-const straightCorners = (surface: SurfaceSpec) =>
-  surface.corners.flatMap(({ angleDeg }, i) => (angleDeg === 180 ? [i] : []));
-
-const redundancyOf = (surface: SurfaceSpec, seen: readonly Observation[]) =>
-  distinctPairs(seen) + straightCorners(surface).length - unknownCount(surface.corners.length);
-
-/** All readings fitted; undefined where they do not fix the shape. */
-function fitByReadings(surface: SurfaceSpec, seen: readonly Observation[], start: Fit): Fit | undefined {
-  const redundancy = redundancyOf(surface, seen);
-  if (redundancy < 0) return undefined;
-  const solved = leastSquares(start.corners, seen, straightCorners(surface));
-  if (!solved || ringArea(solved.corners) <= 0) return undefined;
-  const worst = redundancy > 0 ? worstReading(solved, seen) : { at: start.worst.at, by: 0 };
-  return { method: 'leastSquares', corners: solved.corners, redundancy, worst };
+function fitRoom(surface: SurfaceSpec, seen: readonly Observation[]): Fit {
+  const used = usable(surface, seen);
+  const walk = walkRound(
+    surface,
+    surface.walls.map((_, i) => seen[i]!.mean),
+  );
+  const redundancy = redundancyOf(surface, used);
+  const solved = fitReadings(surface, used, walk);
+  return solved ? { walk, solved, redundancy, used } : { walk, redundancy: Math.min(redundancy, 0), used };
 }
 
 const rounded = (points: readonly Point[]): Ring =>
   alignFirst(points).map(([x, y]): Point => [Math.round(x) + 0, Math.round(y) + 0]);
 
-function adjustedReading(one: Observation, corners: Ring): AdjustedReading {
-  const [a, b] = [corners[one.from]!, corners[one.to]!];
-  const used = Math.round(Math.hypot(b[0] - a[0], b[1] - a[1]));
-  const { id, kind, read, mean } = one;
+/** A diagonal that did not take part in the shape may contradict it more than the walk contradicts itself. */
+function worstOf(surface: SurfaceSpec, fit: Fit, readings: readonly AdjustedReading[]): Misclosure {
+  const first = surface.corners[0]!.name;
+  if (fit.solved) return fit.redundancy > 0 ? worstReading(fit.solved, fit.used) : { at: first, by: 0 };
+  return readings
+    .filter(({ kind, setAside }) => kind === 'diagonal' && !setAside)
+    .map(({ id, correction }) => ({ at: id, by: Math.abs(correction) }))
+    .reduce((a, b) => (b.by > a.by ? b : a), { at: first, by: fit.walk.misclosure });
+}
+
+/** What the readings show of their own precision. */
+function precisionShown({ precision }: SurfaceSpec, { solved, used }: Fit) {
+  const kept = keptOf(used);
+  const freedom = solved ? degreesOfFreedom(kept, solved) : 0;
+  if (!solved || freedom < 1) return { unitSd: null, globalTest: null, squares: 0 };
+  const squares = squaresOf(kept, solved);
+  const limit = chiSquareLimit(0.95, freedom);
   return {
-    id,
-    kind,
-    read,
-    mean,
-    used,
-    correction: used - mean,
-    setAside: false,
-    redundancyNumber: 0,
-    test: null,
-    smallestSlip: null,
+    unitSd: Math.sqrt(squares / freedom),
+    globalTest: precision.kind === 'stated' ? { statistic: squares, limit, passed: squares <= limit } : null,
+    squares,
   };
 }
 
-/** A diagonal that did not take part in the shape may contradict it more than the walk contradicts itself. */
-function worstOf({ method, worst }: Fit, readings: readonly AdjustedReading[]): Misclosure {
-  if (method === 'leastSquares') return worst;
-  return readings
-    .filter(({ kind }) => kind === 'diagonal')
-    .map(({ id, correction }) => ({ at: id, by: Math.abs(correction) }))
-    .reduce((a, b) => (b.by > a.by ? b : a), worst);
+/** Readings that the others contradict, and walls that seem to bear each other's reading. */
+function suspectsOf(
+  surface: SurfaceSpec,
+  fit: Fit,
+  misclosed: boolean,
+  squares: number,
+  system: System,
+): Suspect[] {
+  const { solved, used, walk } = fit;
+  const doubts = solved
+    ? findSuspects(used, surface.precision, (seen) => fitReadings(surface, seen, walk))
+    : repeatDoubts(used, surface.precision);
+  if (doubts.length === 0 && !misclosed) return [];
+  const pairs = exchangedWalls(surface, solved ? squares : undefined);
+  if (pairs.length > 0 && (solved || misclosed)) return exchangedSuspects(pairs, surface);
+  return doubts.map((doubt) => suspectOf(doubt, used, system));
 }
+
+/** How sure the corners are, in ticks; undefined where nothing tells. */
+function covarianceOf({ precision }: SurfaceSpec, { solved }: Fit, unitSd: number | null) {
+  if (!solved || (precision.kind === 'unknown' && unitSd === null)) return undefined;
+  const unit = precision.kind === 'unknown' ? unitSd! ** 2 : 1;
+  return freeCovariance(solved).map((row) => row.map((one) => one * unit));
+}
+
+function whatNext(surface: SurfaceSpec, fit: Fit, corners: Ring, covariance: Covariance | undefined) {
+  const unchecked = fit.redundancy <= 0;
+  const next =
+    covariance &&
+    nextReading(surface.corners, corners, fit.used, covariance, surface.precision.sd, unchecked);
+  const diagonal = unchecked ? (next?.id ?? measureNext(surface.corners, corners, fit.used)) : undefined;
+  return { ...(next ? { next } : {}), ...(diagonal === undefined ? {} : { measureNext: diagonal }) };
+}
+
+const fine = (value: number | null) => (value === null ? null : Math.round(value * 1e4) / 1e4);
 
 /**
  * The room's corners from its readings: by least squares where they fix the shape, else the walls and the corners'
- * angles closed by the compass rule. Either way each reading is kept beside the value used, with its correction, and
- * where nothing checks the shape the diagonal is named that would help first.
+ * angles closed by the compass rule. Either way each reading is kept beside the value used, with its correction and how
+ * well the others check it; what they contradict is named, and where nothing checks the shape the diagonal that would
+ * help first. Usual slips are those of a tape in `system`.
  */
-export function makeAdjustment(surface: SurfaceSpec): AdjustedCorners {
+export function makeAdjustment(surface: SurfaceSpec, system: System = 'inches'): AdjustedCorners {
   const seen = observations(surface);
-  const walk = fitByWalk(surface, seen);
-  const fit = fitByReadings(surface, seen, walk) ?? walk;
-  const corners = rounded(fit.corners);
-  const readings = seen.map((one) => adjustedReading(one, corners));
-  const worst = worstOf(fit, readings);
-  const next = fit.redundancy > 0 ? undefined : measureNext(surface.corners, corners, seen);
-  const sure = fit.redundancy > 0 || (fit.method === 'leastSquares' && corners.length === 3);
+  const fit = fitRoom(surface, seen);
+  const { solved, used, redundancy } = fit;
+  const corners = rounded((solved ?? fit.walk).corners);
+  const kept = keptOf(used);
+  const test = solved && readingTest(surface.precision, kept, solved);
+  const checked = solved && test ? { slips: slipsIn(kept, solved), test } : undefined;
+  const readings = adjustedReadings(surface, seen, used, corners, checked);
+  const perimeter = readings.slice(0, corners.length).reduce((sum, one) => sum + one.used, 0);
+  const worst = worstOf(surface, fit, readings);
+  const { unitSd, globalTest, squares } = precisionShown(surface, fit);
+  const covariance = covarianceOf(surface, fit, unitSd);
+  const sure = redundancy > 0 || (solved !== undefined && corners.length === 3);
   return {
     corners,
-    angleMisclosureDeg: sure ? 0 : angleMisclosureDeg(surface.corners.map(({ angleDeg }) => angleDeg)),
+    angleMisclosureDeg: sure ? 0 : angleMisclosureDeg(anglesOf(surface)),
     adjustment: {
-      method: fit.method,
-      redundancy: fit.redundancy,
+      method: solved ? 'leastSquares' : 'compass',
+      redundancy,
+      degreesOfFreedom: solved ? degreesOfFreedom(kept, solved) : redundancy,
       misclosure: Math.round(worst.by),
       misclosureAt: worst.at,
-      perimeter: readings.slice(0, corners.length).reduce((sum, { used }) => sum + used, 0),
-      readings,
-      degreesOfFreedom: fit.redundancy,
+      perimeter,
       precision: surface.precision,
-      unitSd: null,
-      globalTest: null,
-      suspects: [],
-      corners: surface.corners.map(({ name, angleDeg }) => ({ name, angleDeg, sd: null, lean: null })),
-      ...(next === undefined ? {} : { measureNext: next }),
+      unitSd: fine(unitSd),
+      globalTest: globalTest && {
+        ...globalTest,
+        statistic: fine(globalTest.statistic)!,
+        limit: fine(globalTest.limit)!,
+      },
+      readings,
+      suspects: suspectsOf(surface, fit, worst.by > misclosureLimit(perimeter), squares, system),
+      corners: adjustedCorners(surface, (solved ?? fit.walk).corners, covariance),
+      ...whatNext(surface, fit, corners, covariance),
     },
   };
 }

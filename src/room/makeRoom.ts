@@ -25,7 +25,7 @@ export function makeRoom(surface: SurfaceSpec, system: System = 'inches'): RoomO
   const complain = complainer(surface.name, system);
   const misread = readingProblems(surface, complain);
   if (misread.length > 0) return { problems: misread };
-  const made = makeAdjustment(surface);
+  const made = makeAdjustment(surface, system);
   const misshapen = shapeProblems(surface, made, complain);
   if (misshapen.length > 0) return { problems: misshapen };
 

@@ -12,8 +12,13 @@ import type { Observation } from './observations.ts';
 /** A tape needs this much room beside a corner that sticks out. */
 const clearance = TICKS_PER_INCH;
 
+/** Whether it is the distance between two corners. */
+export const joins = (one: Observation, i: number, j: number) =>
+  (one.kind === 'wall' || one.kind === 'diagonal') &&
+  ((one.from === i && one.to === j) || (one.from === j && one.to === i));
+
 /** Whether a tape can be pulled straight from one corner to another without leaving the room. */
-function isInside(ring: Ring, from: number, to: number): boolean {
+export function isInside(ring: Ring, from: number, to: number): boolean {
   const [a, b] = [ring[from]!, ring[to]!];
   const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   const blocked = ring.some((corner, i) => {
@@ -36,8 +41,7 @@ export function measureNext(
   ring: Ring,
   seen: readonly Observation[],
 ): string | undefined {
-  const isRead = (i: number, j: number) =>
-    seen.some(({ from, to }) => (from === i && to === j) || (from === j && to === i));
+  const isRead = (i: number, j: number) => seen.some((one) => joins(one, i, j));
   let best: { id: string; length: number } | undefined;
   for (let i = 0; i < ring.length; i++)
     for (let j = i + 2; j < ring.length; j++) {

@@ -1,14 +1,15 @@
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { spread } from '../measure/index.ts';
+import { checkProblems } from './checkProblems.ts';
 import type { Complain } from './complainer.ts';
 import { mostSpread } from './misclosureLimit.ts';
-import { type Observation, observations, readingSd } from './observations.ts';
+import { type Distance, distances, readingSd } from './observations.ts';
 
-const key = ({ kind }: Observation) => (kind === 'wall' ? 'walls' : 'diagonals');
+const key = ({ kind }: Distance) => (kind === 'wall' ? 'walls' : 'diagonals');
 
 /** Walls that do not go once round from corner to corner, and readings that are missing or nothing. */
-function oddReadings(surface: SurfaceSpec, seen: readonly Observation[], complain: Complain): Problem[] {
+function oddReadings(surface: SurfaceSpec, seen: readonly Distance[], complain: Complain): Problem[] {
   const n = surface.corners.length;
   if (n < 3 || surface.walls.length !== n)
     return [complain('tooFewWalls', ['walls'], String(surface.walls.length))];
@@ -32,8 +33,8 @@ function oddReadings(surface: SurfaceSpec, seen: readonly Observation[], complai
 }
 
 /** Sets of three readings that join three corners. */
-function triangles(seen: readonly Observation[]): Observation[][] {
-  const ends = ({ from, to }: Observation) => [Math.min(from, to), Math.max(from, to)] as const;
+function triangles(seen: readonly Distance[]): Distance[][] {
+  const ends = ({ from, to }: Distance) => [Math.min(from, to), Math.max(from, to)] as const;
   return seen.flatMap((one) =>
     seen.flatMap((other) => {
       const [[a, b], [c, d]] = [ends(one), ends(other)];
@@ -47,9 +48,9 @@ function triangles(seen: readonly Observation[]): Observation[][] {
 }
 
 /** Three distances of which one is longer than the other two together. */
-function impossibleTriangles(seen: readonly Observation[], complain: Complain): Problem[] {
+function impossibleTriangles(seen: readonly Distance[], complain: Complain): Problem[] {
   return triangles(seen).flatMap((sides) => {
-    const [p, q, longest] = sides.sort((x, y) => x.mean - y.mean) as [Observation, Observation, Observation];
+    const [p, q, longest] = sides.sort((x, y) => x.mean - y.mean) as [Distance, Distance, Distance];
     const over = longest.mean - p.mean - q.mean;
     // Three corners in a line may read a little long or short.
     if (over <= 2 * readingSd) return [];
@@ -65,7 +66,9 @@ function impossibleTriangles(seen: readonly Observation[], complain: Complain): 
 
 /** What is wrong with the readings as such, before any room is made of them. */
 export function readingProblems(surface: SurfaceSpec, complain: Complain): Problem[] {
-  const seen = observations(surface);
+  const seen = distances(surface);
   const odd = oddReadings(surface, seen, complain);
-  return odd.length > 0 ? odd : impossibleTriangles(seen, complain);
+  if (odd.length > 0) return odd;
+  const used = seen.filter(({ id }) => !surface.setAside.includes(id));
+  return [...impossibleTriangles(used, complain), ...checkProblems(surface, complain)];
 }

@@ -4,6 +4,7 @@ import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
 import type { AdjustedCorners } from './makeAdjustment.ts';
 import { misclosureLimit, mostAngleMisclosureDeg } from './misclosureLimit.ts';
+import type { AdjustedReading } from './Room.ts';
 import type { WallLine } from './wallLine.ts';
 
 /** Angles that close no figure, where nothing but them gives the shape. */
@@ -14,23 +15,39 @@ function angleProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Com
   return [complain('angles', ['angles'], String(sum), figures)];
 }
 
+/** Where a reading stands in the job file. */
+const keys = { wall: 'walls', diagonal: 'diagonals', cornerCheck: 'corner checks', baseLine: 'base line' };
+
+const placeOf = ({ kind, id }: AdjustedReading) => [keys[kind], id.replace(/:.*/, '')];
+
 /** Readings that contradict each other by more than tape work can be out. */
 function misclosureProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
-  const { misclosure, misclosureAt, perimeter, readings, redundancy } = made.adjustment;
+  const { misclosure, misclosureAt, perimeter, readings, redundancy, suspects } = made.adjustment;
   const limit = misclosureLimit(perimeter);
   if (misclosure <= limit) return [];
-  const reading = readings.find(({ id }) => id === misclosureAt);
-  const path = reading
-    ? [reading.kind === 'wall' ? 'walls' : 'diagonals', reading.id]
-    : ['walls', surface.walls.at(-1)!.id];
+  const exchanged = suspects.filter(({ kind }) => kind === 'exchanged');
+  const first = exchanged[0]?.ids[0] ?? misclosureAt;
+  const reading = readings.find(({ id }) => id === first);
+  const path = reading ? placeOf(reading) : ['walls', surface.walls.at(-1)!.id];
   const figures = {
     at: misclosureAt,
     limit: complain.text(limit),
     walk: complain.text(perimeter),
     redundancy,
-    what: reading?.kind ?? 'corner',
+    what: readings.find(({ id }) => id === misclosureAt)?.kind ?? 'corner',
+    verdict: exchanged.length > 0 ? 'exchanged' : (suspects[0]?.verdict ?? 'none'),
+    pairs: exchanged.map(({ ids }) => ids.join(' – ')).join(', '),
+    again: (suspects[0]?.ids ?? []).slice(0, 2).join(', '),
   };
   return [complain('misclosure', path, complain.text(misclosure), figures)];
+}
+
+/** A wall set aside where the walk needs it. */
+function asideProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
+  if (made.adjustment.method === 'leastSquares') return [];
+  return surface.setAside
+    .filter((id) => surface.walls.some((wall) => wall.id === id))
+    .map((id) => complain('setAsideNeeded', ['set aside'], id, { id }));
 }
 
 function crossingWalls(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
@@ -44,7 +61,7 @@ function crossingWalls(surface: SurfaceSpec, made: AdjustedCorners, complain: Co
 
 /** What is wrong with the room that the readings give. A shape that is refused for one reason is not asked for more. */
 export function shapeProblems(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
-  for (const find of [angleProblem, misclosureProblem, crossingWalls]) {
+  for (const find of [asideProblem, angleProblem, misclosureProblem, crossingWalls]) {
     const found = find(surface, made, complain);
     if (found.length > 0) return found;
   }

@@ -1,5 +1,6 @@
 import type { LeastSquares } from './leastSquares.ts';
-import { type Observation, readingSd } from './observations.ts';
+import type { Observation } from './observations.ts';
+import { unchecked } from './slips.ts';
 
 /** Where and by how much the readings contradict each other, in ticks. */
 export interface Misclosure {
@@ -8,15 +9,12 @@ export interface Misclosure {
   readonly by: number;
 }
 
-/** Below this share a reading is checked by nothing. */
-const unchecked = 1e-6;
-
-function suspect({ id, read }: Observation, residual: number, share: number) {
+function suspect({ id, read, sd }: Observation, residual: number, share: number) {
   const checked = Math.max(share, 0) < unchecked ? 1 : share;
   return {
     at: id,
     by: Math.abs(residual) / checked,
-    test: (Math.abs(residual) / readingSd) * Math.sqrt(read.length / checked),
+    test: (Math.abs(residual) / sd) * Math.sqrt(read.length / checked),
   };
 }
 

@@ -2,20 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/geometry/index.ts';
 import { leastSquares } from '../../src/room/leastSquares.ts';
-import type { Observation } from '../../src/room/observations.ts';
+import type { Distance } from '../../src/room/observations.ts';
 
 const distance = (a: Point, b: Point) => Math.hypot(b[0] - a[0], b[1] - a[1]);
-const read = (from: number, to: number, mean: number, times = 1): Observation => ({
+const read = (from: number, to: number, mean: number, times = 1): Distance => ({
   id: `${from}-${to}`,
   kind: 'diagonal',
   from,
   to,
   read: new Array(times).fill(mean),
   mean,
+  sd: 1016,
 });
 const pairs = (n: number) =>
   Array.from({ length: n }, (_, i) => Array.from({ length: i }, (_, j) => [j, i] as const)).flat();
-const cost = (corners: readonly Point[], seen: readonly Observation[]) =>
+const cost = (corners: readonly Point[], seen: readonly Distance[]) =>
   seen.reduce((sum, { from, to, mean, read }) => {
     return sum + read.length * (distance(corners[from]!, corners[to]!) - mean) ** 2;
   }, 0);
