@@ -7,9 +7,10 @@ import type { PrintedFile, PrintedPage } from './support/PrintedPage.ts';
 import { checkBars, fontFaults, placeFaults, sizeFaults } from './support/pageFaults.ts';
 import { readPrinted } from './support/readPrinted.ts';
 import { fenceFigures, holdsFigure } from './support/sawFigures.ts';
+import { tapedSizes, tapedTemplates } from './support/tapedTemplates.ts';
 
 const words = readWords(join(home, 'layouts', 'words'));
-const documents = ['crew', 'owner', 'office', 'packet'] as const;
+const documents = ['crew', 'templates', 'owner', 'office', 'packet'] as const;
 const slugs = Object.keys(demoJobs());
 
 /** The first line of a page: the question that its sheet answers. */
@@ -80,7 +81,9 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
   // Both bars of a page are one path, so its width and its height are their lengths.
   test('are printed at true scale: check bars of 4 in or 100 mm in both directions, to 0.2 mm', () => {
     const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
-    const bars = documents.flatMap((name) => files[name]!.pages.flatMap((page) => checkBars(page, nominal)));
+    // A line of a template may be as long as a bar by chance: below.
+    const reduced = documents.filter((name) => name !== 'templates');
+    const bars = reduced.flatMap((name) => files[name]!.pages.flatMap((page) => checkBars(page, nominal)));
     expect(bars.length).toBeGreaterThan(3);
     const off = bars.flat().filter((length) => Math.abs(length - nominal) > 0.2);
     expect(off).toEqual([]);
@@ -96,6 +99,37 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
       return [...new Set(speaking.map(questionOf))].filter((question) => !barred.includes(question));
     });
     expect(without).toEqual([]);
+  });
+
+  test('carry both bars at true scale on every page of templates, to 0.2 mm', () => {
+    const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
+    const without = files.templates!.pages.filter(
+      (page) =>
+        !checkBars(page, nominal).some((bar) => bar.every((length) => Math.abs(length - nominal) <= 0.2)),
+    );
+    expect(without.map(({ number }) => number)).toEqual([]);
+  });
+
+  // Taped together letter on letter, as a setter does; a part that is broken off has no size of the whole piece.
+  test('show templates as large as their pieces, to 0.2 mm', () => {
+    const broken = new RegExp(
+      words.languages.map((lang) => words.say(lang)('sheet.templates.broken').slice(0, 8)).join('|'),
+    );
+    const taped = tapedTemplates(files.templates!);
+    const whole = taped.filter(({ sheets }) => !broken.test(sheets[0]!.page.text));
+    const off = whole.filter((one) => {
+      const { outer } = job.packet.surfaces[0]!.cuts.find(({ number }) => number === one.cut)!.shape;
+      const [wide, high] = [0, 1].map((axis) => {
+        const along = outer.map((point) => point[axis]! / job.packet.ticksPerMm);
+        return Math.max(...along) - Math.min(...along);
+      }) as [number, number];
+      const near = (a: number, b: number) => Math.abs(a - b) <= 0.2;
+      return !tapedSizes(one).some(
+        ([w, h]) => (near(w, wide) && near(h, high)) || (near(w, high) && near(h, wide)),
+      );
+    });
+    expect(taped.length).toBeGreaterThan(3);
+    expect(off.map(({ cut }) => cut)).toEqual([]);
   });
 
   test('give back every saw size as figures: whole number, space, numerator, slash, denominator', () => {
