@@ -325,10 +325,10 @@ export interface BasePlace {
   readonly points: readonly Point[];
 }
 
-/** Water that leaves a slab: `lb` in pounds per 1000 sq ft and day, `% RH` in the slab, `% CM` of its weight. */
+/** Water in a base: `lb` leaving a slab in pounds per 1000 sq ft and day, `% RH` in the slab, `% CM` of its weight; `% MC` of wood. */
 export interface MoistureReading {
   readonly value: number;
-  readonly unit: 'lb' | '% RH' | '% CM';
+  readonly unit: 'lb' | '% RH' | '% CM' | '% MC';
 }
 
 /**

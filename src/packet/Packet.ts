@@ -5,6 +5,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
+import type { BaseCheck } from '../materials/baseChecks.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
@@ -40,6 +41,8 @@ export interface Packet {
   readonly tiles: Readonly<Record<string, TilePlan>>;
   readonly layers: BaseSpec['fresh'];
   readonly base: BaseSpec;
+  /** Film and moisture of the base; missing in packets from before they were kept. */
+  readonly baseChecks?: readonly BaseCheck[];
   readonly heights: Heights;
   readonly limits: readonly Limit[];
   readonly materials: readonly Material[];

@@ -1,4 +1,5 @@
 import type { Fault, Layout } from '../layout/Layout.ts';
+import type { BaseCheck } from '../materials/baseChecks.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Stages } from './makeSurface.ts';
 import type { Heights, PacketNote } from './Packet.ts';
@@ -11,6 +12,7 @@ export function makeNotes(
   stages: readonly Stages[],
   limits: readonly Limit[],
   heights: Heights,
+  checks: readonly BaseCheck[],
 ): PacketNote[] {
   return [
     ...limits.filter((limit) => !limit.pass).map(limitNote),
@@ -23,6 +25,7 @@ export function makeNotes(
         level: 'fail' as const,
         words: `${result.name}: ${result.code}`,
       })),
+    ...checks.filter(({ state }) => state === 'fail').map(checkNote),
     ...stages.flatMap(({ layout }) => layout.faults.map(faultNote)),
     ...stages.flatMap(({ layout }) => layout.tapers.walls.flatMap(taperNote)),
     ...stages.flatMap(readingNotes),
@@ -37,6 +40,10 @@ function limitNote(limit: Limit): PacketNote {
     level: limit.advice ? 'warn' : 'fail',
     words: `Fails limit ${limit.rule}: found ${limit.found}, limit ${limit.limit} (${limit.source})`,
   };
+}
+
+function checkNote({ what, code, figures }: BaseCheck): PacketNote {
+  return { code, figures, at: [what], level: 'fail', words: `${what} of the base: ${code}` };
 }
 
 function faultNote(fault: Fault): PacketNote {

@@ -4,6 +4,7 @@ import { makeCuts } from '../cuts/makeCuts.ts';
 import type { Job } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makeLayout } from '../layout/makeLayout.ts';
+import { baseChecks } from '../materials/baseChecks.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
 import { makeMaterials } from '../materials/makeMaterials.ts';
@@ -55,6 +56,7 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
   const calendar = makeCalendar(job, zones);
   const limits = makeLimits(job, layouts);
   const heights = makeHeights(job);
+  const checks = baseChecks(job.base);
   return {
     format: 'tile-job-packet/1',
     job: {
@@ -75,12 +77,13 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     tiles,
     layers: job.base.fresh,
     base: job.base,
+    baseChecks: checks,
     heights,
     limits,
     materials: makeMaterials(job, layouts, tiles),
     calendar,
     care: makeCare(job, calendar),
-    notes: makeNotes(stages, limits, heights),
+    notes: makeNotes(stages, limits, heights, checks),
     defaults: job.defaults,
   };
 }

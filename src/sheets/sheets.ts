@@ -1,5 +1,6 @@
 import { alternatives } from './alternatives.ts';
 import { assumed } from './assumed.ts';
+import { baseSheet } from './baseSheet.ts';
 import { calendarSheet } from './calendarSheet.ts';
 import { careSheet } from './careSheet.ts';
 import { doorSign } from './doorSign.ts';
@@ -8,7 +9,7 @@ import { heights } from './heights.ts';
 import { jobSheet } from './jobSheet.ts';
 import { layoutPlan } from './layoutPlan.ts';
 import { materialTally } from './materialTally.ts';
-import { measuringSheet } from './measuringSheet.ts';
+import { measuringSheet } from './measuring/measuringSheet.ts';
 import { recordSheet } from './recordSheet.ts';
 import { rowSums } from './rowSums.ts';
 import type { Sheet } from './Sheet.ts';
@@ -33,6 +34,7 @@ export const sheets: readonly Sheet[] = [
   materialTally,
   alternatives,
   heights,
+  baseSheet,
   tileSheet,
   rowSums,
   careSheet,

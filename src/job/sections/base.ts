@@ -40,7 +40,7 @@ const filmSchema = z
 
 const moistureSchema = z
   .strictObject({
-    reads: leaf(moistureReading, 'As the test tells it: 4 lb, 78 % RH or 2.1 % CM.'),
+    reads: leaf(moistureReading, 'As the test tells it: 4 lb, 78 % RH, 2.1 % CM or 9 % MC.'),
     on: leaf(date, 'Day of the test.').optional(),
     limit: leaf(moistureReading, "Most that the mortar's sheet allows, by the same test.").optional(),
   })

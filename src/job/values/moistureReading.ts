@@ -1,15 +1,17 @@
 import type { MoistureReading } from '../Job.ts';
 import { bad, good, type Reader } from '../shape/Reader.ts';
 
-const FORM = /^(\d{1,3}(?:\.\d{1,2})?) *(lbs?|pounds?|% *rh|% *cm)\b.*$/i;
+const FORM = /^(\d{1,3}(?:\.\d{1,2})?) *(lbs?|pounds?|% *rh|% *cm|% *mc)\b.*$/i;
 
 function unitOf(word: string): MoistureReading['unit'] {
   if (/rh$/i.test(word)) return '% RH';
+  if (/mc$/i.test(word)) return '% MC';
   return /cm$/i.test(word) ? '% CM' : 'lb';
 }
 
 /**
- * Moisture of a base as its test tells it: pounds per 1000 sq ft and day, relative humidity, or carbide percent.
+ * Moisture of a base as its test tells it: pounds per 1000 sq ft and day, relative humidity, carbide
+ * percent, or moisture content of wood.
  *
  * @example
  * moistureReading.read('4 lb') //=> { ok: true, value: { value: 4, unit: 'lb' } }
@@ -22,5 +24,5 @@ export const moistureReading: Reader<MoistureReading> = {
     return form ? good({ value: Number(form[1]), unit: unitOf(form[2]!) }) : bad('notMoisture');
   },
   standIn: { value: Number.NaN, unit: 'lb' },
-  json: { type: 'string', examples: ['4 lb', '78 % RH', '2.1 % CM'] },
+  json: { type: 'string', examples: ['4 lb', '78 % RH', '2.1 % CM', '9 % MC'] },
 };

@@ -1,0 +1,66 @@
+import type { Flatness } from '../materials/Flatness.ts';
+import { printVolume } from '../measure/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
+export function baseFlatness(context: SheetContext, surface: PacketSurface) {
+  const { packet, say, length } = context;
+  const tile =
+    packet.spec.tiles.find(({ key }) => surface.pattern.tiles.some((one) => one.tile === key)) ??
+    packet.spec.tiles[0]!;
+  const asked = flatnessClass(Math.max(tile.length, tile.width));
+  const { flatness } = surface;
+  return {
+    asked: say('sheet.base-sheet.asked', {
+      class: asked.name,
+      gap: length(asked.gap),
+      over: length(asked.over),
+      shortGap: length(asked.shortGap),
+      shortOver: length(asked.shortOver),
+    }),
+    checkCount: say('sheet.base-sheet.checks', { count: straightedgeChecks(surface.areaM2) }),
+    spots: flatness ? flatness.under.map((under) => spotRow(context, surface, under)) : [],
+    kept: flatness
+      ? say('sheet.base-sheet.kept', { class: flatness.class, range: length(flatness.range) })
+      : '',
+    fill: flatness ? fillLines(context, flatness) : [],
+  };
+}
+
+function spotRow({ say, length }: SheetContext, surface: PacketSurface, under: Flatness['under'][number]) {
+  const { straightedge, limit, pass, worst } = under;
+  const edge = say('sheet.base-sheet.straightedge', { length: length(straightedge), limit: length(limit) });
+  if (!worst) return { edge, text: say('sheet.base-sheet.tooFar'), state: '', failed: false };
+  const [row, number] = [worst.row, worst.number];
+  return {
+    edge,
+    text: say('sheet.base-sheet.worst', {
+      kind: worst.kind,
+      depth: length(worst.depth),
+      row,
+      number,
+      floor: surface.name,
+    }),
+    state: say(`limit.${pass ? 'pass' : 'fail'}`),
+    failed: !pass,
+  };
+}
+
+function fillLines({ packet, say, length }: SheetContext, flatness: Flatness): readonly string[] {
+  const { system } = packet.spec.print;
+  const bag = packet.base.fillBagLitres;
+  const line = (code: string, mean: number, litres: number, bags: number | undefined) =>
+    say(`sheet.base-sheet.${code}`, {
+      mean: length(mean),
+      volume: printVolume(litres, system),
+      litres: printVolume(litres, 'mm'),
+      bags: bags ?? 0,
+      bag: bag === undefined ? '' : printVolume(bag, system),
+    });
+  return [
+    line('patch', flatness.patchMean, flatness.patchLitres, flatness.patchBags),
+    line('level', flatness.levelMean, flatness.levelLitres, flatness.levelBags),
+  ];
+}

@@ -1,0 +1,98 @@
+import { drawBase, drawCheckBars } from '../drawing/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { baseFlatness } from './baseFlatness.ts';
+import { comesAndGoes } from './comesAndGoes.ts';
+import { drawingSpace } from './drawingSpace.ts';
+import { gates } from './gates.ts';
+import type { Sheet, SheetPage } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { sayFigures } from './sayFigures.ts';
+
+/** Is the base ready for tile? Stops, what comes up and goes back, what was found on it, how flat it is. */
+export const baseSheet: Sheet = {
+  name: 'base-sheet',
+  for: 'setter',
+  bundles: ['office', 'packet'],
+  speaks: 'crew',
+  make: (context) =>
+    context.packet.surfaces
+      .filter((surface) => surface.kind === 'floor')
+      .map((surface, i) => basePage(context, surface, i)),
+};
+
+/** What the lists under the drawing want, in mm, so that a floor with little to tell stands on one page. */
+const LISTS_MM = 120;
+
+function basePage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
+  const { packet, say } = context;
+  const { system, paper } = packet.spec.print;
+  const drawing = drawBase(surface, {
+    id: `base-${i + 1}`,
+    label: say('sheet.base-sheet.drawing', { name: surface.name }),
+    system,
+    say,
+    space: drawingSpace(paper, 'portrait', LISTS_MM),
+  });
+  return {
+    ...(i > 0 ? { suffix: surface.name } : {}),
+    ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
+    data: {
+      drawing: drawing.svg,
+      bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
+      units: surface.base?.readings.length ? say(`sheet.base-sheet.readings.${system}`) : '',
+      found: foundRows(context, surface, i === 0),
+      ...(i === 0 ? ofTheHouse(context) : { stops: [], goes: [], checks: [] }),
+      ...baseFlatness(context, surface),
+    },
+  };
+}
+
+function ofTheHouse(context: SheetContext) {
+  const { packet, say } = context;
+  return {
+    stops: gates(context).filter(({ stop }) => stop),
+    goes: comesAndGoes(context),
+    checks: (packet.baseChecks ?? []).map(({ what, state, code, figures }) => ({
+      what: say(`sheet.base-sheet.${what}`),
+      text: say(code, sayFigures(context, figures)),
+      state: state === 'open' ? '' : say(`limit.${state}`),
+      failed: state === 'fail',
+    })),
+  };
+}
+
+interface FoundRow {
+  /** Its number on the drawing; empty where the job does not say where it lies. */
+  readonly number: string;
+  readonly where: string;
+  readonly text: string;
+}
+
+/** Cracks, hollow spots and joints in the order of their numbers on the drawing, then what has no place, then nail holes. */
+function foundRows(
+  { packet, say, longLength }: SheetContext,
+  surface: PacketSurface,
+  first: boolean,
+): readonly FoundRow[] {
+  const { base } = packet;
+  const here = surface.base;
+  const crack = (moving: boolean) => say(`sheet.base-sheet.crack.${moving ? 'moving' : 'still'}`);
+  const hollow = (across: number | undefined) =>
+    say('sheet.base-sheet.hollow', { across: across === undefined ? '________' : longLength(across) });
+  const placed = [
+    ...(here?.cracks ?? []).map(({ where, moving }) => ({ where, text: crack(moving) })),
+    ...(here?.hollow ?? []).map(({ where, across }) => ({ where, text: hollow(across) })),
+    ...(here?.joints ?? []).map(({ wall, distance }) => ({
+      where: say('sheet.base-sheet.jointAt', { distance: longLength(distance), wall }),
+      text: say('sheet.base-sheet.joint'),
+    })),
+  ].map((row, i) => ({ number: `${i + 1}`, ...row }));
+  const loose = [
+    ...base.cracks.filter(({ line }) => !line).map(({ where, moving }) => ({ where, text: crack(moving) })),
+    ...(base.hollow ?? [])
+      .filter(({ at }) => !at)
+      .map(({ where, across }) => ({ where, text: hollow(across) })),
+    ...(base.nailHoles === undefined ? [] : [{ where: base.nailHoles, text: say('sheet.base-sheet.nails') }]),
+  ].map((row) => ({ number: '', ...row }));
+  return first ? [...placed, ...loose] : placed;
+}

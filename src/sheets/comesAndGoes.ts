@@ -1,0 +1,55 @@
+import { heightKind } from '../job/heightKind.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { PLUMBED, whoDoes } from './whoDoes.ts';
+
+/** What comes up or out before the first tile, and where it goes back when. */
+export interface ComesAndGoes {
+  readonly what: string;
+  readonly who: string;
+  readonly out: string;
+  /** Empty for a layer of the old floor, which does not come back. */
+  readonly back: string;
+}
+
+/** What weighs on the tile waits for heavy use; doors, base and carpet for a light foot. */
+function backAfter(what: string): 'heavy' | 'walk' {
+  return PLUMBED.test(what) || heightKind(what) === 'appliance' ? 'heavy' : 'walk';
+}
+
+/**
+ * What comes up and what comes out and goes back: who does it, before which hour it is out and after which it may come back.
+ * A toilet on a flange of the job is there even where the job forgot it.
+ */
+export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
+  const { packet, say, time } = context;
+  const { base, calendar } = packet;
+  const set = calendar.find(({ code }) => code === 'set');
+  const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
+  const backAt = (what: string) => {
+    const entry = calendar.find(({ code }) => code === backAfter(what));
+    return entry ? say('sheet.base-sheet.after', { time: time(entry.from) }) : '';
+  };
+  const flange = packet.spec.surfaces.some(({ obstacles }) =>
+    obstacles.some(({ meets }) => meets === 'flange'),
+  );
+  const toilet = base.comesOut.some(({ what }) => /\b(?:toilet|wc|closet|inodoro)\b/i.test(what));
+  return [
+    ...base.removed.map(({ name }) => ({ what: name, who: say('height.who.setter'), out, back: '' })),
+    ...base.comesOut.map(({ what }) => ({
+      what,
+      who: whoDoes(context, what, 'other'),
+      out,
+      back: backAt(what),
+    })),
+    ...(flange && !toilet
+      ? [
+          {
+            what: say('sheet.base-sheet.toilet'),
+            who: say('height.who.plumber'),
+            out,
+            back: backAt('toilet'),
+          },
+        ]
+      : []),
+  ];
+}
