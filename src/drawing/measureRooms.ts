@@ -7,7 +7,7 @@ export type MeasureShape = 'rectangle' | 'L' | 'T';
 const rooms: Readonly<Record<MeasureShape, readonly Spot[]>> = {
   rectangle: [[0, 0], [112, 0], [112, 66], [0, 66]], // biome-ignore format: corners on a line
   L: [[0, 0], [116, 0], [116, 40], [60, 40], [60, 84], [0, 84]], // biome-ignore format: corners on a line
-  T: [[0, 82], [0, 40], [42, 40], [42, 0], [84, 0], [84, 40], [126, 40], [126, 82]], // biome-ignore format: corners on a line
+  T: [[0, 72], [0, 34], [42, 34], [42, 0], [84, 0], [84, 34], [126, 34], [126, 72]], // biome-ignore format: corners on a line
 };
 
 /** A tape keeps this far off a corner that sticks out, in mm of paper. */

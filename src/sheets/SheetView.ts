@@ -1,7 +1,7 @@
 /** Puts a code and its figures into words of one language. */
 export type Say = (code: string, figures?: Readonly<Record<string, unknown>>) => string;
 
-export type Bundle = 'crew' | 'templates' | 'owner' | 'office' | 'packet';
+export type Bundle = 'crew' | 'templates' | 'owner' | 'office' | 'packet' | 'measuring';
 
 /** One sheet as its template gets it: plain data, ready to print, without arithmetic left to do. */
 export interface SheetView {

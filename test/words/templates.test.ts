@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { askedFields } from '../../src/sheets/measuring/askedFields.ts';
+import { jobKeys } from '../architecture/support/jobKeys.ts';
 import { speakers, templates } from './uses.ts';
 
 /** Text that a template may hold, because it is the name of a file or of a format and the same in every language. */
@@ -45,6 +47,12 @@ const SENTENCE = /^(?=.*\p{L}{2}.* .*\p{L}{2})[\p{L}\d ,.:;'’–-]+$/u;
 /** What a pen writes for a machine to read. */
 const STYLES = new Set(["'Atkinson Hyperlegible Next', sans-serif", 'font-variant-numeric: tabular-nums']);
 
+/** Keys and values of the job file, which are the same in every language. */
+const KEYS = new Set([
+  ...jobKeys().flatMap((key) => key.split('.')),
+  ...askedFields.flatMap(({ choices = [] }) => choices),
+]);
+
 /** Sentences that a source holds outside of errors that it throws and of comments. */
 function sentences(text: string): string[] {
   const code = text
@@ -52,7 +60,7 @@ function sentences(text: string): string[] {
     .replace(/throw new \w+\((?:[^()]|\([^()]*\))*\)/g, '');
   return [...code.matchAll(/'([^'\n]*)'|"([^"\n]*)"/g)]
     .map((match) => match[1] ?? match[2] ?? '')
-    .filter((literal) => SENTENCE.test(literal) && !STYLES.has(literal));
+    .filter((literal) => SENTENCE.test(literal) && !STYLES.has(literal) && !KEYS.has(literal));
 }
 
 describe('sheets and drawings hold no words of their own', () => {

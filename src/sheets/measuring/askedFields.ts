@@ -102,6 +102,7 @@ export const askedFields: readonly AskedField[] = [
   height('needs', 'heightNeeds', 'length'),
   tile('name', 'tileName', 'text'),
   tile('read', 'tileRead', 'sizes', required),
+  tile('run', 'tileRun', 'text'),
   tile('thick', 'tileThick', 'length'),
   tile('bow', 'tileBow', 'length'),
   tile('edge', 'tileEdge', 'choice', oneOf('rectified', 'calibrated', 'natural')),
