@@ -92,14 +92,39 @@ function figureMark(placed: Placed, tile: Box, system: System, taken: readonly B
   return tries.find((one) => !taken.some((box) => overlap(textBox(one), box, 1))) ?? tries[0]!;
 }
 
+/** The size at the middle of a curve where it is measured, its figure beside the line; undefined where the piece is too small for it. */
+function sizeInPlace(size: CutSize, scale: Scale, system: System): readonly Mark[] | undefined {
+  const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  const upright = Math.abs(dy) > Math.abs(dx);
+  const parts = figure(size.saw, system);
+  const spot: Spot = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const words = sawFigure(spot, parts, { turn: upright ? 90 : 0, sizes: inPlaceFigure });
+  const [wide, high] = textSize(words);
+  if (size.what !== 'middleLength' || Math.hypot(dx, dy) < wide + 2) return undefined;
+  const across = upright ? 0 : Math.PI / 2;
+  const slash = (at: Spot) => path([move(at, Math.PI / 4, 1.25), move(at, Math.PI / 4, -1.25)], 'slash');
+  return [
+    path([a, b], 'dimension'),
+    slash(a),
+    slash(b),
+    { ...words, at: move(spot, across, high / 2 + beyond) },
+  ];
+}
+
 /** Type of the sizes on a card, in points: whole number and fraction. */
 export const cardFigure = [26, 21.5] as const;
+/** Of one inside the piece, where there is less room. */
+const inPlaceFigure = [20, 16.5] as const;
 
-/** Up to four sizes outside the tile, each from its factory edge. */
+/** Up to four sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
 export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Box[] = [tile];
-  for (const placed of placeSizes(cut, scale, tile)) {
+  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, system)] as const));
+  marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
+  const outside = { ...cut, sizes: cut.sizes.filter((size) => !inPlace.get(size)) };
+  for (const placed of placeSizes(outside, scale, tile)) {
     const words = figureMark(placed, tile, system, taken);
     taken.push(textBox(words));
     marks.push(...lineMarks(placed, tile), words);

@@ -25,6 +25,8 @@ export const lineStyles = {
   /** Where pages are joined, and where a drawing is broken off. */
   register: { width: 0.25 },
   chalk: { width: 0.5, dash: [8, 2, 0.5, 2] },
+  /** A chalk line snapped beside the first two. */
+  furtherChalk: { width: 0.25, dash: [8, 2, 0.5, 2] },
   movement: { width: 0.35 },
   seam: { width: 1, dash: [0, 2.2], cap: 'round' },
   dimension: { width: 0.18 },

@@ -1,36 +1,100 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { type CutTileView, drawCutTile, passesOf, tileScale } from '../drawing/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-/** Which pieces come out of which tile: equal tiles once, with a count. */
+/** Which pieces come out of which tile? Equal tiles are drawn once, with a count; a tile that gives one plain piece is a line. */
 export const tileSheet: Sheet = {
   name: 'tile-sheet',
   for: 'setter',
   bundles: ['office', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const groups = Object.values(context.packet.tiles).flatMap((plan) => tileGroups(context, plan.from));
-    return groups.length === 0 ? [] : [{ data: { groups } }];
+    const { packet } = context;
+    const groups = Object.values(packet.tiles).flatMap(({ tile, from }) => tileGroups(context, tile, from));
+    if (groups.length === 0) return [];
+    const drawn = groups.filter((group) => !isPlain(group));
+    const side = drawn.length > MANY ? SMALL_MM : LARGE_MM;
+    const space = { widthMm: side, heightMm: side };
+    const ratio = tileScale(packet.spec.tiles, space, packet.spec.print.system);
+    const data = {
+      drawn: drawn.map((group, i) => ({ ...lineOf(context, group), ...drawingOf(context, group, ratio, i) })),
+      lines: groups.filter(isPlain).map((group) => lineOf(context, group)),
+    };
+    return [{ ...(drawn.length > 0 ? { scale: `1:${ratio}` } : {}), data }];
   },
 };
 
-/** Tiles that give the same cuts are one line. */
-function tileGroups(_context: SheetContext, tiles: readonly CutTile[]) {
-  const groups = new Map<string, CutTile[]>();
-  for (const tile of tiles) {
-    const key = tile.pieces
-      .map((piece) => piece.cut)
-      .sort((a, b) => a - b)
-      .join(' ');
-    groups.set(key, [...(groups.get(key) ?? []), tile]);
+/** Side of the space for a tile, in mm, and how many drawings make it the small one. */
+const LARGE_MM = 40;
+const SMALL_MM = 26;
+const MANY = 36;
+
+/** Tiles that give the same cuts. */
+interface TileGroup {
+  readonly tile: string;
+  readonly cuts: readonly Cut[];
+  readonly tiles: readonly CutTile[];
+}
+
+/** The cut of a piece; where a job has several surfaces, the piece's name begins with that of its surface. */
+function cutOf({ packet }: SheetContext, { piece, cut }: CutTile['pieces'][number]): Cut {
+  const own = packet.surfaces.find(({ name }) => packet.surfaces.length > 1 && piece.startsWith(`${name}:`));
+  return (own ?? packet.surfaces[0]!).cuts.find(({ number }) => number === cut)!;
+}
+
+function tileGroups(context: SheetContext, tile: string, from: readonly CutTile[]): readonly TileGroup[] {
+  const groups = new Map<string, TileGroup>();
+  for (const one of from) {
+    const pieces = [...one.pieces].sort((a, b) => a.cut - b.cut);
+    const key = pieces.map(({ piece, cut }) => `${piece.split(':').slice(0, -1)} ${cut}`).join(' + ');
+    const group = groups.get(key) ?? { tile, cuts: pieces.map((piece) => cutOf(context, piece)), tiles: [] };
+    groups.set(key, { ...group, tiles: [...group.tiles, { ...one, pieces }] });
   }
-  return [...groups.values()].map((group) => ({
-    count: group.length,
-    cuts: group[0]!.pieces.map((piece) => piece.cut),
-    tiles: group.map((tile) => ({
-      tile: tile.tile,
-      pieces: tile.pieces.map((piece) => piece.piece).join(' + '),
+  return [...groups.values()];
+}
+
+/** A tile for one piece that the saw list tells in full. */
+function isPlain({ cuts }: TileGroup): boolean {
+  return cuts.length === 1 && !cuts[0]!.hard;
+}
+
+function lineOf({ say }: SheetContext, { cuts, tiles }: TileGroup) {
+  return {
+    count: tiles.length,
+    cuts: cuts.map(({ number }) => number),
+    kind: cuts.length === 1 ? say(`cut.${cuts[0]!.kind}`) : '',
+    tiles: tiles.map(({ tile, pieces }) => ({ tile, pieces: pieces.map(({ piece }) => piece).join(' + ') })),
+  };
+}
+
+function drawingOf({ packet, say }: SheetContext, group: TileGroup, ratio: number, i: number) {
+  const first = group.tiles[0]!;
+  const alone = group.tiles.length === 1;
+  const view: CutTileView = {
+    tile: packet.spec.tiles.find(({ key }) => key === group.tile)!,
+    pieces: first.pieces.map(({ piece, at, turn }, k) => ({
+      cut: group.cuts[k]!,
+      at,
+      turn,
+      name: alone ? piece : '',
     })),
-    shared: group[0]!.pieces.length > 1,
-  }));
+    kerf: packet.kerf,
+    step: packet.rounding.step,
+  };
+  const numbers = group.cuts.map(({ number }) => number).join(', ');
+  return {
+    drawing: drawCutTile(view, {
+      id: `tile-${i + 1}`,
+      label: say('sheet.tile-sheet.drawing', { tile: first.tile, numbers }),
+      system: packet.spec.print.system,
+      say,
+      ratio,
+    }).svg,
+    passes: passesOf(view).map(({ pieces: [one, other] }) => ({
+      one: group.cuts[one]!.number,
+      other: group.cuts[other]!.number,
+    })),
+  };
 }

@@ -1,24 +1,22 @@
-import { distancePointSegment, intersect, poleOfInaccessibility, type Shape } from '../../geometry/index.ts';
+import { intersect, type Shape } from '../../geometry/index.ts';
 import { type Box, corners } from '../boxes.ts';
+import { deepestIn } from '../deepestIn.ts';
 import type { Spot } from '../Mark.ts';
 import { mmPerTick } from '../Scale.ts';
 
+/** A deep spot of something on the paper, and how far that is from its sides, in mm. */
+export interface Deep {
+  readonly at: Spot;
+  readonly room: number;
+}
+
 const perTick = mmPerTick(1);
 
-const spot = ([x, y]: readonly [number, number]): Spot => [x * perTick, y * perTick];
-
-/** Each part of shapes, in ticks, that lies in a box of mm: its deepest spot, and how far that is from the part's sides, in mm. */
-export function deepest(shapes: readonly Shape[], box: Box) {
+/** The deepest spot of each part of shapes, in ticks, that lies in a box of mm. */
+export function deepest(shapes: readonly Shape[], box: Box): readonly Deep[] {
   const window = corners(box).map(([x, y]) => [Math.round(x / perTick), Math.round(y / perTick)] as const);
-  const seen = intersect(shapes, [{ outer: window, holes: [] }]);
-  return seen.map((shape) => {
-    const at = poleOfInaccessibility(shape, 160);
-    const rings = [shape.outer, ...shape.holes];
-    const room = Math.min(
-      ...rings.flatMap((ring) =>
-        ring.map((a, i) => distancePointSegment(at, a, ring[(i + 1) % ring.length]!)),
-      ),
-    );
-    return { at: spot(at), room: room * perTick };
+  return intersect(shapes, [{ outer: window, holes: [] }]).map((shape) => {
+    const { at, room } = deepestIn(shape);
+    return { at: [at[0] * perTick, at[1] * perTick], room: room * perTick };
   });
 }
