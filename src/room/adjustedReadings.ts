@@ -32,7 +32,7 @@ function checkOf(id: string, seen: readonly Observation[], checked: Checked | un
   return {
     redundancyNumber: fine(single.share),
     test: { kind, value: fine(value), limit: fine(limit) },
-    smallestSlip: Math.ceil((limitOfW + power) * single.sd * unit),
+    smallestSlip: Math.ceil((limitOfW(checked.slips.length) + power) * single.sd * unit),
   };
 }
 

@@ -22,8 +22,10 @@ interface Judged {
 
 function judge(precision: Precision, kept: readonly Kept[], solve: Solver): Judged | undefined {
   const solved = solve(observed(kept));
-  const test = solved && readingTest(precision, kept, solved);
-  return test ? { slips: slipsIn(kept, solved), test } : undefined;
+  if (!solved) return undefined;
+  const slips = slipsIn(kept, solved);
+  const test = readingTest(precision, kept, solved, slips.length);
+  return test ? { slips, test } : undefined;
 }
 
 /** The slips that explain the readings best, where the best is over the limit. */
@@ -79,7 +81,7 @@ export function repeatDoubts(seen: readonly Observation[], precision: Precision)
       const by = (value - middle) / share;
       return { at, which, by, sd, share, w: by / sd };
     });
-    const doubt = worst({ slips, test: { kind: 'w', limit: limitOfW, unit: 1 } });
+    const doubt = worst({ slips, test: { kind: 'w', limit: limitOfW(slips.length), unit: 1 } });
     return doubt.length > 0 ? [doubt] : [];
   });
 }

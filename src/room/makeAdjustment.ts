@@ -123,8 +123,9 @@ export function makeAdjustment(surface: SurfaceSpec, system: System = 'inches'):
   const { solved, used, redundancy } = fit;
   const corners = rounded((solved ?? fit.walk).corners);
   const kept = keptOf(used);
-  const test = solved && readingTest(surface.precision, kept, solved);
-  const checked = solved && test ? { slips: slipsIn(kept, solved), test } : undefined;
+  const slips = solved ? slipsIn(kept, solved) : [];
+  const test = solved && readingTest(surface.precision, kept, solved, slips.length);
+  const checked = test ? { slips, test } : undefined;
   const readings = adjustedReadings(surface, seen, used, corners, checked);
   const perimeter = readings.slice(0, corners.length).reduce((sum, one) => sum + one.used, 0);
   const worst = worstOf(surface, fit, readings);
