@@ -11,7 +11,7 @@ import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
-import type { Adjustment, Opening } from '../room/Room.ts';
+import type { Adjustment, EdgeArc, Opening } from '../room/Room.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Zone } from '../zones/Zone.ts';
@@ -110,6 +110,8 @@ export interface PacketEdge {
   readonly seen: 'hidden' | 'plain' | 'focal';
   readonly readings: readonly Ticks[];
   readonly used: Ticks;
+  /** Of a bowed or curved wall, of which this edge is one chord. */
+  readonly arc?: EdgeArc;
 }
 
 export interface PacketPiece extends Piece {

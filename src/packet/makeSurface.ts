@@ -102,6 +102,7 @@ function packetEdge(surface: SurfaceSpec, room: Room, edge: RoomEdge): PacketEdg
     seen: edge.seen,
     readings: wall?.readings ?? [],
     used: reading?.used ?? Math.round(Math.hypot(edge.to[0] - edge.from[0], edge.to[1] - edge.from[1])),
+    ...(edge.arc && { arc: edge.arc }),
   };
 }
 
