@@ -11,8 +11,8 @@ import type { LiveRoom, LiveWall } from './LiveRoom.ts';
 /** Space for the room itself, in mm: small, so that words are large on a telephone. */
 const space = { width: 72, height: 48 } as const;
 
-/** How far outside a wall its length stands, and the letter of a corner, in mm. */
-const away = { length: 4.5, letter: 4.5 } as const;
+/** How far outside a wall its length stands, and the letter of a corner; how far inside its question mark, in mm. */
+const away = { length: 4.5, letter: 4.5, flag: 5 } as const;
 
 function scaleOf({ corners, doors }: LiveRoom): Scale {
   const box = boxOf([...corners.map(({ at }) => at), ...doors.flat()]);
@@ -47,7 +47,7 @@ function words({ from, to, state, used }: LiveWall, scale: Scale, { system }: Li
   const shown = used === undefined ? '' : printLength(used, system, { feet: true, finest: 508 });
   return [
     ...(shown === '' ? [] : [text(at, shown, { turn: upright ? 90 : 0, clear: 'none' })]),
-    ...(state === 'suspect' ? flag(middle(a, b), '?') : []),
+    ...(state === 'suspect' ? flag(move(middle(a, b), out, -away.flag), '?') : []),
   ];
 }
 

@@ -27,7 +27,7 @@ const inFile = (path: readonly string[], { floor }: Asking): Path =>
 /** What a thing of a list is in full, wherever it is written shortly. */
 function thingAt({ tree }: Asking, path: Path): unknown {
   const value = valueAt(tree, path);
-  return fullForm(String(path.at(-2) ?? ''), value) ?? value;
+  return fullForm(path, value) ?? value;
 }
 
 function namesFor(asked: AskedField, above: Path, { tree, names }: Asking): readonly string[] {
@@ -62,14 +62,20 @@ function field(
 }
 
 /** How many distances from something a thing has at the least: two place an obstacle, one a doorway. */
-const leastFrom: Readonly<Record<string, number>> = { obstacles: 2, doorways: 1 };
+const leastFrom: Readonly<Record<string, number>> = {
+  obstacles: 2,
+  doorways: 1,
+  cracks: 2,
+  hollow: 2,
+  'flatness grid': 2,
+};
 
 /** The distances `from` something that stand in a map, and empty ones for those that it lacks. */
 function fromFields(asked: AskedField, above: Path, map: unknown, asking: Asking): readonly FieldView[] {
   const names = namesFor(asked, above, asking);
   const given = keysAt(map, []).filter((key) => /^from +\S/.test(key));
   const used = given.map((key) => key.replace(/^from +/, ''));
-  const most = leastFrom[String(above.at(-2))] ?? given.length + 1;
+  const most = leastFrom[String(above.at(-2))] ?? leastFrom[String(above.at(-1))] ?? given.length + 1;
   const free = names.filter((name) => !used.includes(name)).slice(0, Math.max(0, most - given.length));
   return [...used, ...free].map((name, i) => {
     const key = given[i] ?? `from ${name}`;
@@ -136,7 +142,7 @@ function items(asked: readonly AskedField[], asking: Asking): readonly ItemView[
   return asked.flatMap((one): readonly ItemView[] => {
     if (!one.path.some(isPlaceholder)) {
       const above = inFile(one.path.slice(0, -1), asking);
-      return fieldsIn(one, above, valueAt(asking.tree, above), asking).map((view) => ({
+      return fieldsIn(one, above, thingAt(asking, above), asking).map((view) => ({
         kind: 'field',
         field: view,
       }));

@@ -1,3 +1,5 @@
+import type { Path } from '../job/shape/Trouble.ts';
+
 type Map = Readonly<Record<string, unknown>>;
 
 const isMap = (value: unknown): value is Map =>
@@ -5,10 +7,12 @@ const isMap = (value: unknown): value is Map =>
 
 const ABOVE = /^(.*?)\s+above\s+(.*)$/i;
 
-/** A thing of a list that is written shortly, as the keys it would have in full: `9 ft` as a wall is its `read`. */
+/** Things that may be written shortly, by their own key or that of their list, as the keys they have in full: `9 ft` as a wall is its `read`. */
 const inFull: Readonly<Record<string, (value: unknown) => Map | undefined>> = {
   walls: (value) => ({ read: value }),
   diagonals: (value) => ({ read: value }),
+  cracks: (value) => ({ is: value }),
+  film: (value) => ({ kind: value }),
   heights: (value) => {
     const found = typeof value === 'string' ? ABOVE.exec(value) : null;
     return found ? { height: found[1]!, above: found[2]! } : undefined;
@@ -19,29 +23,41 @@ const inFull: Readonly<Record<string, (value: unknown) => Map | undefined>> = {
   },
 };
 
-/**
- * A thing of the list `what` as a map; undefined where it is none and stands for none.
- *
- * @example
- * fullForm('walls', ['9 ft', '9 ft 1 in']) //=> { read: ['9 ft', '9 ft 1 in'] }
- * fullForm('heights', '1/4 in above vinyl') //=> { height: '1/4 in', above: 'vinyl' }
- */
-export function fullForm(what: string, value: unknown): Map | undefined {
-  if (value === undefined || value === null) return {};
-  return isMap(value) ? value : inFull[what]?.(value);
+const short: Readonly<Record<string, readonly [key: string, ...more: readonly string[]]>> = {
+  walls: ['read'],
+  diagonals: ['read'],
+  cracks: ['is'],
+  film: ['kind'],
+  heights: ['height', 'above'],
+};
+
+function formFor<T>(forms: Readonly<Record<string, T>>, path: Path): T | undefined {
+  const [list, own] = [String(path.at(-2)), String(path.at(-1))];
+  return Object.hasOwn(forms, list) ? forms[list] : Object.hasOwn(forms, own) ? forms[own] : undefined;
 }
 
 /**
- * How a thing whose keys are known is written most shortly: a height as `1/4 in above vinyl`; undefined where only a map holds
- * it all.
+ * What stands at a path as a map; undefined where it is none and stands for none.
  *
  * @example
- * shortForm('heights', { height: '1/4 in', above: 'vinyl' }) //=> '1/4 in above vinyl'
+ * fullForm(['floor', 'walls', 'A-B'], ['9 ft', '9 ft 1 in']) //=> { read: ['9 ft', '9 ft 1 in'] }
+ * fullForm(['base', 'heights', 'flange'], '1/4 in above vinyl') //=> { height: '1/4 in', above: 'vinyl' }
  */
-export function shortForm(what: string, map: Map): unknown {
-  const keys = Object.keys(map);
-  const only = (...wanted: readonly string[]) =>
-    keys.length === wanted.length && wanted.every((key) => keys.includes(key));
-  if (what === 'heights' && only('height', 'above')) return `${map.height} above ${map.above}`;
-  return (what === 'walls' || what === 'diagonals') && only('read') ? map.read : undefined;
+export function fullForm(path: Path, value: unknown): Map | undefined {
+  if (value === undefined || value === null) return {};
+  return isMap(value) ? value : formFor(inFull, path)?.(value);
+}
+
+/**
+ * How a map is written most shortly at its path: a height as `1/4 in above vinyl`; undefined where only a map holds it all.
+ *
+ * @example
+ * shortForm(['base', 'heights', 'flange'], { height: '1/4 in', above: 'vinyl' }) //=> '1/4 in above vinyl'
+ */
+export function shortForm(path: Path, map: Map): unknown {
+  const keys = formFor(short, path);
+  if (!keys || Object.keys(map).length !== keys.length || keys.some((key) => !Object.hasOwn(map, key)))
+    return undefined;
+  const [first, second] = keys;
+  return second === undefined ? map[first] : `${map[first]} ${second} ${map[second]}`;
 }

@@ -1,5 +1,5 @@
 import type { System } from '../measure/index.ts';
-import { freeCorner } from './changeCorners.ts';
+import { freeCorner } from './addCorner.ts';
 
 /** Shapes that a room may begin with. */
 export type StartShape = 'rectangle' | 'L' | 'T' | 'other';

@@ -3,8 +3,8 @@ import { valueAt, without, withValue } from '../job/shape/valueAt.ts';
 import type { AskedKind } from '../sheets/measuring/AskedField.ts';
 import type { FieldView } from './FieldView.ts';
 import { listKinds, treeOf } from './fieldValues.ts';
+import { removeText, renameText, setText, type Written } from './setText.ts';
 import { fullForm, shortForm } from './shortForms.ts';
-import { removeText, renameText, setText, type Written } from './writeText.ts';
 
 const trimmed = (values: readonly string[]): readonly string[] => values.map((value) => value.trim());
 
@@ -31,15 +31,14 @@ const staysBlank = ({ asked }: FieldView): boolean => asked.path.at(-1) === '<na
 
 /** The job file with another answer in a thing that is written shortly: in full, or shortly again where that holds all. */
 function inShortForm(text: string, thing: Path, key: string, value: Written | undefined): string | undefined {
-  const what = String(thing.at(-2));
   const now = valueAt(treeOf(text), thing);
   if (now === undefined || now === null || (typeof now === 'object' && !Array.isArray(now))) return undefined;
-  const map = fullForm(what, now);
+  const map = fullForm(thing, now);
   if (!map) return undefined;
   const changed = (value === undefined ? without(map, [key]) : withValue(map, [key], value)) as Readonly<
     Record<string, Written>
   >;
-  return setText(text, thing, (shortForm(what, changed) ?? changed) as Written);
+  return setText(text, thing, (shortForm(thing, changed) ?? changed) as Written);
 }
 
 /**

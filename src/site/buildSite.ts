@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
 import { type Core, core as ownCore } from './Core.ts';
 import { storedCard } from './cardStore.ts';
+import { formPage } from './formPage.ts';
 import { inlinedSaw } from './inlined.ts';
 import { makeParts, type SiteFacts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
@@ -98,6 +99,7 @@ export async function buildSite(places: Places, wish: BuildWish): Promise<Built>
     writePages(pages, staging);
     for (const [path, content] of readAssets(places.home)) writeFile(join(staging, path), content);
     writeData(jobs, staging);
+    writeFile(join(staging, 'form.html'), await formPage(places, words));
     const failed = await print(jobs, staging, places, wish);
     publish(jobs, staging, places);
     sweepCache(places.cache);

@@ -43,8 +43,7 @@ function fromLastGood({ slug, folder }: JobFolder, problems: readonly string[], 
   }
 }
 
-/** Makes one job's pages ready. Never throws: what goes wrong is told in its problems. */
-export function makeSiteJob(folder: JobFolder, making: Making): SiteJob {
+function fromFolder(folder: JobFolder, making: Making): SiteJob {
   const { packet, problems } = packetOf(folder, making);
   if (!packet) return fromLastGood(folder, problems, making);
   try {
@@ -52,4 +51,9 @@ export function makeSiteJob(folder: JobFolder, making: Making): SiteJob {
   } catch (error) {
     return fromLastGood(folder, [...problems, ...errorLines(error, folder.file, making.words)], making);
   }
+}
+
+/** Makes one job's pages ready. Never throws: what goes wrong is told in its problems. */
+export function makeSiteJob(folder: JobFolder, making: Making): SiteJob {
+  return { ...fromFolder(folder, making), text: folder.text };
 }

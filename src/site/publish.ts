@@ -40,5 +40,6 @@ export function publish(jobs: readonly SiteJob[], staging: string, places: Place
     rmSync(join(places.output, slug), { recursive: true, force: true });
     dropCard(places.cache, slug);
   }
+  move('form.html');
   move('index.html');
 }

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { core } from './Core.ts';
+import { formPage } from './formPage.ts';
 import { inlinedSaw } from './inlined.ts';
 import { makeParts, type Parts } from './makeParts.ts';
 import { makeSiteJob } from './makeSiteJob.ts';
@@ -8,6 +9,7 @@ import { placesUnder } from './places.ts';
 import { readFolders } from './readFolders.ts';
 import { readWords } from './words.ts';
 import { writeData } from './writeData.ts';
+import { writeFile } from './writePages.ts';
 
 /** Pages of jobs that are gone would stay, because Eleventy removes nothing. */
 function removeGone(served: string, slugs: readonly string[]): void {
@@ -32,6 +34,7 @@ export default async function siteParts(): Promise<Parts> {
     jobs.filter((job) => !job.stale),
     served,
   );
+  writeFile(join(served, 'form.html'), await formPage(places, words));
   for (const line of jobs.flatMap((job) => job.problems)) process.stderr.write(`${line}\n`);
   return makeParts(jobs, words, {
     pdfs: false,

@@ -3,6 +3,7 @@ import { lineOf, type Node, nodesIn, type Source } from './sources.ts';
 /** Names of the machine that only `src/site` may speak. */
 const GLOBALS = new Set([
   ...['process', 'fetch', 'performance', 'crypto', 'globalThis', 'console', 'XMLHttpRequest', 'WebSocket'],
+  ...['document', 'localStorage', 'navigator', 'location', 'HTMLElement'],
   ...['setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask', 'require', 'eval'],
 ]);
 
