@@ -5,7 +5,7 @@ import { chalkLine } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { furtherLines, furtherSizes } from './furtherMarks.ts';
 import type { LineName } from './lineStyles.ts';
-import type { Mark } from './Mark.ts';
+import type { Mark, Spot } from './Mark.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
@@ -37,7 +37,9 @@ function faceLine(edge: PacketEdge): LineName {
 function firstPiece(surface: PacketSurface, scale: Scale): readonly Mark[] {
   const piece = surface.pieces.find(({ id }) => id === surface.chalk.firstPiece);
   if (!piece) return [];
-  const { pole } = nameRequest(piece.id, piece.shape, scale);
+  const box = boxOf(piece.fullTile.map((point) => toPaper(scale, point)));
+  const middle: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
+  const pole = piece.whole ? middle : nameRequest(piece.id, piece.shape, scale).pole;
   return [pieceArea(piece, surface, scale, { line: 'hardPiece' }), text(pole, piece.id, { weight: 700 })];
 }
 

@@ -1,92 +1,74 @@
-import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
-import type { ChalkLine } from '../layout/Layout.ts';
-import { sawNearest } from '../measure/index.ts';
+import { drawCheckBars, drawSetOut, type MovedSize } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
-import { edgeWords, endWords } from './edgeWords.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { setOutFigures } from './setOutFigures.ts';
 
-/** Where do you snap the lines? Marks from faces that a tape can touch, in the order of snapping, and the check. */
+/** Where do you snap the lines? A drawing as large as its page holds, and a page with the figures of every mark. */
 export const setOut: Sheet = {
   name: 'set-out',
   for: 'setter',
   bundles: ['crew', 'packet'],
   speaks: 'crew',
-  make: (context) => context.packet.surfaces.map((surface, i) => setOutPage(context, surface, i)),
+  make: (context) =>
+    context.packet.surfaces.flatMap((surface, i) => {
+      const { page, moved } = drawingPage(context, surface, i);
+      return [page, figuresPage(context, surface, i, moved)];
+    }),
 };
 
-/** What stands under the drawing: the lines' marks, the check, and the readings in small print. */
-const CHECK_MM = 22;
-const LINE_MM = 6;
-const MARK_MM = 9;
-/** A line of small print holds two readings at least. */
-const READINGS_MM = 4.5;
+/** What stands under the drawing in mm: the check, the first tile and how lines and joints lie, five lines at most. */
+const BELOW_MM = 26;
 
-function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
-  const { packet, say, length } = context;
+function drawingPage(
+  { packet, say, length }: SheetContext,
+  surface: PacketSurface,
+  i: number,
+): { readonly page: SheetPage; readonly moved: readonly MovedSize[] } {
   const { system, paper, step } = packet.spec.print;
   const { chalk } = surface;
-  const marks = chalk.lines.reduce((sum, line) => sum + Math.max(line.marks.length, 1), 0);
-  const below =
-    CHECK_MM +
-    LINE_MM * chalk.lines.length +
-    MARK_MM * marks +
-    READINGS_MM * Math.ceil((surface.adjustment.readings.length + 1) / 2);
   const drawing = drawSetOut(surface, {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
     system,
     say,
     step,
-    space: bothSpaces(paper, below),
+    space: bothSpaces(paper, BELOW_MM),
   });
   const [short, long] = chalk.check.legs;
-  return {
+  const page: SheetPage = {
     ...(i > 0 ? { suffix: surface.name } : {}),
+    figures: { part: 'drawing' },
     landscape: drawing.orientation === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
-      lines: chalk.lines.map((line) => lineRow(context, surface, line)),
-      check: say('sheet.set-out.check', {
-        short: length(short),
-        long: length(long),
-        diagonal: length(chalk.check.diagonal),
-      }),
-      first: chalk.firstPiece,
-      adjusted: adjustedRows(context, surface),
-      noCheck:
-        surface.adjustment.redundancy <= 0
-          ? say('room.noCheck', { diagonal: surface.adjustment.measureNext ?? '' })
+      check:
+        chalk.check.diagonal > 0
+          ? say('sheet.set-out.check', {
+              short: length(short),
+              long: length(long),
+              diagonal: length(chalk.check.diagonal),
+            })
           : '',
+      first: chalk.firstPiece,
+      middle: say('sheet.set-out.middle', { half: length(surface.joint / 2) }),
     },
   };
+  return { page, moved: drawing.moved };
 }
 
-/** A line with its marks as running distances to the nearest step of the saw, each from the corner where the tape is hooked. */
-function lineRow({ say, longLength, packet }: SheetContext, surface: PacketSurface, line: ChalkLine) {
+function figuresPage(
+  context: SheetContext,
+  surface: PacketSurface,
+  i: number,
+  moved: readonly MovedSize[],
+): SheetPage {
   return {
-    name: line.name,
-    marks: line.marks.map((mark) => ({
-      where: say('sheet.set-out.mark', {
-        edge: edgeWords(surface, mark.edge, say),
-        end: endWords(surface, mark.end, say),
-      }),
-      distance: longLength(sawNearest(mark.distance, packet.rounding.step)),
-    })),
-    squared: line.snappable ? '' : say('sheet.set-out.squared'),
+    suffix: i > 0 ? `${surface.name}-figures` : 'figures',
+    figures: { part: 'figures' },
+    data: { figures: setOutFigures(context, surface, moved) },
   };
-}
-
-/** What the tape said and what the drawing uses, wall by wall. */
-function adjustedRows({ longLength, length }: SheetContext, { adjustment }: PacketSurface) {
-  return adjustment.readings.map((reading) => ({
-    id: reading.id,
-    read: reading.read.map((one) => longLength(one)).join(' · '),
-    used: longLength(reading.used),
-    correction:
-      reading.correction === 0 ? '0' : `${reading.correction > 0 ? '+' : ''}${length(reading.correction)}`,
-  }));
 }

@@ -1,0 +1,141 @@
+import type { MovedSize } from '../drawing/index.ts';
+import type { ChalkLine, ChalkMark, StoryPole } from '../layout/Layout.ts';
+import { sawNearest, type Ticks } from '../measure/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import { READING_ERROR } from '../trade/index.ts';
+import { edgeWords, endWords } from './edgeWords.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** Every mark from both sides, offsets, how true each line is, the sticks, what to snap later, and the readings. */
+export function setOutFigures(context: SheetContext, surface: PacketSurface, moved: readonly MovedSize[]) {
+  const { say, length, packet } = context;
+  const { chalk, adjustment } = surface;
+  const lines = [...chalk.lines, ...(chalk.further ?? [])].sort((a, b) => Number(a.name) - Number(b.name));
+  const { system } = packet.spec.print;
+  return {
+    lines: lines.map((line) => lineRow(context, surface, line, moved)),
+    trueTo: lines.some(({ error }) => error)
+      ? say('sheet.set-out.trueTo', { reading: length(READING_ERROR.value[system]) })
+      : '',
+    poles: (chalk.poles ?? [])
+      .filter(({ joints }) => joints.length > 0)
+      .map((pole) => poleTable(context, pole, chalk.poles?.length === 1)),
+    later: (chalk.later ?? []).map(({ zone, bare, lines: fresh }) => ({
+      words:
+        bare.length > 0
+          ? say('sheet.set-out.bare', { zone, lines: bare.join(', ') })
+          : say('sheet.set-out.covered', { zone }),
+      lines: fresh.map((line) => lineRow(context, surface, line, [])),
+    })),
+    adjusted: adjustedRows(context, surface),
+    noCheck:
+      adjustment.redundancy <= 0 ? say('room.noCheck', { diagonal: adjustment.measureNext ?? '' }) : '',
+  };
+}
+
+function lineRow(
+  context: SheetContext,
+  surface: PacketSurface,
+  line: ChalkLine,
+  moved: readonly MovedSize[],
+) {
+  return {
+    name: line.name,
+    marks: line.marks.map((mark) => ({
+      ...markRow(context, surface, mark),
+      letter: moved.find((one) => one.line === line.name && one.edge === mark.edge)?.letter ?? '',
+    })),
+    notes: lineNotes(context, surface, line),
+  };
+}
+
+/**
+ * A mark from the end where the tape is hooked, to the nearest step of the saw, and from the other end: what the
+ * first leaves of the wall as printed, so that both add up on paper.
+ */
+function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurface, mark: ChalkMark) {
+  const { step } = packet.rounding;
+  const first = sawNearest(mark.distance, step);
+  const other = mark.both?.find(({ end, distance }) => end !== mark.end || distance !== mark.distance);
+  return {
+    edge: edgeWords(surface, mark.edge, say),
+    from: say('sheet.set-out.from', { end: endWords(surface, mark.end, say) }),
+    distance: longLength(first),
+    other: other
+      ? say('sheet.set-out.other', {
+          end: endWords(surface, other.end, say),
+          distance: longLength(mark.distance + other.distance - first),
+          sum: longLength(mark.distance + other.distance),
+        })
+      : '',
+  };
+}
+
+function lineNotes(
+  { say, length, longLength, packet }: SheetContext,
+  surface: PacketSurface,
+  { snappable, offsets, error, counted }: ChalkLine,
+): string[] {
+  const { step, system } = { ...packet.rounding, ...packet.spec.print };
+  const notes = snappable ? [] : [say('sheet.set-out.squared')];
+  if (counted)
+    notes.push(
+      say('sheet.set-out.counted', {
+        tile: counted.tile,
+        from: counted.from,
+        distance: longLength(counted.distance),
+      }),
+    );
+  const [one, other] = offsets?.stations ?? [];
+  if (offsets && one && other)
+    notes.push(
+      say('sheet.set-out.offsets', {
+        edge: edgeWords(surface, offsets.edge, say),
+        end: endWords(surface, offsets.end, say),
+        first: longLength(sawNearest(one.offset, step)),
+        firstAt: longLength(one.distance),
+        second: longLength(sawNearest(other.offset, step)),
+        secondAt: longLength(other.distance),
+      }),
+    );
+  if (error) {
+    const up = (ticks: Ticks) => length(Math.ceil(ticks / FINEST[system]) * FINEST[system]);
+    const figures = { off: up(error.off), turn: up(error.turn), over: longLength(error.over) };
+    notes.push(say('sheet.set-out.error', figures));
+  }
+  return notes;
+}
+
+/** Errors are printed upwards, in 1/64 in or half millimetres. */
+const FINEST = { inches: 127, mm: 160 } as const;
+
+/** Joints on a stick, each to the nearest step of the saw, none added to another. */
+function poleTable(
+  { say, length, packet }: SheetContext,
+  { axis, module, joints }: StoryPole,
+  isOnly: boolean,
+) {
+  return {
+    title: say('sheet.set-out.pole', { axis: isOnly ? 'both' : axis, module: length(module) }),
+    joints: joints.map((joint, i) => ({
+      number: i + 1,
+      distance: length(sawNearest(joint, packet.rounding.step)),
+    })),
+  };
+}
+
+/** A correction with its sign; one too small to print has none. */
+function signed(ticks: Ticks, length: (ticks: Ticks) => string): string {
+  const words = length(ticks);
+  return ticks > 0 && words !== length(0) ? `+${words}` : words;
+}
+
+/** What the tape said and what the drawing uses, wall by wall. */
+function adjustedRows({ longLength, length }: SheetContext, { adjustment }: PacketSurface) {
+  return adjustment.readings.map((reading) => ({
+    id: reading.id,
+    read: reading.read.map((one) => longLength(one)).join(' · '),
+    used: longLength(reading.used),
+    correction: signed(reading.correction, length),
+  }));
+}
