@@ -68,16 +68,17 @@ function inside(piece: PlannedPiece, at: Spot, room: number, radius: number): re
   return [...flag(centre, String(piece.cut.number), radius), ...(named ? [name] : [])];
 }
 
-/** A place right of the tile for the number of a piece too small for it, under those that stand there already. */
-function besideTile(at: Spot, right: number, taken: Spot[]): Spot {
-  const lowest = Math.min(...taken.map(([, y]) => y - apart));
-  const place: Spot = [right + out, Math.min(at[1], lowest)];
+/** A place left or right of the tile for the number of a piece too small for it, under those that stand there already. */
+function besideTile(at: Spot, width: number, taken: Spot[]): Spot {
+  const x = at[0] < width / 2 ? -out : width + out;
+  const lowest = Math.min(...taken.filter((one) => one[0] === x).map(([, y]) => y - apart));
+  const place: Spot = [x, Math.min(at[1], lowest)];
   taken.push(place);
   return place;
 }
 
 function numberMarks(view: CutTileView, laid: readonly LaidPiece[], scale: Scale): readonly Mark[] {
-  const right = lengthOn(scale, view.tile.length);
+  const width = lengthOn(scale, view.tile.length);
   const deep = laid.map(({ shape }, i) => ({ piece: view.pieces[i]!, ...deepestIn(shape) }));
   const taken: Spot[] = [];
   return [...deep]
@@ -86,11 +87,9 @@ function numberMarks(view: CutTileView, laid: readonly LaidPiece[], scale: Scale
       const spot = toPaper(scale, at);
       const radius = radiusOf(String(piece.cut.number));
       if (lengthOn(scale, room) >= radius + 0.4) return inside(piece, spot, lengthOn(scale, room), radius);
-      const place = besideTile(spot, right, taken);
-      return [
-        ...leader(spot, [place[0] - radius, place[1]]),
-        ...flag(place, String(piece.cut.number), radius),
-      ];
+      const place = besideTile(spot, width, taken);
+      const edge: Spot = [place[0] + (place[0] < 0 ? radius : -radius), place[1]];
+      return [...leader(spot, edge), ...flag(place, String(piece.cut.number), radius)];
     });
 }
 

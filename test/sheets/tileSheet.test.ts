@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { demos } from './demos.ts';
+
+interface Line {
+  readonly count: number;
+  readonly cuts: readonly number[];
+  readonly tiles: readonly { readonly tile: string; readonly pieces: string }[];
+  readonly drawing?: string;
+}
+
+describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
+  const sheet = sheets.find(({ template }) => template === 'tile-sheet')!;
+  const { drawn, lines } = sheet.data as { drawn: readonly Line[]; lines: readonly Line[] };
+  const from = Object.values(packet.tiles).flatMap((plan) => plan.from);
+
+  test('tells each sawn tile once, with its pieces', () => {
+    const told = [...drawn, ...lines].flatMap(({ tiles }) => tiles);
+    const wanted = from.map(({ tile, pieces }) => [tile, pieces.map(({ piece }) => piece).sort()]);
+    const byTile = (a: readonly unknown[], b: readonly unknown[]) => String(a[0]).localeCompare(String(b[0]));
+    expect(told.map(({ tile, pieces }) => [tile, pieces.split(' + ').sort()]).sort(byTile)).toEqual(
+      wanted.sort(byTile),
+    );
+  });
+
+  test('counts equal tiles, which have equal cuts', () => {
+    for (const { count, cuts, tiles } of [...drawn, ...lines]) {
+      expect(tiles).toHaveLength(count);
+      for (const { tile } of tiles)
+        expect(
+          from
+            .find((one) => one.tile === tile)!
+            .pieces.map(({ cut }) => cut)
+            .sort(),
+        ).toEqual([...cuts].sort());
+    }
+  });
+
+  test('draws every tile that gives several pieces or a hard one, and lists the others', () => {
+    const hard = new Set(
+      packet.surfaces.flatMap(({ cuts }) => cuts.filter((cut) => cut.hard)).map(({ number }) => number),
+    );
+    const wants = ({ cuts }: Line) => cuts.length > 1 || hard.has(cuts[0]!);
+    expect([drawn.every(wants), lines.some(wants)]).toEqual([true, false]);
+    expect(drawn.filter(({ drawing }) => !/role="img" aria-label="[^"]+"/.test(drawing!))).toEqual([]);
+  });
+});
