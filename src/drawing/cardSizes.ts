@@ -3,7 +3,7 @@ import { figure, type System } from '../measure/index.ts';
 import { type Box, overlap } from './boxes.ts';
 import type { FigureMark, Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
-import { move } from './signs.ts';
+import { angleTo, move } from './signs.ts';
 import { path, sawFigure } from './text.ts';
 import { textBox, textSize } from './textBox.ts';
 
@@ -92,36 +92,33 @@ function figureMark(placed: Placed, tile: Box, system: System, taken: readonly B
   return tries.find((one) => !taken.some((box) => overlap(textBox(one), box, 1))) ?? tries[0]!;
 }
 
-/** The size at the middle of a curve where it is measured, its figure beside the line; undefined where the piece is too small for it. */
-function sizeInPlace(size: CutSize, scale: Scale, system: System): readonly Mark[] | undefined {
+/** The size at the middle of a curve where it is measured, its figure in the line; undefined where the piece is too small for it. */
+function sizeInPlace(size: CutSize, scale: Scale, tile: Box, system: System): readonly Mark[] | undefined {
+  if (size.what !== 'middleLength') return undefined;
   const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const upright = Math.abs(dy) > Math.abs(dx);
-  const parts = figure(size.saw, system);
-  const spot: Spot = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  const words = sawFigure(spot, parts, { turn: upright ? 90 : 0, sizes: inPlaceFigure });
+  const at: Spot = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  const words = sawFigure(at, figure(size.saw, system), { sizes: inPlaceFigure });
   const [wide, high] = textSize(words);
-  if (size.what !== 'middleLength' || Math.hypot(dx, dy) < wide + 2) return undefined;
-  const across = upright ? 0 : Math.PI / 2;
-  const slash = (at: Spot) => path([move(at, Math.PI / 4, 1.25), move(at, Math.PI / 4, -1.25)], 'slash');
-  return [
-    path([a, b], 'dimension'),
-    slash(a),
-    slash(b),
-    { ...words, at: move(spot, across, high / 2 + beyond) },
-  ];
+  const upright = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
+  const [along, across] = upright ? [high, wide] : [wide, high];
+  const room = upright ? 2 * Math.min(at[0] - tile.left, tile.right - at[0]) : tile.top - tile.bottom;
+  const rest = Math.hypot(b[0] - a[0], b[1] - a[1]) / 2 - along / 2 - beyond;
+  if (rest < 1 || room < across + 2 * beyond) return undefined;
+  const part = (end: Spot) => path([end, move(end, angleTo(end, at), rest)], 'dimension');
+  const slash = (end: Spot) => path([move(end, Math.PI / 4, 1.25), move(end, Math.PI / 4, -1.25)], 'slash');
+  return [part(a), part(b), slash(a), slash(b), words];
 }
 
 /** Type of the sizes on a card, in points: whole number and fraction. */
 export const cardFigure = [26, 21.5] as const;
 /** Of one inside the piece, where there is less room. */
-const inPlaceFigure = [20, 16.5] as const;
+const inPlaceFigure = [16, 13] as const;
 
 /** Up to four sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
 export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Box[] = [tile];
-  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, system)] as const));
+  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, tile, system)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
   const outside = { ...cut, sizes: cut.sizes.filter((size) => !inPlace.get(size)) };
   for (const placed of placeSizes(outside, scale, tile)) {
