@@ -12,6 +12,8 @@ export type Solver = (seen: readonly Observation[]) => LeastSquares | undefined;
 
 /** A slip is told from another where it explains more by this much of chi-square. */
 const margin = 2;
+/** The same slip in all readings of one distance is rarer than one in a single reading: it has to explain more by this much. */
+const twice = 4;
 /** So many slips in one room are no slips. */
 const most = 8;
 
@@ -28,13 +30,13 @@ function judge(precision: Precision, kept: readonly Kept[], solve: Solver): Judg
   return test ? { slips, test } : undefined;
 }
 
-/** The slips that explain the readings best, where the best is over the limit. */
+/** The slips that explain the readings best, where one is over the limit. */
 function worst({ slips, test }: Judged): Doubt {
   const value = ({ w }: Slip) => Math.abs(w) / test.unit;
-  const sorted = [...slips].sort((a, b) => value(b) - value(a));
-  const [first] = sorted;
-  if (!first || value(first) <= test.limit) return [];
-  return sorted.filter((one) => value(first) ** 2 - value(one) ** 2 <= margin);
+  const explains = (slip: Slip) => value(slip) ** 2 - (slip.times > 1 ? twice : 0);
+  const sorted = [...slips].sort((a, b) => explains(b) - explains(a));
+  if (!sorted.some((slip) => value(slip) > test.limit)) return [];
+  return sorted.filter((slip) => explains(sorted[0]!) - explains(slip) <= margin);
 }
 
 /** Doubts that the rest still bears out when their first reading is taken in again. */
@@ -79,7 +81,7 @@ export function repeatDoubts(seen: readonly Observation[], precision: Precision)
     const sd = one.sd / Math.sqrt(share);
     const slips = one.read.map((value, which): Slip => {
       const by = (value - middle) / share;
-      return { at, which, by, sd, share, w: by / sd };
+      return { at, which, times: 1, by, sd, share, w: by / sd };
     });
     const doubt = worst({ slips, test: { kind: 'w', limit: limitOfW(slips.length), unit: 1 } });
     return doubt.length > 0 ? [doubt] : [];

@@ -15,6 +15,8 @@ export interface Slip {
   readonly at: number;
   /** Which reading of it; null: all of them, or the only one. */
   readonly which: number | null;
+  /** How many readings bear the slip. */
+  readonly times: number;
   /** Read less what all others say, in ticks. */
   readonly by: number;
   /** Standard deviation of `by`. */
@@ -60,9 +62,15 @@ export function within(kept: readonly Kept[], { at, which }: Pick<Slip, 'at' | '
   );
 }
 
-function slip(at: number, which: number | null, residual: number, sd: number, share: number): Slip {
+function slip(
+  at: number,
+  [which, times]: readonly [number | null, number],
+  residual: number,
+  sd: number,
+  share: number,
+): Slip {
   const root = Math.sqrt(share);
-  return { at, which, by: -residual / share, sd: sd / root, share, w: -residual / (sd * root) };
+  return { at, which, times, by: -residual / share, sd: sd / root, share, w: -residual / (sd * root) };
 }
 
 /** Slips thought of in one observation: each of its readings alone, and all together. */
@@ -72,10 +80,10 @@ function slipsOf({ one, which }: Kept, at: number, adjusted: number, q: number):
   const shared = 1 - (times * q) / one.sd ** 2;
   const middle = read.reduce((sum, value) => sum + value, 0) / times;
   const all =
-    shared < unchecked ? [] : [slip(at, null, adjusted - middle, one.sd / Math.sqrt(times), shared)];
+    shared < unchecked ? [] : [slip(at, [null, times], adjusted - middle, one.sd / Math.sqrt(times), shared)];
   if (times === 1) return all;
   const alone = 1 - q / one.sd ** 2;
-  return [...which.map((k) => slip(at, k, adjusted - one.read[k]!, one.sd, alone)), ...all];
+  return [...which.map((k) => slip(at, [k, 1], adjusted - one.read[k]!, one.sd, alone)), ...all];
 }
 
 /**
