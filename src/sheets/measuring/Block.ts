@@ -6,6 +6,7 @@ export type Block =
   | { readonly kind: 'drawing'; readonly svg: string }
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'note'; readonly text: string; readonly strong?: true }
+  | { readonly kind: 'lines'; readonly lines: readonly string[] }
   | { readonly kind: 'table'; readonly table: Table }
   | { readonly kind: 'answers'; readonly answers: readonly Answer[] }
   | { readonly kind: 'side'; readonly parts: readonly (readonly Block[])[] };

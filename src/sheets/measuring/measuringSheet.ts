@@ -1,6 +1,7 @@
 import type { Sheet } from '../Sheet.ts';
 import { blankRooms } from './blankRooms.ts';
 import { blankVisit } from './blankVisit.ts';
+import { measuredRooms } from './measuredRoom.ts';
 
 /** What was measured, and how good is it? What this room's readings say; then blank pages for the next first visit. */
 export const measuringSheet: Sheet = {
@@ -8,5 +9,5 @@ export const measuringSheet: Sheet = {
   for: 'setter',
   bundles: ['office', 'packet', 'measuring'],
   speaks: 'crew',
-  make: (context) => [...blankRooms(context), ...blankVisit(context)],
+  make: (context) => [...measuredRooms(context), ...blankRooms(context), ...blankVisit(context)],
 };

@@ -1,0 +1,119 @@
+import { drawMeasured } from '../../drawing/index.ts';
+import type { PacketSurface } from '../../packet/Packet.ts';
+import type { AdjustedCorner, AdjustedReading } from '../../room/Room.ts';
+import { pageSpace } from '../drawingSpace.ts';
+import type { SheetPage } from '../Sheet.ts';
+import type { SheetContext } from '../SheetContext.ts';
+import type { Block, Row } from './Block.ts';
+import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingWords.ts';
+
+/** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
+const DRAWING_MM = 96;
+
+function signed(context: SheetContext, ticks: number): string {
+  return ticks === 0 ? '0' : `${ticks > 0 ? '+' : ''}${context.length(ticks)}`;
+}
+
+function readingRow(context: SheetContext, reading: AdjustedReading, suspects: ReadonlySet<string>): Row {
+  const { say, longLength } = context;
+  const { smallestSlip } = reading;
+  return {
+    name: readingName(context, reading.id),
+    cells: [
+      reading.read.map((one) => longLength(one)).join(' · '),
+      longLength(reading.used),
+      signed(context, reading.correction),
+      testText(context, reading),
+      smallestSlip === null ? say('sheet.measuring.anySlip') : roughly(context, smallestSlip),
+    ],
+    ...(suspects.has(reading.id) ? { marked: true as const } : {}),
+  };
+}
+
+function readings(context: SheetContext, { adjustment }: PacketSurface): Block {
+  const { say } = context;
+  const suspects = new Set(adjustment.suspects.flatMap(({ ids }) => ids));
+  const heads = ['reading', 'read', 'used', 'correction', 'test', 'slip'];
+  return {
+    kind: 'table',
+    table: {
+      head: heads.map((key) => say(`sheet.measuring.${key}`)),
+      rows: adjustment.readings.map((reading) => readingRow(context, reading, suspects)),
+      filled: true,
+    },
+  };
+}
+
+function leanText({ say, longLength, ...context }: SheetContext, lean: AdjustedCorner['lean']): string {
+  if (!lean) return '–';
+  const by = roughly(context, Math.abs(lean.by));
+  const way = lean.by > 0 ? 'wide' : 'narrow';
+  return say('sheet.measuring.leans', { wall: lean.wall, by, way, over: longLength(lean.over) });
+}
+
+function corners(context: SheetContext, { adjustment }: PacketSurface): Block {
+  const { say, number } = context;
+  const rows = adjustment.corners.map(
+    (corner): Row => ({
+      name: corner.name,
+      cells: [
+        `${number(corner.angleDeg, 2)}°`,
+        leanText(context, corner.lean),
+        corner.sd === null ? '?' : roughly(context, 2 * corner.sd),
+      ],
+    }),
+  );
+  const heads = ['corner', 'angle', 'lean', 'out'];
+  return {
+    kind: 'table',
+    table: { head: heads.map((key) => say(`sheet.measuring.${key}`)), rows, filled: true },
+  };
+}
+
+/** Walls whose middle was read: by how much it stands in the room or out of it. */
+function middles({ packet, say, length }: SheetContext, surface: PacketSurface): readonly string[] {
+  const walls = packet.spec.surfaces.find(({ name }) => name === surface.name)?.walls ?? [];
+  return walls.flatMap(({ id, rise }) =>
+    rise === undefined
+      ? []
+      : say('sheet.measuring.bowed', { wall: id, by: length(Math.abs(rise)), way: rise > 0 ? 'out' : 'in' }),
+  );
+}
+
+const note = (text: string): Block => ({ kind: 'note', text });
+
+function measured(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
+  const { packet, say } = context;
+  const { adjustment } = surface;
+  const { system, paper } = packet.spec.print;
+  const name = packet.surfaces.length > 1 ? surface.name : '';
+  const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: DRAWING_MM };
+  const label = say('sheet.measuring.roomDrawing', { name: surface.name });
+  const drawing = drawMeasured(surface, { id: `measured-${i + 1}`, label, system, say, space });
+  const again = adjustment.suspects.map((suspect): Block => ({
+    kind: 'note',
+    text: suspectText(context, suspect),
+    strong: true,
+  })); // biome-ignore format: a block on its lines
+  return {
+    ...(i > 0 ? { suffix: surface.name } : {}),
+    figures: { shape: 'filled', name, named: name === '' ? 'no' : 'yes' },
+    bundles: ['office', 'packet'],
+    ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
+    data: {
+      blocks: [
+        { kind: 'drawing', svg: drawing.svg },
+        ...again,
+        ...nextText(context, adjustment).map(note),
+        { kind: 'lines', lines: [...togetherTexts(context, adjustment), ...middles(context, surface)] },
+        readings(context, surface),
+        corners(context, surface),
+      ] satisfies readonly Block[],
+    },
+  };
+}
+
+/** What was measured of each floor, what the readings say about each other, and what to read again. */
+export function measuredRooms(context: SheetContext): readonly SheetPage[] {
+  return context.packet.surfaces.map((surface, i) => measured(context, surface, i));
+}
