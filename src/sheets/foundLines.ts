@@ -1,0 +1,60 @@
+import { sawNearest } from '../measure/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Zone } from '../zones/Zone.ts';
+import { edgeWords } from './edgeWords.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** A space to measure on the floor: in which rows, at which edge, what it should be, and the cuts that take up a difference. */
+export interface FoundLine {
+  readonly rows: string;
+  readonly edge: string;
+  readonly space: string;
+  readonly cuts: readonly number[];
+}
+
+/**
+ * Where the rows of a zone end at a wall or another straight face: the space that should be left from the last whole tile, wall
+ * by wall. Rows of the same space at the same edge are one line; round things are measured by their own cuts.
+ */
+export function foundLines(
+  { packet, say, length }: SheetContext,
+  surface: PacketSurface,
+  zone: Zone,
+): FoundLine[] {
+  const round = new Set(surface.obstacles.filter(({ circle }) => circle).map(({ name }) => name));
+  const alike = new Map<string, { edge: string; space: string; rows: string[]; cuts: Set<number> }>();
+  for (const { row, edge = '', expected, cuts } of zone.found) {
+    if (round.has(edge)) continue;
+    const name = shortEdge(surface, edge, say);
+    const space = length(sawNearest(expected, packet.rounding.step));
+    const key = `${name}|${space}`;
+    const line = alike.get(key) ?? { edge: name, space, rows: [], cuts: new Set() };
+    line.rows.push(row);
+    for (const cut of cuts) line.cuts.add(cut);
+    alike.set(key, line);
+  }
+  const lines = [...alike.values()];
+  const edges = [...new Set(lines.map(({ edge }) => edge))];
+  return edges.flatMap((wall) =>
+    lines
+      .filter(({ edge }) => edge === wall)
+      .map(({ edge, space, rows, cuts }) => ({
+        rows: rowNames(rows),
+        edge,
+        space,
+        cuts: [...cuts].sort((a, b) => a - b),
+      })),
+  );
+}
+
+/** Up to two names, or the first and the last. */
+function rowNames(names: readonly string[]): string {
+  return names.length > 2 ? `${names[0]} … ${names.at(-1)}` : names.join(', ');
+}
+
+/** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */
+function shortEdge(surface: PacketSurface, id: string, say: SheetContext['say']): string {
+  const name = id.split(':')[0]!;
+  const known = [...surface.obstacles, ...surface.openings].some((one) => one.name === name);
+  return known ? name : edgeWords(surface, id, say);
+}
