@@ -19,6 +19,7 @@ export type { SectionOf };
 const mostHigh = 60;
 const mostWide = 180;
 const between = 6;
+const edge = 2;
 const wordSizes = [sizes.name, 9, sizes.smallest];
 
 /** Parts side by side on one ground line; what has no room left begins another line below. */
@@ -77,6 +78,9 @@ export function drawSection(packet: SectionOf, options: DrawOptions & { readonly
   };
   // Smaller words where they bring the column before beside the column after.
   const tries = wordSizes.map(linesAt);
-  const { marks, ...size } = trimmed((tries.find(({ together }) => together) ?? tries[0]!).lines.flat());
+  const { marks, ...size } = trimmed(
+    (tries.find(({ together }) => together) ?? tries[0]!).lines.flat(),
+    edge,
+  );
   return penSvg(marks, { id: options.id, label: options.label, ratio, ...size });
 }

@@ -6,7 +6,7 @@ import type { SheetContext } from './SheetContext.ts';
 
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
-  const { packet, say, length } = context;
+  const { packet, say, length, longLength } = context;
   const tile =
     packet.spec.tiles.find(({ key }) => surface.pattern.tiles.some((one) => one.tile === key)) ??
     packet.spec.tiles[0]!;
@@ -16,9 +16,9 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
     asked: say('sheet.base-sheet.asked', {
       class: asked.name,
       gap: length(asked.gap),
-      over: length(asked.over),
+      over: longLength(asked.over),
       shortGap: length(asked.shortGap),
-      shortOver: length(asked.shortOver),
+      shortOver: longLength(asked.shortOver),
     }),
     checkCount: say('sheet.base-sheet.checks', { count: straightedgeChecks(surface.areaM2) }),
     spots: flatness ? flatness.under.map((under) => spotRow(context, surface, under)) : [],
@@ -29,9 +29,16 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   };
 }
 
-function spotRow({ say, length }: SheetContext, surface: PacketSurface, under: Flatness['under'][number]) {
+function spotRow(
+  { say, length, longLength }: SheetContext,
+  surface: PacketSurface,
+  under: Flatness['under'][number],
+) {
   const { straightedge, limit, pass, worst } = under;
-  const edge = say('sheet.base-sheet.straightedge', { length: length(straightedge), limit: length(limit) });
+  const edge = say('sheet.base-sheet.straightedge', {
+    length: longLength(straightedge),
+    limit: length(limit),
+  });
   if (!worst) return { edge, text: say('sheet.base-sheet.tooFar'), state: '', failed: false };
   const [row, number] = [worst.row, worst.number];
   return {
@@ -54,8 +61,10 @@ function fillLines({ packet, say, length }: SheetContext, flatness: Flatness): r
   const line = (code: string, mean: number, litres: number, bags: number | undefined) =>
     say(`sheet.base-sheet.${code}`, {
       mean: length(mean),
-      volume: printVolume(litres, system),
-      litres: printVolume(litres, 'mm'),
+      volume:
+        system === 'mm'
+          ? printVolume(litres, 'mm')
+          : `${printVolume(litres, system)} (${printVolume(litres, 'mm')})`,
       bags: bags ?? 0,
       bag: bag === undefined ? '' : printVolume(bag, system),
     });

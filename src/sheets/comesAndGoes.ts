@@ -11,8 +11,9 @@ export interface ComesAndGoes {
   readonly back: string;
 }
 
-/** What weighs on the tile waits for heavy use; doors, base and carpet for a light foot. */
-function backAfter(what: string): 'heavy' | 'walk' {
+/** What weighs on the tile waits for heavy use; base for the soft joint that it covers; doors and carpet for a light foot. */
+function backAfter(what: string): 'heavy' | 'softJoints' | 'walk' {
+  if (/\b(?:base|baseboards?|trim|skirting|rodapié|zócalo)\b/i.test(what)) return 'softJoints';
   return PLUMBED.test(what) || heightKind(what) === 'appliance' ? 'heavy' : 'walk';
 }
 

@@ -29,7 +29,10 @@ export const heights: Sheet = {
         data: {
           drawing: drawing.svg,
           stack: length(packet.heights.stack),
-          removed: length(packet.heights.removed),
+          removed:
+            packet.heights.removed > 0
+              ? say('sheet.heights.removed', { removed: length(packet.heights.removed) })
+              : say('sheet.heights.nothingRemoved'),
           undercut: length(packet.heights.undercut),
           undercutWho: whoDoes(context, 'jamb', 'undercut'),
           results: packet.heights.results.map((result) => resultRow(context, result)),
