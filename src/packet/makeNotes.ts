@@ -3,11 +3,12 @@ import type { BaseCheck } from '../materials/baseChecks.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Stages } from './makeSurface.ts';
 import type { Heights, PacketNote } from './Packet.ts';
+import { readingNotes } from './readingNotes.ts';
 
 /** Faults that must be seen before the first tile; the rest only inform. */
 const WARNS: ReadonlySet<Fault['code']> = new Set(['underHalf', 'thinStrip', 'web', 'nearFull', 'sliver']);
 
-/** Everything the packet has to say that is not a figure of its own: limits that fail, faults of the layout, readings without a check. */
+/** Everything the packet has to say that is not a figure of its own: limits that fail, faults of the layout, what the readings say of themselves. */
 export function makeNotes(
   stages: readonly Stages[],
   limits: readonly Limit[],
@@ -60,18 +61,4 @@ function taperNote({ edge, runsOff, narrow, wide, shows }: Layout['tapers']['wal
   if (!shows || narrow === undefined || wide === undefined) return [];
   const figures = { edge, runsOff, narrow, wide };
   return [{ code: 'taper.shows', figures, at: [edge], level: 'warn', words: `The taper at ${edge} shows.` }];
-}
-
-function readingNotes({ room }: Stages): PacketNote[] {
-  const { redundancy, measureNext } = room.adjustment;
-  if (redundancy > 0) return [];
-  return [
-    {
-      code: 'room.noCheck',
-      figures: { diagonal: measureNext ?? '' },
-      at: measureNext ? [measureNext] : [],
-      level: 'warn',
-      words: `No check possible: measure one diagonal${measureNext ? `, ${measureNext} first` : ''}.`,
-    },
-  ];
 }

@@ -118,7 +118,7 @@ export interface AdjustedReading {
 export interface Suspect {
   /** Readings to look at, those first that a usual slip would explain. Two walls that look exchanged come together. */
   readonly ids: readonly string[];
-  /** Which reading of each, counted from 0; null where it is all of them, or the only one. */
+  /** Which reading of each, counted from 0; null where it is the only one, all of them, or where they do not tell which. */
   readonly which: readonly (number | null)[];
   /** By how much the first would be read too long; negative: too short. Of exchanged walls, their difference. */
   readonly slip: Ticks;
