@@ -61,7 +61,7 @@ export function arcOffset(chord: number, rise: number, along: number): number {
  * `tolerance` ticks: an even number of equal parts, as few as that takes, so that the middle is one of them. Ends left out.
  *
  * @example arcPlaces(80, 20, 100) //=> [40]
- * @example arcPlaces(80, 20, 2).map(Math.round) //=> [12, 40, 68]
+ * @example arcPlaces(80, 20, 2).map(Math.round) //=> [18, 40, 62]
  */
 export function arcPlaces(chord: number, rise: number, tolerance: number): number[] {
   const height = Math.abs(rise);
