@@ -16,6 +16,9 @@ import { path, sizes, text } from './text.ts';
 /** Paper round the room for letters and readings, in mm. */
 const border = 16;
 
+/** Where a question mark stands on its line: off the middle, where diagonals cross. */
+const suspectShare = 0.27;
+
 type Ends = readonly [Spot, Spot];
 
 const between = ([a, b]: Ends, share: number): Spot => [
@@ -65,7 +68,7 @@ function suspectMarks(surface: PacketSurface, scale: Scale, all: readonly Placed
   return [...ids].flatMap((id) => {
     const line = all.find(({ reading }) => reading.id === id);
     const corner = corners.find(({ name }) => name === id.split(':')[0]);
-    if (line) return flag(between(line.ends, 0.5), '?');
+    if (line) return flag(between(line.ends, suspectShare), '?');
     return corner ? flag(toPaper(scale, corner.at), '?') : [];
   });
 }

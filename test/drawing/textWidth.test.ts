@@ -19,6 +19,10 @@ describe('the table of text widths is that of the bundled font', () => {
     expect(new Set(widths).size).toBe(1);
   });
 
+  test('a blank is known, as wide as one that does not break', () => {
+    expect(textWidth(' ', 100)).toBe(textWidth('\u00a0', 100));
+  });
+
   test('a letter with an accent that the table lacks is as wide as the bare one', () => {
     expect(textWidth('ẽ', 100)).toBe(textWidth('e', 100));
   });

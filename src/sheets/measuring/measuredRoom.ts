@@ -8,7 +8,7 @@ import type { Block, Row } from './Block.ts';
 import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingWords.ts';
 
 /** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
-const DRAWING_MM = 96;
+const DRAWING_MM = 112;
 
 function signed(context: SheetContext, ticks: number): string {
   return ticks === 0 ? '0' : `${ticks > 0 ? '+' : ''}${context.length(ticks)}`;
@@ -44,11 +44,16 @@ function readings(context: SheetContext, { adjustment }: PacketSurface): Block {
   };
 }
 
-function leanText({ say, longLength, ...context }: SheetContext, lean: AdjustedCorner['lean']): string {
+function leanText(context: SheetContext, lean: AdjustedCorner['lean']): string {
   if (!lean) return '–';
   const by = roughly(context, Math.abs(lean.by));
   const way = lean.by > 0 ? 'wide' : 'narrow';
-  return say('sheet.measuring.leans', { wall: lean.wall, by, way, over: longLength(lean.over) });
+  return context.say('sheet.measuring.leans', {
+    wall: lean.wall,
+    by,
+    way,
+    over: roughly(context, lean.over),
+  });
 }
 
 function corners(context: SheetContext, { adjustment }: PacketSurface): Block {
@@ -80,6 +85,18 @@ function middles({ packet, say, length }: SheetContext, surface: PacketSurface):
   );
 }
 
+/** What was found on site, as one line. */
+function site({ packet, say }: SheetContext): readonly Block[] {
+  const found = packet.spec.site ?? {};
+  const lines = Object.entries(found).map(([key, value]) => `${say(`ask.${key}`)}: ${value}.`);
+  return lines.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: say('sheet.measuring.site') },
+        { kind: 'lines', lines },
+      ];
+}
+
 const note = (text: string): Block => ({ kind: 'note', text });
 
 function measured(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
@@ -108,6 +125,7 @@ function measured(context: SheetContext, surface: PacketSurface, i: number): She
         { kind: 'lines', lines: [...togetherTexts(context, adjustment), ...middles(context, surface)] },
         readings(context, surface),
         corners(context, surface),
+        ...(i === 0 ? site(context) : []),
       ] satisfies readonly Block[],
     },
   };

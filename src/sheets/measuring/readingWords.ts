@@ -5,7 +5,7 @@ import type { SheetContext } from '../SheetContext.ts';
 /** A tenth of a millimetre is no figure to tell how far a tape is out: sixteenths and whole millimetres are. */
 export function roughly({ packet }: Pick<SheetContext, 'packet'>, ticks: Ticks): string {
   const { system } = packet.spec.print;
-  return printLength(ticks, system, { finest: system === 'inches' ? 4 * TICKS_PER_64TH : 320 });
+  return printLength(ticks, system, { feet: true, finest: system === 'inches' ? 4 * TICKS_PER_64TH : 320 });
 }
 
 /** What a reading is called: a wall or diagonal by its letters, a corner check, a corner seen from the base line. */
@@ -53,7 +53,7 @@ export function testText({ say, number }: SheetContext, reading: AdjustedReading
 
 /** What the readings say together: how exact, how many too many, whether they agree, and where a slip could hide. */
 export function togetherTexts(context: SheetContext, adjustment: Adjustment): readonly string[] {
-  const { say, longLength, length } = context;
+  const { say, length } = context;
   const { precision, unitSd, redundancy, globalTest, measureNext } = adjustment;
   const exact = say('sheet.measuring.exact', {
     sd: length(precision.sd),
@@ -62,7 +62,7 @@ export function togetherTexts(context: SheetContext, adjustment: Adjustment): re
   });
   const closes = say('sheet.measuring.closes', {
     by: roughly(context, adjustment.misclosure),
-    walk: longLength(adjustment.perimeter),
+    walk: roughly(context, adjustment.perimeter),
   });
   if (redundancy <= 0) return [exact, closes, say('room.noCheck', { diagonal: measureNext ?? '' })];
   const passed = globalTest && say('sheet.measuring.together', { passed: globalTest.passed ? 'yes' : 'no' });
