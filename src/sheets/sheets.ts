@@ -7,6 +7,7 @@ import { doorSign } from './doorSign.ts';
 import { hardCuts } from './hardCuts.ts';
 import { heights } from './heights.ts';
 import { jobSheet } from './jobSheet.ts';
+import { labels } from './labels.ts';
 import { layoutPlan } from './layoutPlan.ts';
 import { materialTally } from './materialTally.ts';
 import { measuringSheet } from './measuring/measuringSheet.ts';
@@ -27,6 +28,7 @@ export const sheets: readonly Sheet[] = [
   jobSheet,
   hardCuts,
   templates,
+  labels,
   setOut,
   layoutPlan,
   sawList,
