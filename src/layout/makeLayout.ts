@@ -3,11 +3,12 @@ import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makePattern, type Pattern } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
+import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { offsetBound } from './faults/offsetBound.ts';
-import { frameRoom, intoFrame } from './frame/frameRoom.ts';
+import { frameRoom } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
@@ -48,18 +49,11 @@ export function makeLayout(
   const { start, runs } = chosen;
   const { origin } = start.chosen;
   const laid = layTiles(ground, pattern, origin);
-  const move = intoFrame(turned);
   const chalk = makeChalk({
-    frame,
-    corners: room.corners.map((corner, i) => ({ name: surface.corners[i]!.name, at: move(corner) })),
-    walls: new Map(room.adjustment.readings.map(({ id, used }) => [id, used])),
-    wishes: surface.start,
-    doorways: room.openings.map(({ name }) => name),
+    ...chalkGround(job, surface, room, frame),
     pattern,
     origin,
     middle: [middleOf(runs.along), middleOf(runs.across)],
-    system: job.print.system,
-    step: job.print.step,
   });
   const all = [
     ...placesIn(laid.inside).map((place) => wholeTile(place, ringAt(laid.lattice, place))),
@@ -98,7 +92,12 @@ function finished(chalk: Omit<Chalk, 'firstPiece'>, { lattice }: Laid, pieces: r
   const onCourses = (line: ChalkLine) => (line.axis === 'along' && courses ? { ...line, courses } : line);
   const further = chalk.further?.map(onCourses);
   const lines = chalk.lines.map(onCourses);
-  return { ...chalk, lines, ...(further ? { further } : {}), firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id };
+  return {
+    ...chalk,
+    lines,
+    ...(further ? { further } : {}),
+    firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id,
+  };
 }
 
 function middleOf({ low, high }: { low: number; high: number }): number {

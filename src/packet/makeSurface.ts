@@ -1,7 +1,9 @@
 import type { Cuts } from '../cuts/Cut.ts';
 import { type Point, rotateRound, shapeArea } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
-import type { Layout } from '../layout/Layout.ts';
+import { chalkGround } from '../layout/chalk/chalkGround.ts';
+import { laterLines } from '../layout/chalk/laterLines.ts';
+import type { Chalk, Layout } from '../layout/Layout.ts';
 import { makeFlatness } from '../materials/makeFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
@@ -53,7 +55,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     left: layout.left,
     cuts: cuts.cuts,
     rows: cuts.rows,
-    chalk,
+    chalk: zones.length > 1 ? { ...chalk, later: laterOf(job, stage) } : chalk,
     lines: chalk.lines.map(({ name, marks }) => ({
       name,
       marks: marks.map(({ edge, end, distance }) => ({ edge, end, distance })),
@@ -86,6 +88,15 @@ function flatnessOf(job: Job, { surface, layout }: Stages): Pick<PacketSurface, 
     ...(fillBagLitres === undefined ? {} : { bagLitres: fillBagLitres }),
   };
   return { flatness: makeFlatness(grid, floor) };
+}
+
+function laterOf(job: Job, { surface, room, layout, zones }: Stages): Chalk['later'] {
+  const ground = chalkGround(job, surface, room, layout.frame);
+  return laterLines(
+    layout,
+    ground,
+    zones.map(({ pieces }) => pieces),
+  );
 }
 
 function packetEdge(surface: SurfaceSpec, room: Room, edge: RoomEdge): PacketEdge {

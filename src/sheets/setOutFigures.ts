@@ -21,10 +21,12 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
       .filter(({ joints }) => joints.length > 0)
       .map((pole) => poleTable(context, pole, chalk.poles?.length === 1)),
     later: (chalk.later ?? []).map(({ zone, bare, lines: fresh }) => ({
-      words:
-        bare.length > 0
-          ? say('sheet.set-out.bare', { zone, lines: bare.join(', ') })
-          : say('sheet.set-out.covered', { zone }),
+      words: say('sheet.set-out.later', {
+        zone,
+        bare: bare.length,
+        lines: bare.join(', '),
+        fresh: fresh.length,
+      }),
       lines: fresh.map((line) => lineRow(context, surface, line, [])),
     })),
     adjusted: adjustedRows(context, surface),

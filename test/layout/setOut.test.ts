@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distancePointSegment, type Point, pointInRing } from '../../src/geometry/index.ts';
+import { chalkGround } from '../../src/layout/chalk/chalkGround.ts';
+import { laterLines } from '../../src/layout/chalk/laterLines.ts';
 import type { ChalkLine, Layout } from '../../src/layout/Layout.ts';
 import { sawNearest } from '../../src/measure/index.ts';
 import { layOut } from '../support/layOut.ts';
@@ -246,5 +248,61 @@ describe('a room out of square', () => {
     const lean = Math.atan((119 - 117.5625) / 142.5);
     const expected = edge === 'A-B' ? Math.tan(lean) * (other.distance - one.distance) : 0;
     expect(Math.abs(Math.abs(other.offset - one.offset) - expected)).toBeLessThan(8);
+  });
+});
+
+describe('before a later zone', () => {
+  const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
+  const surface = surfaceOf(rectangle(ticks('20 ft'), ticks('12 ft')));
+  const { room, layout } = layOut(job, surface);
+  const ground = chalkGround(job, surface, room, layout.frame);
+  const names = (isIn: (column: number) => boolean) =>
+    layout.pieces.filter(({ column }) => isIn(column)).map(({ id }) => id);
+  const [half, rest] = [names((column) => column >= -2), names((column) => column < -2)];
+  const [second] = laterLines(layout, ground, [half, rest]);
+
+  test('lines that the laid tile covers are not offered', () => {
+    const edge = Math.min(
+      ...layout.pieces
+        .filter(({ id }) => half.includes(id))
+        .flatMap(({ fullTile }) => fullTile.map(([x]) => x)),
+    );
+    const bare = linesOf(layout).filter(({ name }) => second!.bare.includes(name));
+    expect([...bare, ...second!.lines].length).toBeGreaterThan(0);
+    for (const { from, to } of [...bare, ...second!.lines])
+      expect(Math.max(from[0], to[0])).toBeLessThan(edge);
+  });
+
+  test('where none is bare a line is offered that has both its marks', () => {
+    const none = laterLines({ ...layout, chalk: { ...layout.chalk, further: [] } }, ground, [half, rest])[0]!;
+    expect(none.bare).toEqual([]);
+    expect(none.lines.map(({ axis, marks }) => [axis, marks.length])).toEqual([['along', 2]]);
+  });
+});
+
+describe('further lines', () => {
+  // A whole number of modules nearest a reach of 48 in, but not over it; common practice, no source.
+  test.each([
+    ['12 in', '11 13/16 in', '3/16 in', '48 in'],
+    ['13 3/8 in', '13 1/8 in', '1/4 in', '40 1/8 in'],
+  ])('at a module of %s', (_, tile, joint, step) => {
+    const { chalk } = layOut(
+      jobOf(ticks(tile), ticks(tile), ticks(joint)),
+      surfaceOf(rectangle(ticks('20 ft'), ticks('18 ft'))),
+    ).layout;
+    const places = chalk.further!.filter(({ axis }) => axis === 'along').map(({ from }) => from[0]);
+    const nearest = Math.min(...places.map((x) => Math.abs(x - chalk.crossing[0])));
+    expect(nearest).toBe(ticks(step));
+  });
+
+  test('come with a stick that has each joint on it', () => {
+    const { chalk } = layOut(
+      jobOf(ticks('13 1/8 in'), ticks('13 1/8 in'), ticks('1/4 in')),
+      surfaceOf(rectangle(ticks('20 ft'), ticks('18 ft'))),
+    ).layout;
+    // Arithmetic: 13 3/8 · 7 = 93 5/8 in is the last within 8 ft.
+    expect(chalk.poles!.map(({ joints }) => [joints.length, joints[0], joints.at(-1)])).toEqual([
+      [7, ticks('13 3/8 in'), ticks('93 5/8 in')],
+    ]);
   });
 });

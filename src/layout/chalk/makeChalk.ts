@@ -1,8 +1,9 @@
-import { type Point, subtract } from '../../geometry/index.ts';
-import type { System, Ticks } from '../../measure/index.ts';
+import type { Point } from '../../geometry/index.ts';
+import type { Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
-import type { Chalk, ChalkLine, FramedRoom } from '../Layout.ts';
+import type { Chalk, ChalkLine } from '../Layout.ts';
 import { bestCrossing } from './bestCrossing.ts';
+import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
 import { type Counting, countedFrom } from './countedFrom.ts';
 import type { Faces } from './Faces.ts';
@@ -15,17 +16,11 @@ import { squareCheck } from './squareCheck.ts';
 import { storyPoles } from './storyPoles.ts';
 
 /** What the chalk lines are chosen by. */
-export interface ChalkQuestion extends Omit<Counting, 'pattern'> {
-  readonly frame: FramedRoom;
-  readonly corners: Faces['corners'];
-  readonly walls: Faces['walls'];
+export interface ChalkQuestion extends ChalkGround {
   readonly pattern: Pattern;
   readonly origin: Point;
   /** Middle of the longest run each way. */
   readonly middle: Point;
-  readonly system: System;
-  /** Step to which running distances are printed. */
-  readonly step: Ticks;
 }
 
 /**
@@ -53,25 +48,6 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
     check,
     further: read.slice(main.length),
     poles: storyPoles(frame, pattern, system),
-  };
-}
-
-/** What a tape meets in the framed room. */
-export function facesOf({
-  frame,
-  corners,
-  walls,
-}: Pick<ChalkQuestion, 'frame' | 'corners' | 'walls'>): Faces {
-  const { outline, obstacles } = frame;
-  return {
-    edges: [...frame.edges, ...obstacles.flatMap((one) => one.edges)],
-    corners,
-    obstacles,
-    walls,
-    floor: subtract(
-      [{ outer: outline, holes: [] }],
-      obstacles.map(({ ring }) => ({ outer: ring, holes: [] })),
-    ),
   };
 }
 

@@ -1,0 +1,76 @@
+import { bounds, type Ring, subtract } from '../../geometry/index.ts';
+import type { ChalkLine, LaterLines, Layout, Piece } from '../Layout.ts';
+import { type ChalkGround, facesOf } from './chalkGround.ts';
+import { apartOf, jointLine, leastApart, type Stretch } from './chalkLine.ts';
+import type { Faces } from './Faces.ts';
+import { jointsOn } from './jointsOn.ts';
+import { finish } from './makeChalk.ts';
+
+/**
+ * What may be snapped before each zone but the first, when the tile of the zones before it lies: which lines
+ * are wholly bare, and on an axis where none is, the one whose marks lie farthest apart on bare floor.
+ *
+ * `zones` are the names of the pieces of each zone in the order of work.
+ */
+export function laterLines(
+  layout: Layout,
+  ground: ChalkGround,
+  zones: readonly (readonly string[])[],
+): LaterLines[] {
+  const byId = new Map(layout.pieces.map((piece) => [piece.id, piece]));
+  const laid = zones.map((ids) =>
+    ringRound(
+      ids.flatMap((id) => byId.get(id) ?? []),
+      layout.pattern.joint,
+    ),
+  );
+  const faces = facesOf(ground);
+  const own = [...layout.chalk.lines, ...(layout.chalk.further ?? [])];
+  let next = own.length + 1;
+  return zones.slice(1).map((_, i) => {
+    const covered = laid.slice(0, i + 1).map((outer) => ({ outer, holes: [] }));
+    const bareFaces = { ...faces, floor: subtract(faces.floor, covered) };
+    const bare = own.filter((line) => line.snappable && isBare(line, bareFaces));
+    const lines = ([0, 1] as const).flatMap((axis) => {
+      if (bare.some((line) => axisOf(line) === axis)) return [];
+      const best = bestStretch(axis, layout, ground, bareFaces);
+      if (!best) return [];
+      const line = { axis: axis === 0 ? 'along' : 'across', ...best, snappable: true } as const;
+      return [finish({ ...line, name: `${next++}` }, bareFaces, { ...ground, pattern: layout.pattern })];
+    });
+    return { zone: i + 2, bare: bare.map(({ name }) => name), lines };
+  });
+}
+
+/** The box round pieces as whole tiles, with the joint. Zones are parted by straight seams, so boxes hold no other zone's floor. */
+function ringRound(pieces: readonly Piece[], joint: number): Ring {
+  const { minX, minY, maxX, maxY } = bounds(pieces.flatMap(({ fullTile }) => fullTile));
+  const [left, low, right, high] = [minX - joint, minY - joint, maxX + joint, maxY + joint];
+  return [[left, low], [right, low], [right, high], [left, high]]; // biome-ignore format: a box on a line
+}
+
+function axisOf({ axis }: ChalkLine): 0 | 1 {
+  return axis === 'across' ? 1 : 0;
+}
+
+function isBare(line: ChalkLine, faces: Faces): boolean {
+  const axis = axisOf(line);
+  return jointLine(line.from[axis], axis, faces).stretches.some(
+    ({ from, to }) => `${from} ${to}` === `${line.from} ${line.to}`,
+  );
+}
+
+/** Of courses that step by a length no upright joint goes through, so none is offered. */
+function bestStretch(
+  axis: 0 | 1,
+  { pattern, origin }: Layout,
+  { frame, system }: ChalkGround,
+  faces: Faces,
+): Stretch | undefined {
+  if (axis === 0 && !pattern.straightX && pattern.b[0] !== 0) return undefined;
+  const all = jointsOn(axis, frame, pattern, origin).flatMap((at) => jointLine(at, axis, faces).stretches);
+  const good = all.filter((stretch) => apartOf(stretch) >= leastApart(system));
+  const most = Math.max(0, ...good.map(apartOf));
+  const nearly = good.filter((stretch) => apartOf(stretch) >= 0.98 * most);
+  return nearly[Math.floor(nearly.length / 2)];
+}
