@@ -16,6 +16,7 @@ export const subjects: Readonly<Record<string, string>> = {
   'cuts/pocketSizes.ts': 'a notch and a U are both pockets in a tile',
   'drawing/boxes.ts': 'boxes round words, and whether they touch',
   'drawing/cardMarks.ts': 'the marks of a hard-cut card, layer by layer',
+  'drawing/cutTileMarks.ts': 'the marks of a tile that is sawn, layer by layer',
   'drawing/cardSizes.ts': 'figures and dimension lines of a hard-cut card',
   'drawing/chalkMarks.ts': 'chalk lines and the letters of the four quarters',
   'drawing/cutFrame.ts': 'the tile of a cut as it lies on its card',
