@@ -52,6 +52,7 @@ function surfaceSummary(surface: PacketSurface) {
     chalk: surface.chalk,
     obstacles: keyed(surface.obstacles, ({ name }) => name),
     adjustment,
+    tapers: keyed(surface.tapers?.walls ?? [], ({ edge }) => edge),
     readings: keyed(adjustment.readings, ({ id }) => id),
   };
 }
