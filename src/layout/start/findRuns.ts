@@ -48,6 +48,8 @@ interface Span {
   readonly low: SlabEdge;
   readonly high: SlabEdge;
   readonly widest: number;
+  /** Middle of the widest slab. */
+  readonly at: number;
   readonly from: number;
   readonly to: number;
   readonly overlap: number;
@@ -62,7 +64,8 @@ function spansOf(all: readonly SlabEdge[], axis: 0 | 1, counts: (edge: SlabEdge)
       const key = `${low.face} ${high.face}`;
       const known = spans.get(key);
       // The widest slab has the edges proper; a step of the field's corner may belong to the same face.
-      const edges = known && known.widest >= to - from ? known : { low, high, widest: to - from };
+      const edges =
+        known && known.widest >= to - from ? known : { low, high, widest: to - from, at: (from + to) / 2 };
       const overlap = (known?.overlap ?? 0) + to - from;
       spans.set(key, { ...edges, from: known?.from ?? from, to, overlap });
     }
@@ -70,7 +73,7 @@ function spansOf(all: readonly SlabEdge[], axis: 0 | 1, counts: (edge: SlabEdge)
   return [...spans.values()];
 }
 
-function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest'>): FacingRun {
+function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest' | 'at'>): FacingRun {
   const middle = (from + to) / 2;
   return {
     low: Math.round(reachAt(low, middle)),
@@ -117,6 +120,15 @@ function ranked(runs: readonly FacingRun[]): FacingRun[] {
 
 /** The longest stretch of field along an axis, whatever ends it: for fields where no two walls face. */
 export function longestSpan(all: readonly SlabEdge[], axis: 0 | 1): FacingRun {
-  const runs = spansOf(all, axis, () => true).map(runOf);
+  // Of a curve a chord is met, which must not be drawn on to the middle of all of it.
+  const runs = spansOf(all, axis, () => true).map(({ from, to, ...span }) => {
+    const middle = (from + to) / 2;
+    const met = covers(span.low, middle) && covers(span.high, middle);
+    return runOf(met ? { ...span, from, to } : { ...span, from: span.at, to: span.at });
+  });
   return runs.reduce((best, run) => (run.high - run.low > best.high - best.low ? run : best));
+}
+
+function covers({ from, to }: SlabEdge, y: number): boolean {
+  return Math.min(from[1], to[1]) <= y && y <= Math.max(from[1], to[1]);
 }
