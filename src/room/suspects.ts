@@ -19,12 +19,19 @@ const usual: Readonly<Record<System, readonly (readonly [SlipKind, Ticks])[]>> =
   ],
 };
 
-/** The usual slip that one is likely to be; none where the slip is not known well enough to tell. */
-function usualSlip({ by, sd }: Slip, system: System): SlipKind | undefined {
-  const near = usual[system].find(
-    ([, size]) => 4 * sd <= size && Math.abs(Math.abs(by) - size) <= Math.max(2 * sd, size / 16),
-  );
-  return near?.[0];
+/**
+ * The usual slip that one is likely to be, and by how many standard deviations it misses that; none where the slip is not known
+ * well enough to tell.
+ */
+function usualSlip(
+  { by, sd }: Slip,
+  system: System,
+): { readonly kind: SlipKind; readonly off: number } | undefined {
+  return usual[system]
+    .filter(([, size]) => 4 * sd <= size)
+    .map(([kind, size]) => ({ kind, off: Math.abs(Math.abs(by) - size) / sd }))
+    .filter(({ off }) => off <= 2)
+    .sort((a, b) => a.off - b.off)[0];
 }
 
 /** A wall whose reading is that of the wall beside it. */
@@ -47,17 +54,13 @@ function byId(doubt: Doubt): Slip[] {
 
 /** A doubt as it is told: usual slips first, then those that explain the readings best. */
 export function suspectOf(doubt: Doubt, seen: readonly Observation[], system: System): Suspect {
-  const order = usual[system].map(([kind]) => kind);
-  const rank = (slip: Slip) => {
-    const kind = usualSlip(slip, system);
-    return kind ? order.indexOf(kind) : order.length;
-  };
+  const rank = (slip: Slip) => usualSlip(slip, system)?.off ?? 3;
   const slips = byId(doubt)
     .map((slip, i) => ({ slip, i }))
     .sort((a, b) => rank(a.slip) - rank(b.slip) || a.i - b.i)
     .map(({ slip }) => slip);
   const first = slips[0]!;
-  const kind = usualSlip(first, system) ?? (slips.length === 1 ? asNeighbour(first, seen) : undefined);
+  const kind = usualSlip(first, system)?.kind ?? (slips.length === 1 ? asNeighbour(first, seen) : undefined);
   return {
     ids: slips.map(({ at }) => seen[at]!.id),
     which: slips.map(({ which }) => which),

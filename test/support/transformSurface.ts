@@ -20,6 +20,9 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
       const own = walls[(i + 1) % walls.length]!;
       return { ...own, id: flipped(own.id), from: own.to, to: own.from };
     }),
+    // What came to a corner leaves it now.
+    cornerChecks: surface.cornerChecks.map((check) => ({ ...check, legs: [check.legs[1], check.legs[0]] })),
+    setAside: surface.setAside.map(flippedAside(surface)),
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
     pattern: flippedPattern(surface.pattern, module),
@@ -32,6 +35,10 @@ function flipped(name: string): string {
   const [, from, to] = /^([A-Z])-([A-Z])$/.exec(name) ?? [];
   return from && to ? `${to}-${from}` : name;
 }
+
+/** Walls are named the other way round, diagonals are not. */
+const flippedAside = (surface: SurfaceSpec) => (id: string) =>
+  surface.walls.some((wall) => wall.id === id) ? flipped(id) : id;
 
 function flippedDoorway(door: DoorwaySpec): DoorwaySpec {
   return { ...door, wall: flipped(door.wall), left: door.right, right: door.left };

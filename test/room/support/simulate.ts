@@ -97,3 +97,21 @@ export function cornerErrors(found: readonly Point[], truth: readonly Point[]): 
   const [c, s] = [Math.cos(Math.atan2(across, straight)), Math.sin(Math.atan2(across, straight))];
   return p.map(([x, y], i) => Math.hypot(c * x - s * y - q[i]![0], s * x + c * y - q[i]![1]));
 }
+
+/** The same with a slip in one reading of a wall or a diagonal, and in which. */
+export function slippedOnce(spec: SurfaceSpec, slip: number, by: Chance) {
+  const all = [...spec.walls, ...spec.diagonals];
+  const { id, readings } = all[by.below(all.length)]!;
+  const which = by.below(readings.length);
+  const change = <One extends { readonly id: string; readonly readings: readonly number[] }>(
+    one: One,
+  ): One =>
+    one.id === id
+      ? { ...one, readings: one.readings.map((read, k) => (k === which ? read + slip : read)) }
+      : one;
+  return {
+    spec: { ...spec, walls: spec.walls.map(change), diagonals: spec.diagonals.map(change) },
+    id,
+    which,
+  };
+}
