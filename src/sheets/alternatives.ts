@@ -3,6 +3,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { startToKeep } from './startToKeep.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { taperTable } from './taperTable.ts';
 
@@ -20,6 +21,7 @@ export const alternatives: Sheet = {
           name: surface.name,
           faults: faultLines(context, surface),
           taper: taperTable(context, surface),
+          keep: startToKeep(surface),
           rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),
       },

@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StartWish, SurfaceSpec } from '../../src/job/Job.ts';
+import { readJob } from '../../src/job/readJob.ts';
+import { startWish } from '../../src/job/values/startWish.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
+import { startToKeep } from '../../src/sheets/startToKeep.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf, surfaceOf, ticks } from '../support/surfaceOf.ts';
 
@@ -51,6 +55,13 @@ const starts: [string, SurfaceSpec['start']][] = [
   ['tile on a wall', wishes({ kind: 'tile', on: 'D-A' }, { kind: 'tile', on: 'A-B' })],
   ['joint on a wall', wishes({ kind: 'joint', on: 'D-A' }, { kind: 'joint', on: 'A-B' })],
   [
+    'a joint in the middle',
+    wishes(
+      { kind: 'centred', between: ['D-A', 'B-C'], what: 'joint' },
+      { kind: 'centred', between: ['A-B', 'C-D'], what: 'tile' },
+    ),
+  ],
+  [
     'a cut at a wall',
     wishes({ kind: 'cut', size: ticks('8 in'), at: 'D-A' }, { kind: 'cut', size: ticks('4 in'), at: 'A-B' }),
   ],
@@ -84,5 +95,44 @@ describe('a reading corrected by up to half an inch', () => {
       }),
       { seed: 31, numRuns: 12 },
     );
+  });
+});
+
+const file = (wall: string, letter: string, start = 'best') => `
+title: Corrected
+revision: {letter: ${letter}, date: 2027-03-01}
+tile: {field: {read: 11 13/16 in x 11 13/16 in}}
+joint: 3/16 in
+floor:
+  walls: {A-B: ${wall}, B-C: 98 in, C-D: 124 in, D-A: 98 in}
+  start: {along: ${start}}
+`;
+
+function packetOf(text: string) {
+  const { job } = readJob(text, 'jobs/a/job.yaml', 'a');
+  const made = makePacket(job!);
+  if ('problems' in made) throw new Error(JSON.stringify(made.problems));
+  return made.packet;
+}
+
+describe('a packet made again', () => {
+  const before = packetOf(file('124 in', 'A'));
+
+  test('bears another revision and another stamp', () => {
+    const { job } = packetOf(file('124 3/16 in', 'B'));
+    expect(job.revision).toBe('B');
+    expect(job.stamp).not.toBe(before.job.stamp);
+  });
+
+  test('bears another stamp even where the letter was forgotten', () => {
+    expect(packetOf(file('124 3/16 in', 'A')).job.stamp).not.toBe(before.job.stamp);
+  });
+
+  test('keeps its start when that is named as the sheet of starts says', () => {
+    const [along] = startToKeep(before.surfaces[0]!).split(', across');
+    const named = along!.replace('along: ', '');
+    expect(startWish.read(named).ok).toBe(true);
+    const again = packetOf(file('124 in', 'A', named));
+    expect(again.surfaces[0]!.start.origin).toEqual(before.surfaces[0]!.start.origin);
   });
 });
