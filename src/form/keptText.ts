@@ -15,9 +15,17 @@ export function keptText(text: string): Document {
   });
 }
 
-/** Writes it back; lines are as long as they are. */
-export function textOf(doc: Document): string {
-  return doc.toString({ lineWidth: 0, flowCollectionPadding: false, nullStr: '' });
+/** A line with one blank before its comment; only where the `#` is in no quotation marks. */
+const closed = (line: string): string => line.replace(/^((?:[^"'#]|"[^"]*")*\S)\s+#/, '$1 #');
+
+/** Writes it back; lines are as long as they are, and comments stand where they stood in the text `before`. */
+export function textOf(doc: Document, before: string): string {
+  const stood = new Map(before.split('\n').map((line) => [closed(line), line]));
+  const text = doc.toString({ lineWidth: 0, flowCollectionPadding: false, nullStr: '' });
+  return text
+    .split('\n')
+    .map((line) => stood.get(closed(line)) ?? line)
+    .join('\n');
 }
 
 /** Whether a value written without quotation marks is read back as it is, in a list as well as behind a key. */

@@ -91,7 +91,7 @@ export function setText(text: string, path: Path, value: Written): string {
   const map = mapAt(doc, path.slice(0, -1));
   if (!map) return text;
   put(map, path.at(-1)!, value, path.length);
-  return textOf(doc);
+  return textOf(doc, text);
 }
 
 /**
@@ -111,7 +111,7 @@ export function removeText(text: string, path: Path, keep: number): string {
     if (!pair) break;
     parent.items.splice(parent.items.indexOf(pair), 1);
   }
-  return textOf(doc);
+  return textOf(doc, text);
 }
 
 function isEmptyAt(doc: Document, path: Path): boolean {
@@ -132,7 +132,7 @@ export function renameText(text: string, path: Path, name: string): string {
   const pair = pairOf(parent, path.at(-1)!);
   if (!pair) return text;
   pair.key = scalarNode(name);
-  return textOf(doc);
+  return textOf(doc, text);
 }
 
 /** The job file with a new key right behind another one. */
@@ -143,5 +143,5 @@ export function insertText(text: string, path: Path, name: string, value: Writte
   if (!isMap(parent) || !pair || pairOf(parent, name)) return text;
   const fresh = new Pair(scalarNode(name), value === null ? null : nodeOf(value, path.length));
   parent.items.splice(parent.items.indexOf(pair) + 1, 0, fresh);
-  return textOf(doc);
+  return textOf(doc, text);
 }

@@ -50,14 +50,7 @@ describe('a job file that was written by hand', () => {
     ],
   ])('keeps its comments, its spelling and the keys nobody knows when %s', (_, change, lines) => {
     const changed = change(written);
-    expect(fresh(changed, written).map((line) => line.trimEnd())).toEqual(
-      [
-        // Blanks before a comment behind a value are all that YAML gives up.
-        'title: Hall # as the owner calls it',
-        'shed: {paint: "yes", mine: [1.50, ~]} # nobody else knows this key',
-        ...lines,
-      ].filter((line) => changed.includes(line)),
-    );
+    expect(fresh(changed, written).map((line) => line.trimEnd())).toEqual(lines);
     expect(changed).toContain('lot: 0417');
     expect(changed.match(/#/g)).toHaveLength(4);
   });

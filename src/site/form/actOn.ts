@@ -23,8 +23,8 @@ function freeName(word: string, taken: readonly string[]): string {
 }
 
 function add({ path, chosen }: Act, { state, tree, say }: FormContext): string {
-  const word = say(`form.new.${listWord(String(path.at(-1)))}`);
-  const name = chosen ?? freeName(path.length === 1 ? 'field' : word, keysAt(tree, path));
+  const named = () => say(`form.new.${listWord(String(path.at(-1)))}`);
+  const name = chosen ?? freeName(named(), keysAt(tree, path));
   return setText(state.text, [...path, name], {});
 }
 

@@ -96,6 +96,8 @@ function answer(form: Form, box: Element, later: boolean): void {
   const field = form.context.fields.get(box.getAttribute('data-field') ?? '');
   if (!field) return;
   const parts = [...box.querySelectorAll('[data-part]')].map(writtenIn);
+  // An answer that is wiped out to be written anew is taken back only when it is left so.
+  if (later && parts.every((part) => part.trim() === '')) return;
   const from = box.querySelector<HTMLSelectElement>('[data-from]')?.value;
   const text = writeField(form.state.text, field, parts, from);
   // Until it is shown again, a next stroke must find the question where it stands now.

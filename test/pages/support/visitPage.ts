@@ -18,7 +18,8 @@ export interface Visit {
   readonly layout: readonly string[];
 }
 
-async function findAccess(page: Page): Promise<readonly string[]> {
+/** Violations that axe-core finds in the page as it stands. */
+export async function findAccess(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe);
   const { violations } = (await page.evaluate(
     "axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa', 'best-practice'], resultTypes: ['violations'], preload: false })",
@@ -53,7 +54,7 @@ export async function visitPage(
   });
   page.on('requestfailed', (request) => loading.push(`failed: ${request.url()}`));
   page.on('request', (request) => {
-    if (!request.url().startsWith('file:')) loading.push(`outside: ${request.url()}`);
+    if (!/^(file|data):/.test(request.url())) loading.push(`outside: ${request.url()}`);
   });
   await page.goto(pathToFileURL(join(output, path)).href, { waitUntil: 'load' });
   await page.evaluate('document.fonts.ready.then(() => true)');
