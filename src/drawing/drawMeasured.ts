@@ -12,9 +12,13 @@ import { angleTo, flag, move } from './signs.ts';
 import { surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { path, sizes, text } from './text.ts';
+import { textWidth } from './textWidth.ts';
 
 /** Paper round the room for letters and readings, in mm. */
 const border = 16;
+
+/** Where more diagonals than these were read, their readings stand in the table only. */
+const mostDiagonals = 6;
 
 /** Where a question mark stands on its line: off the middle, where diagonals cross. */
 const suspectShare = 0.27;
@@ -33,7 +37,7 @@ function wallTries(ends: Ends, words: string): readonly ReturnType<typeof text>[
   const along = angleTo(...ends);
   const out = along - Math.PI / 2;
   const turn = Math.abs(Math.cos(along)) < 0.7 ? 90 : 0;
-  return [4.2, 8.5, -4.2, 12.5, -8.5].flatMap((off) =>
+  return [5, 9, -4.4, 13, -8.5].flatMap((off) =>
     places.map((share) => text(move(between(ends, share), out, off), words, { size: sizes.name, turn })),
   );
 }
@@ -50,14 +54,16 @@ interface Placed {
   readonly words: string;
 }
 
-/** Readings between two corners, with where those lie on the paper. */
+/** Readings between two corners, all of them or their mean where the line is short, with where those lie on the paper. */
 function placed(surface: PacketSurface, scale: Scale, { system }: DrawOptions): readonly Placed[] {
   const at = new Map(cornersOf(surface).map(({ name, at }) => [name, toPaper(scale, at)]));
   return surface.adjustment.readings.flatMap((reading): readonly Placed[] => {
     const [from, to] = reading.id.split('-').map((name) => at.get(name));
     if ((reading.kind !== 'wall' && reading.kind !== 'diagonal') || !from || !to) return [];
-    const words = reading.read.map((one) => printLength(one, system, { feet: true })).join(' · ');
-    return [{ reading, ends: [from, to], words }];
+    const said = (one: number) => printLength(one, system, { feet: true });
+    const words = reading.read.map(said).join(' · ');
+    const fits = textWidth(words, sizes.name) < Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return [{ reading, ends: [from, to], words: fits ? words : said(reading.mean) }];
   });
 }
 
@@ -101,6 +107,7 @@ export function drawMeasured(
     ...cornerLetters(surface, scale),
     ...suspectMarks(surface, scale, all),
   ];
-  const { marks, ...size } = trimmed([...room, ...readingWords(all, room)]);
+  const told = diagonals.length > mostDiagonals ? all.filter((one) => !diagonals.includes(one)) : all;
+  const { marks, ...size } = trimmed([...room, ...readingWords(told, room)]);
   return penSvg(marks, { id: options.id, label: options.label, ratio: scale.ratio, ...size });
 }

@@ -76,7 +76,7 @@ function base(context: Drawn): SheetPage {
         [rowsOf([], 'sheet.measuring.wall', blanks(3), say, [say(askedAt('base', 'joints').words)])],
       ],
     },
-    rowsOf(asked('base', 'comes out'), 'sheet.measuring.what', blanks(4), say),
+    rowsOf(asked('base', 'comes out'), 'sheet.measuring.what', blanks(3), say),
     places(context, 'cracks', 3),
     places(context, 'hollow', 2),
     answersOf([every!, from!, from!], say),

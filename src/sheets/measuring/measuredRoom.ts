@@ -11,7 +11,9 @@ import { nextText, readingName, roughly, suspectText, testText, togetherTexts } 
 const DRAWING_MM = 112;
 
 function signed(context: SheetContext, ticks: number): string {
-  return ticks === 0 ? '0' : `${ticks > 0 ? '+' : ''}${context.length(ticks)}`;
+  const said = context.length(Math.abs(ticks));
+  if (said === context.length(0)) return '0';
+  return ticks > 0 ? `+${said}` : `−${said}`;
 }
 
 function readingRow(context: SheetContext, reading: AdjustedReading, suspects: ReadonlySet<string>): Row {
@@ -47,6 +49,7 @@ function readings(context: SheetContext, { adjustment }: PacketSurface): Block {
 function leanText(context: SheetContext, lean: AdjustedCorner['lean']): string {
   if (!lean) return '–';
   const by = roughly(context, Math.abs(lean.by));
+  if (by === roughly(context, 0)) return context.say('sheet.measuring.square');
   const way = lean.by > 0 ? 'wide' : 'narrow';
   return context.say('sheet.measuring.leans', {
     wall: lean.wall,

@@ -74,8 +74,8 @@ export function nextText(context: SheetContext, { next }: Adjustment): readonly 
   if (!next) return [];
   const figures = {
     name: readingName(context, next.id),
-    now: roughly(context, 2 * next.sdNow),
-    with: roughly(context, 2 * next.sdThen),
+    now: context.length(2 * next.sdNow),
+    with: context.length(2 * next.sdThen),
   };
   return [context.say('sheet.measuring.next', figures)];
 }

@@ -9,7 +9,7 @@ export interface Document {
 
 /** Files that are built or written by a command, and the name of a format: they may be named without being there. */
 const BUILT =
-  /^(tile-job-packet\/\d|jobs\/my-job\/.*|output\/.*|packet\.json|cuts\.csv|(crew|owner|office|packet)\.pdf|index\.html|(<\w+>|\w[\w-]*)\.html|\.cache\/.*)$/;
+  /^(tile-job-packet\/\d|jobs\/my-job\/.*|output\/.*|packet\.json|cuts\.csv|(crew|templates|owner|office|packet|measuring)\.pdf|index\.html|(<\w+>|\w[\w-]*)\.html|\.cache\/.*)$/;
 
 export const documents: readonly Document[] = ['README.md', 'DEVELOPERS.md'].map((name) => ({
   name,
