@@ -4,8 +4,11 @@ import {
   drawCarePicture,
   drawCheckBars,
   drawDropTest,
+  drawGrid,
   drawJointFullSize,
+  drawMeasured,
   drawMeasureForm,
+  drawMeasureHow,
   drawSection,
   drawSetOut,
   drawThumbnail,
@@ -19,6 +22,24 @@ import { clashes, faultsOf, textsIn } from './readSvg.ts';
 const options = { id: 'one', label: 'one', system: 'inches', say } as const;
 const surface = surfaceOf(bootRoom);
 const space = { widthMm: 183, heightMm: 150 };
+const reading = (id: string, kind: 'wall' | 'diagonal', ...read: number[]) => ({
+  id,
+  kind,
+  read,
+  mean: read[0]!,
+});
+const measured = {
+  ...surface,
+  adjustment: {
+    readings: [
+      reading('A-B', 'wall', 798576, 799084),
+      reading('B-C', 'wall', 491744),
+      reading('A-C', 'diagonal', 936000, 936500),
+      reading('B-D', 'diagonal', 940000),
+    ],
+    suspects: [{ ids: ['A-C'] }],
+  },
+} as unknown as Parameters<typeof drawMeasured>[0];
 const layer = (name: string, thickness: number) => ({ name, thickness });
 const base = {
   below: 'boards',
@@ -27,6 +48,7 @@ const base = {
   fresh: [layer('board', 2032), layer('mortar', 762), layer('tile', 3048)],
 };
 const heights = {
+  undercut: 6604,
   results: [
     { name: 'door', after: 2032 },
     { name: 'hall', after: -500 },
@@ -44,6 +66,13 @@ const drawings: Readonly<Record<string, Drawing>> = {
   'check bars': drawCheckBars(options),
   'blank rectangle': drawMeasureForm('rectangle', options),
   'blank L': drawMeasureForm('L', options),
+  'blank T': drawMeasureForm('T', options),
+  'squared field': drawGrid({ widthMm: 96, heightMm: 96 }, 5, options),
+  'corner check': drawMeasureHow('cornerCheck', options),
+  'base line': drawMeasureHow('baseLine', options),
+  'a doorway measured': drawMeasureHow('doorway', options),
+  'obstacles measured': drawMeasureHow('obstacle', options),
+  'as measured': drawMeasured(measured, { ...options, space }),
   'drop test': drawDropTest(options),
   thumbnail: drawThumbnail(surface, { ...options, space: { widthMm: 40, heightMm: 30 } }),
   picture: drawCarePicture('care.dont.wax', options),
