@@ -1,8 +1,9 @@
 import type { Ticks } from '../measure/index.ts';
-import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { type Box, boxOf } from './boxes.ts';
+import type { PacketEdge, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { type Box, boxOf, within } from './boxes.ts';
 import { chalkLine } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
+import { firstFree } from './firstFree.ts';
 import { furtherLines, furtherSizes } from './furtherMarks.ts';
 import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -17,6 +18,7 @@ import { type Scale, toPaper } from './Scale.ts';
 import { type Spaces, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { text } from './text.ts';
+import { textBox } from './textBox.ts';
 import { threeFourFive } from './threeFourFive.ts';
 
 export interface SetOutOptions extends DrawOptions {
@@ -33,25 +35,41 @@ function faceLine(edge: PacketEdge): LineName {
   return edge.touch ? 'face' : 'hiddenFace';
 }
 
-/** The first piece to set, drawn where it goes. */
-function firstPiece(surface: PacketSurface, scale: Scale): readonly Mark[] {
-  const piece = surface.pieces.find(({ id }) => id === surface.chalk.firstPiece);
+function firstPiece({ pieces, chalk }: PacketSurface): PacketPiece | undefined {
+  return pieces.find(({ id }) => id === chalk.firstPiece);
+}
+
+/** The first piece's name in its middle, or beside it where it is too small for it. */
+function firstName(surface: PacketSurface, scale: Scale, taken: Taken): readonly Mark[] {
+  const piece = firstPiece(surface);
   if (!piece) return [];
-  const box = boxOf(piece.fullTile.map((point) => toPaper(scale, point)));
-  const middle: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
-  const pole = piece.whole ? middle : nameRequest(piece.id, piece.shape, scale).pole;
-  return [pieceArea(piece, surface, scale, { line: 'hardPiece' }), text(pole, piece.id, { weight: 700 })];
+  const box = boxOf(piece.shape.outer.map((point) => toPaper(scale, point)));
+  const at = (spot: Spot) => text(spot, piece.id, { weight: 700, clear: 'all' });
+  const inside = at(nameRequest(piece.id, piece.shape, scale).pole);
+  const middle = at([(box.left + box.right) / 2, (box.bottom + box.top) / 2]);
+  const own = textBox(middle);
+  if (within(own, box) && surface.turn % 90 === 0 && piece.whole) return [middle];
+  if (within(textBox(inside), box)) return [inside];
+  const [wide, high] = [own.right - own.left, own.top - own.bottom];
+  const beside = [1.2, 3, 6, 10].flatMap((off): Spot[] => {
+    const [up, down] = [box.top + off + high / 2, box.bottom - off - high / 2];
+    const [right, left] = [box.right + off + wide / 2, box.left - off - wide / 2];
+    const y = (box.bottom + box.top) / 2;
+    return [[right, up], [left, up], [right, y], [left, y], [right, down], [left, down]]; // biome-ignore format: places on a line
+  });
+  return [firstFree(beside.map(at), taken)];
 }
 
 /** Everything but names of obstacles, each layer keeping clear of those before; and the sizes that found no place. */
 function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions) {
   const { system, say } = options;
+  const first = firstPiece(surface);
   const room: readonly Mark[] = [
     ...wallMarks(surface, scale, faceLine),
     ...obstacleMarks(surface, scale),
     ...surface.chalk.lines.flatMap((line) => chalkLine(line, scale)),
     ...cornerLetters(surface, scale),
-    ...firstPiece(surface, scale),
+    ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
   ];
   const circles = surface.obstacles.map(({ ring }) => boxOf(ring.map((point) => toPaper(scale, point))));
   const taken = (marks: readonly Mark[]): Taken => {
@@ -59,7 +77,8 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     return { boxes: [...boxes, ...circles], lines, paper };
   };
   const doors = [...room, ...doorWords(surface, scale, say, { ...takenBy(room), paper })];
-  const lined = [...doors, ...furtherLines(surface, scale, { ...takenBy(doors), paper })];
+  const bare = [...doors, ...furtherLines(surface, scale, { ...takenBy(doors), paper })];
+  const lined = [...bare, ...firstName(surface, scale, taken(bare))];
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
   const checked = [...sized, ...threeFourFive(surface, scale, system, taken(sized))];

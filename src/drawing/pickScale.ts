@@ -4,7 +4,7 @@ import { mmPerTick } from './Scale.ts';
 
 /** Scales that a rule for the job's units can read, then one last resort for halls. */
 export const ratios: Readonly<Record<System, readonly number[]>> = {
-  inches: [4, 8, 12, 16, 24, 32, 48, 96],
+  inches: [4, 8, 12, 16, 24, 32, 48, 64, 96],
   mm: [5, 10, 20, 25, 50, 100],
 };
 

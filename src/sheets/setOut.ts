@@ -1,31 +1,24 @@
-import { drawCheckBars, drawSetOut, type MovedSize } from '../drawing/index.ts';
+import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { setOutFigures } from './setOutFigures.ts';
 
-/** Where do you snap the lines? A drawing as large as its page holds, and a page with the figures of every mark. */
+/** Where do you snap the lines? A drawing as large as its page holds; the figures of every mark follow, on that page or the next. */
 export const setOut: Sheet = {
   name: 'set-out',
   for: 'setter',
   bundles: ['crew', 'packet'],
   speaks: 'crew',
-  make: (context) =>
-    context.packet.surfaces.flatMap((surface, i) => {
-      const { page, moved } = drawingPage(context, surface, i);
-      return [page, figuresPage(context, surface, i, moved)];
-    }),
+  make: (context) => context.packet.surfaces.map((surface, i) => setOutPage(context, surface, i)),
 };
 
-/** What stands under the drawing in mm: the check, the first tile and how lines and joints lie, five lines at most. */
-const BELOW_MM = 26;
+/** What belongs on the drawing's page, in mm: the check, the first tile, and how lines and joints lie, in four lines at most. */
+const BELOW_MM = 22;
 
-function drawingPage(
-  { packet, say, length }: SheetContext,
-  surface: PacketSurface,
-  i: number,
-): { readonly page: SheetPage; readonly moved: readonly MovedSize[] } {
+function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
+  const { packet, say, length } = context;
   const { system, paper, step } = packet.spec.print;
   const { chalk } = surface;
   const drawing = drawSetOut(surface, {
@@ -37,38 +30,18 @@ function drawingPage(
     space: bothSpaces(paper, BELOW_MM),
   });
   const [short, long] = chalk.check.legs;
-  const page: SheetPage = {
+  const check = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
+  return {
     ...(i > 0 ? { suffix: surface.name } : {}),
-    figures: { part: 'drawing' },
     landscape: drawing.orientation === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
-      check:
-        chalk.check.diagonal > 0
-          ? say('sheet.set-out.check', {
-              short: length(short),
-              long: length(long),
-              diagonal: length(chalk.check.diagonal),
-            })
-          : '',
+      check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
       middle: say('sheet.set-out.middle', { half: length(surface.joint / 2) }),
+      ...setOutFigures(context, surface, drawing.moved),
     },
-  };
-  return { page, moved: drawing.moved };
-}
-
-function figuresPage(
-  context: SheetContext,
-  surface: PacketSurface,
-  i: number,
-  moved: readonly MovedSize[],
-): SheetPage {
-  return {
-    suffix: i > 0 ? `${surface.name}-figures` : 'figures',
-    figures: { part: 'figures' },
-    data: { figures: setOutFigures(context, surface, moved) },
   };
 }

@@ -68,7 +68,14 @@ function bestStretch(
   faces: Faces,
 ): Stretch | undefined {
   if (axis === 0 && !pattern.straightX && pattern.b[0] !== 0) return undefined;
-  const all = jointsOn(axis, frame, pattern, origin).flatMap((at) => jointLine(at, axis, faces).stretches);
+  const { minX, minY, maxX, maxY } = bounds(frame.outline);
+  const [low, high] = axis === 0 ? [minX, maxX] : [minY, maxY];
+  const least = pattern.module[axis] / 2;
+  // A line nearer to the wall than half a tile guides none.
+  const joints = jointsOn(axis, frame, pattern, origin).filter(
+    (at) => at >= low + least && at <= high - least,
+  );
+  const all = joints.flatMap((at) => jointLine(at, axis, faces).stretches);
   const good = all.filter((stretch) => apartOf(stretch) >= leastApart(system));
   const most = Math.max(0, ...good.map(apartOf));
   const nearly = good.filter((stretch) => apartOf(stretch) >= 0.98 * most);
