@@ -183,7 +183,12 @@ base:                         # layers from the bare base up
   new: {board: ${s.layers}, mortar under tile: ${s.bed}, tile: ${s.thick}}
   heights: {hall floor: ${s.height} above boards, hall door: ${s.height} above vinyl}   # as measured now
   # flatness: [${s.flat} at the hall door]
-  # cracks: {by the window: still}           # still or moving
+  # cracks: {by the window: still}           # still or moving; or {is: moving, from A-B: [${s.near}, ${s.far}], from D-A: [${s.near}, ${s.near}]}
+  # hollow: {by the door: {from A-B: ${s.far}, from D-A: ${s.near}}}
+  # nail holes: along all walls
+  # film: {kind: curing, drop test: soaks in}     # none, paint, curing; soaks in or stays
+  # moisture: {reads: 4 lb, on: 2027-02-26, limit: 5 lb}   # or 78 % RH, 2.1 % CM, 9 % MC
+  # flatness grid: {from A-B: ${s.near}, from D-A: ${s.near}, every: ${s.far}, drops: [[${s.height}, ${s.height}]]}
   # joints: {from A-B: ${s.far}}
   # heated: no
   # comes out: {toilet: plumber, hall door: setter}
