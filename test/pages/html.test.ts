@@ -16,10 +16,10 @@ const validator = new HtmlValidate({
 
 /**
  * A sheet stands on a page of its own and in up to four print documents, always from the same template. The slow looks are
- * taken where each is seen once: at the whole packets, the pages about jobs, and the boot room's single sheets.
+ * taken where each is seen once: at the whole packets and templates, the pages about jobs, and the boot room's single sheets.
  */
 function wishFor(page: string) {
-  const once = page.endsWith('index.html') || page.endsWith('/print/packet.html');
+  const once = /(index|\/print\/(packet|templates))\.html$/.test(page);
   const single = page.startsWith('fernlea-boot-room/') && !page.includes('/print/');
   return { access: once || single, layout: once };
 }
