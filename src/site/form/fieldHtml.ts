@@ -174,11 +174,18 @@ export function fieldHtml(field: FieldView, context: FormContext, label?: string
       ' ',
       tag('code', {}, plain(field.byHand)),
     );
-    return tag('div', { class: 'field' }, tag('p', { class: 'label' }, shown), note, problems);
+    return tag(
+      'div',
+      { class: 'field', id: `field:${field.id}` },
+      tag('p', { class: 'label' }, shown),
+      note,
+      problems,
+    );
   }
   const { kind } = field.asked;
   const box = {
     class: 'field',
+    id: `field:${field.id}`,
     'data-field': field.id,
     'data-kind': field.from === undefined ? kind : 'from',
   };

@@ -25,7 +25,7 @@ export function actButton(act: string, path: Path, words: string, label?: string
 }
 
 /** What the adjustment made of the reading of a wall or diagonal, where it changed it by 1/64 in or 0.1 mm at the least. */
-function usedHtml({ name }: GroupView, what: string, { room, say }: FormContext): string {
+function usedHtml({ name, path }: GroupView, what: string, { room, say }: FormContext): string {
   const kind = what === 'walls' ? 'wall' : 'diagonal';
   const reading = room?.adjustment?.readings.find((one) => one.kind === kind && one.id === name);
   if (!room || !reading || (what !== 'walls' && what !== 'diagonals')) return '';
@@ -33,7 +33,11 @@ function usedHtml({ name }: GroupView, what: string, { room, say }: FormContext)
   if (Math.abs(reading.correction) < 64) return '';
   const sign = reading.correction > 0 ? '+' : '−';
   const used = printLength(reading.used, room.system, { feet: true });
-  return tag('p', { class: 'used' }, plain(say('form.used', { used, correction: `${sign}${correction}` })));
+  return tag(
+    'p',
+    { class: 'used', id: `used:${idText(path)}` },
+    plain(say('form.used', { used, correction: `${sign}${correction}` })),
+  );
 }
 
 function isSuspect({ name }: GroupView, what: string, { room }: FormContext): boolean {
@@ -75,7 +79,13 @@ function nameHtml(group: GroupView, list: ListView, { say }: FormContext): strin
   const id = `name:${idText(group.path)}`;
   const figures = { name: group.name };
   const remove = actButton('remove', group.path, say('form.remove'), say('form.removeNamed', figures));
-  if (!list.ownNames) return tag('div', { class: 'name' }, tag('h3', {}, plain(group.name)), remove);
+  if (!list.ownNames)
+    return tag(
+      'div',
+      { class: 'name', id: `named:${idText(group.path)}` },
+      tag('h3', {}, plain(group.name)),
+      remove,
+    );
   const label = tag('label', { for: id }, plain(say('form.name')));
   const input = tag('input', {
     id,
@@ -86,7 +96,12 @@ function nameHtml(group: GroupView, list: ListView, { say }: FormContext): strin
     autocapitalize: 'none',
     spellcheck: 'false',
   });
-  return tag('div', { class: 'name' }, tag('div', { class: 'field' }, label, input), remove);
+  return tag(
+    'div',
+    { class: 'name', id: `named:${idText(group.path)}` },
+    tag('div', { class: 'field' }, label, input),
+    remove,
+  );
 }
 
 /** A single question's words are told once for the list, so that each thing bears only its name. */
@@ -97,7 +112,13 @@ function soleLabel(fields: readonly FieldView[], group: GroupView, list: ListVie
 
 function groupHtml(group: GroupView, list: ListView, context: FormContext): string {
   const suspect = isSuspect(group, list.what, context);
-  const marked = suspect ? tag('p', { class: 'suspect' }, plain(context.say('form.suspectMark'))) : '';
+  const marked = suspect
+    ? tag(
+        'p',
+        { class: 'suspect', id: `suspect:${idText(group.path)}` },
+        plain(context.say('form.suspectMark')),
+      )
+    : '';
   const inside =
     list.what === 'walls'
       ? wallHtml(group, context)
