@@ -6,7 +6,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 
 /** As many walls, and as many other ways to lie, as stand on a sheet beside what else it has. */
-const MOST_WALLS = 6;
+const MOST_WALLS = 5;
 const MOST_WAYS = 3;
 
 /** The walls that are out of line with the pattern, which run off least when it lies another way; undefined where all are in line. */
