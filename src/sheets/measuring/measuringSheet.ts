@@ -1,7 +1,7 @@
 import type { Sheet } from '../Sheet.ts';
 import { blankRooms } from './blankRooms.ts';
 import { blankVisit } from './blankVisit.ts';
-import { measuredRooms } from './measuredRoom.ts';
+import { measuredRooms } from './measuredRooms.ts';
 
 /** What was measured, and how good is it? What this room's readings say; then blank pages for the next first visit. */
 export const measuringSheet: Sheet = {

@@ -5,7 +5,7 @@ import { pageSpace } from '../drawingSpace.ts';
 import type { SheetPage } from '../Sheet.ts';
 import type { SheetContext } from '../SheetContext.ts';
 import type { Block, Row } from './Block.ts';
-import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingWords.ts';
+import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingName.ts';
 
 /** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
 const DRAWING_MM = 112;
