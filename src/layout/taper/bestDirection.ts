@@ -36,8 +36,10 @@ export function bestDirection(walls: readonly Weighed[]): number {
 
 /** Turns at which two walls taper alike: w·sin(t − a) = ±v·sin(t − b), which is a tangent. */
 function alike({ off: a, weight: w }: Weighed, { off: b, weight: v }: Weighed): number[] {
-  return [v, -v].flatMap((signed) => {
-    const below = w * Math.cos(a) - signed * Math.cos(b);
-    return below === 0 ? [] : [Math.atan((w * Math.sin(a) - signed * Math.sin(b)) / below)];
-  });
+  return [v, -v]
+    .map(
+      (signed) => [w * Math.sin(a) - signed * Math.sin(b), w * Math.cos(a) - signed * Math.cos(b)] as const,
+    )
+    .map(([rise, run]) => Math.atan(rise / run))
+    .filter(Number.isFinite);
 }
