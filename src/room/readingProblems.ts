@@ -3,6 +3,7 @@ import type { Problem } from '../job/Problem.ts';
 import { spread } from '../measure/index.ts';
 import { checkProblems } from './checkProblems.ts';
 import type { Complain } from './complainer.ts';
+import { exchangedWalls } from './exchangedWalls.ts';
 import { mostSpread } from './misclosureLimit.ts';
 import { type Distance, distances, readingSd } from './observations.ts';
 
@@ -64,11 +65,21 @@ function impossibleTriangles(seen: readonly Distance[], complain: Complain): Pro
   });
 }
 
+/** Impossible triangles, or the two walls that make them when each bears the other's reading. */
+function brokenTriangles(surface: SurfaceSpec, used: readonly Distance[], complain: Complain): Problem[] {
+  const impossible = impossibleTriangles(used, complain);
+  const pairs = impossible.length > 0 ? exchangedWalls(surface, Number.POSITIVE_INFINITY) : [];
+  if (pairs.length === 0) return impossible;
+  const name = (i: number) => surface.walls[i % surface.walls.length]!.id;
+  const all = pairs.map((i) => `${name(i)} – ${name(i + 1)}`).join(', ');
+  return [complain('exchanged', ['walls', name(pairs[0]!)], all, { id: impossible[0]!.figures.id ?? '' })];
+}
+
 /** What is wrong with the readings as such, before any room is made of them. */
 export function readingProblems(surface: SurfaceSpec, complain: Complain): Problem[] {
   const seen = distances(surface);
   const odd = oddReadings(surface, seen, complain);
   if (odd.length > 0) return odd;
   const used = seen.filter(({ id }) => !surface.setAside.includes(id));
-  return [...impossibleTriangles(used, complain), ...checkProblems(surface, complain)];
+  return [...brokenTriangles(surface, used, complain), ...checkProblems(surface, complain)];
 }

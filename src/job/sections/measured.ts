@@ -43,18 +43,15 @@ const checkForm = z.strictObject({
   read: listOf(size, 'Every reading between the two marks.'),
 });
 
+/** A value that cannot be read is marked in its place, so it is kept whole until the marks are settled. */
+const checkText = leaf(
+  cornerCheck,
+  'Marks on the two walls and the distance between them: 36 in x 48 in = 60 in.',
+).transform((check) => ({ check }));
+
 /** Corners checked by two marks and the distance between them. */
 export const cornerChecksSchema = z
-  .record(
-    z.string(),
-    z.union([
-      leaf(
-        cornerCheck,
-        'Marks on the two walls and the distance between them: 36 in x 48 in = 60 in.',
-      ).transform(({ legs, diagonal }): z.output<typeof checkForm> => ({ legs, read: [diagonal] })),
-      checkForm,
-    ]),
-  )
+  .record(z.string(), z.union([checkText, checkForm]))
   .meta({ description: 'How square a corner is: two marks and the distance between them.' });
 
 /** Corners measured from a snapped line. */
@@ -85,9 +82,10 @@ export function buildCornerChecks(
   path: Path,
   notes: Notes,
 ): readonly CornerCheckSpec[] {
-  return Object.entries(given ?? {}).map(([corner, { legs, read }]) => {
+  return Object.entries(given ?? {}).map(([corner, check]) => {
     checkCorner(corner, corners, path, notes);
-    return { corner, legs, readings: read };
+    if ('legs' in check) return { corner, legs: check.legs, readings: check.read };
+    return { corner, legs: check.check.legs, readings: [check.check.diagonal] };
   });
 }
 
