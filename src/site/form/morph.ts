@@ -32,12 +32,14 @@ const isSame = (now: Node | null | undefined, next: Node): boolean =>
  * being written stay. Elements are the same that have the same `id`. `busy` is the question somebody is writing an answer to.
  */
 export function morph(now: Element, next: Element, busy: Element | null): void {
+  const stays = new Set([...next.children].map(({ id }) => id));
   let at = now.firstChild;
   for (const fresh of [...next.childNodes]) {
-    const wanted =
-      fresh instanceof Element && fresh.id ? [...now.children].find((one) => one.id === fresh.id) : undefined;
+    // What goes is taken away rather than the rest moved past it: an element that is moved loses the focus.
+    while (at instanceof Element && at.id !== '' && !stays.has(at.id)) at = removed(at);
+    const wanted = fresh instanceof Element && fresh.id ? childOf(now, fresh.id) : undefined;
     if (wanted && wanted !== at) now.insertBefore(wanted, at);
-    const found = wanted ?? (isSame(at, fresh) ? at : null);
+    const found: ChildNode | null = wanted ?? (isSame(at, fresh) ? at : null);
     if (!found) {
       now.insertBefore(fresh, at);
       continue;
@@ -46,11 +48,17 @@ export function morph(now: Element, next: Element, busy: Element | null): void {
     if (found instanceof Element && fresh instanceof Element) morphElement(found, fresh, busy);
     else if (found.nodeValue !== fresh.nodeValue) found.nodeValue = fresh.nodeValue;
   }
-  while (at) {
-    const gone = at;
-    at = at.nextSibling;
-    if (!gone.contains(document.activeElement) || !busy?.contains(gone)) gone.remove();
-  }
+  while (at) at = busy?.contains(at) && at.contains(document.activeElement) ? at.nextSibling : removed(at);
+}
+
+const childOf = (parent: Element, id: string): Element | undefined =>
+  [...parent.children].find((one) => one.id === id);
+
+/** Takes a node away and gives the one behind it. */
+function removed(node: ChildNode): ChildNode | null {
+  const behind = node.nextSibling;
+  node.remove();
+  return behind;
 }
 
 function morphElement(now: Element, next: Element, busy: Element | null): void {

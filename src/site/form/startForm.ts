@@ -23,6 +23,8 @@ interface Form {
   state: FormState;
   context: FormContext;
   readonly history: string[];
+  /** While the page is being changed, a box that goes tells of a last change: it is none. */
+  showing: boolean;
   /** A drawing that is put off until the fingers rest. */
   timer: number;
 }
@@ -43,7 +45,9 @@ function show(form: Form): void {
   const { say } = form.context;
   const next = document.createElement('main');
   next.innerHTML = formHtml(form.context);
+  form.showing = true;
   morph(byId('form')!, next, busyField());
+  form.showing = false;
   document.documentElement.lang = form.state.lang;
   document.title = say('form.title');
   byId('title')!.textContent = say('form.title');
@@ -160,7 +164,9 @@ function listen(form: Form): void {
     const box = (target as Element).closest('[data-field]');
     if (box && target instanceof HTMLInputElement) answer(form, box, true);
   });
-  main.addEventListener('change', ({ target }) => changed(form, target as Element));
+  main.addEventListener('change', ({ target }) => {
+    if (!form.showing) changed(form, target as Element);
+  });
   document.addEventListener('click', ({ target }) => {
     const lang = (target as Element).closest('[data-lang]')?.getAttribute('data-lang');
     if (lang) take(form, { lang });
@@ -187,7 +193,14 @@ function startForm(): void {
   const usual = words.languages.find((lang) => navigator.language.startsWith(lang)) ?? words.languages[0]!;
   const lang = words.languages.find((one) => one === kept.lang) ?? usual;
   const state: FormState = { text: String(kept.text ?? ''), lang };
-  const form: Form = { words, state, context: makeFormContext(state, words), history: [], timer: 0 };
+  const form: Form = {
+    words,
+    state,
+    context: makeFormContext(state, words),
+    history: [],
+    showing: false,
+    timer: 0,
+  };
   show(form);
   listen(form);
   startUnitKeys();
