@@ -73,7 +73,7 @@ export function studentLimit(share: number, freedom: number): number {
  * Source: Pope, The statistics of residuals and the detection of outliers, NOAA Technical Report NOS 65 NGS 1, 1976.
  *
  * @example
- * Math.round(1000 * tauLimit(0.95, 2)) //=> 1412
+ * Math.round(1000 * tauLimit(0.95, 2)) //=> 1410
  */
 export function tauLimit(share: number, freedom: number): number {
   const t = studentLimit(share, freedom - 1);
