@@ -19,11 +19,12 @@ function written(values: readonly string[], kind: AskedKind): Written | undefine
   return listKinds.has(kind) && given.length > 1 ? given : given[0]!;
 }
 
-/** How many keys of the path stay when its answer is taken back: a thing with a name stays, and so do the lists in it. */
-function kept(path: Path, field: FieldView): number {
-  const placeholder = field.asked.path.findIndex((key) => /^<\w+>$/.test(key));
-  const shift = path.length - field.asked.path.length;
-  return placeholder < 0 ? 0 : placeholder + 1 + shift;
+/** How many keys of the path stay when its answer is taken back: a thing with a name does; a list goes with its last value. */
+function kept(path: Path, { asked }: FieldView): number {
+  const placeholder = asked.path.findIndex((key) => /^<\w+>$/.test(key));
+  if (placeholder < 0) return 0;
+  const isValue = placeholder === asked.path.length - 1;
+  return placeholder + (isValue ? -1 : 1) + path.length - asked.path.length;
 }
 
 /** Things whose name the setter chose stay with nothing behind it until they are taken out by hand. */

@@ -85,7 +85,6 @@ export async function formPage(places: Places, words: Words): Promise<string> {
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content">
 <title>${say('form.title')}</title>
-<link rel="icon" href="data:,">
 <style>
 ${fonts(places.home)}
 ${styles}</style>

@@ -60,6 +60,12 @@ describe('an answer', () => {
     );
   });
 
+  test('that is taken back takes an empty list with it, but never a thing with a name', () => {
+    const kitchen = demo('quarry-kitchen');
+    expect(writeField(kitchen, fieldAt(kitchen, 'floor/angles/E'), [''])).not.toContain('angles');
+    expect(writeField(text, fieldAt(text, 'floor/walls/D-A/read'), [''])).toContain('D-A: {}');
+  });
+
   test('to a wall that is but its reading gives it keys', () => {
     const short = startText('rectangle', 'mm', '2027-03-01').replace('A-B:', 'A-B: 3 m');
     expect(writeField(short, fieldAt(short, 'floor/walls/A-B/touch'), ['no'])).toContain(

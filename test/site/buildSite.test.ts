@@ -48,8 +48,9 @@ describe('a build', () => {
     await buildSite(places, wish);
     const pages = readdirSync(join(root, 'output'), { recursive: true }).map(String);
     for (const page of pages.filter((name) => name.endsWith('.html'))) {
-      const links = [...reader(root)(page).matchAll(/(?:href|src)="([^"]*)"/g)].map(
-        (match) => match[1] ?? '',
+      const html = reader(root)(page).replace(/<script[\s\S]*?<\/script>/g, '');
+      const links = [...html.matchAll(/(?:href|src)="([^"]*)"/g)].map(
+        (match) => match[1]?.replace(/#.*/s, '') ?? '',
       );
       const broken = links.filter((link) => !existsSync(join(root, 'output', page, '..', link)));
       expect({ page, broken }).toEqual({ page, broken: [] });

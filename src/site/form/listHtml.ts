@@ -1,4 +1,4 @@
-import type { FieldView, GroupView, ListView } from '../../form/FieldView.ts';
+import type { GroupView, ListView } from '../../form/FieldView.ts';
 import type { Path } from '../../job/shape/Trouble.ts';
 import { printLength } from '../../measure/index.ts';
 import type { FormContext } from './FormContext.ts';
@@ -104,12 +104,6 @@ function nameHtml(group: GroupView, list: ListView, { say }: FormContext): strin
   );
 }
 
-/** A single question's words are told once for the list, so that each thing bears only its name. */
-function soleLabel(fields: readonly FieldView[], group: GroupView, list: ListView, { say }: FormContext) {
-  if (fields.length !== 1) return undefined;
-  return list.ownNames ? say(fields[0]!.asked.words) : group.name;
-}
-
 function groupHtml(group: GroupView, list: ListView, context: FormContext): string {
   const suspect = isSuspect(group, list.what, context);
   const marked = suspect
@@ -123,9 +117,7 @@ function groupHtml(group: GroupView, list: ListView, context: FormContext): stri
     list.what === 'walls'
       ? wallHtml(group, context)
       : nameHtml(group, list, context) +
-        group.fields
-          .map((field) => fieldHtml(field, context, soleLabel(group.fields, group, list, context)))
-          .join('') +
+        group.fields.map((field) => fieldHtml(field, context)).join('') +
         usedHtml(group, list.what, context) +
         groupProblems(group, context);
   const box = { class: suspect ? 'group is-suspect' : 'group', id: `group:${idText(group.path)}` };

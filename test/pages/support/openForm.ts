@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, watch, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -112,19 +112,14 @@ export const textIn = (page: Page): Promise<string> => ask(page, '#text', 'one.v
 export async function saved(page: Page, folder: string): Promise<string> {
   const at = mkdtempSync(join(folder, 'saved-'));
   const client = await page.createCDPSession();
-  await client.send('Browser.setDownloadBehavior', {
-    behavior: 'allow',
-    downloadPath: at,
-    browserContextId: page.browserContext().id,
-  } as never);
+  const wish = { behavior: 'allow', downloadPath: at, eventsEnabled: true } as const;
+  await client.send('Browser.setDownloadBehavior', { ...wish, browserContextId: page.browserContext().id! });
+  // The file has its name before it has its words: only the browser knows when all of it is there.
   const there = new Promise<void>((done) => {
-    const seen = watch(at, (_, name) => {
-      if (name !== 'job.yaml') return;
-      seen.close();
-      done();
-    });
+    client.on('Browser.downloadProgress', ({ state }) => state === 'completed' && done());
   });
   await press(page, 'save');
   await there;
+  await client.detach();
   return readFileSync(join(at, 'job.yaml'), 'utf8');
 }
