@@ -17,5 +17,10 @@ export function startToKeep({ start, turn }: Pick<PacketSurface, 'start' | 'turn
 
 function centred({ wish, what, run }: AxisStart): string | undefined {
   if (wish !== 'best' || !run || (what !== 'joint' && what !== 'tile')) return undefined;
-  return `${what} centred between ${run.from} and ${run.to}`;
+  return `${what} centred between ${nameOf(run.from)} and ${nameOf(run.to)}`;
+}
+
+/** An edge as the job file calls it: a wall split by a doorway has one name, and so has an obstacle with all its faces. */
+function nameOf(edge: string): string {
+  return edge.replace(/(?:\.\d+|:[^:]+)$/, '');
 }

@@ -10,7 +10,7 @@ export const READING_ERROR: Fact<Readonly<Record<System, Ticks>>> = {
 };
 
 /** Of this share of all lines the stated error is not exceeded. */
-export const LINE_SHARE = 0.95;
+export const lineShare = 0.95;
 
 /** An error that spreads round `bias`, which is known, with a standard deviation; one unit for both. */
 export interface Spread {
@@ -55,7 +55,7 @@ export function squareSpread([a, b]: readonly [Ticks, Ticks], reading: number, o
  * @example Math.round(boundOf([{ bias: 0, sd: 1000 }])) //=> 1960
  * @example Math.round(boundOf([{ bias: 0, sd: 1000 }, { bias: 0, sd: 1000 }])) //=> 2236
  */
-export function boundOf(errors: readonly Spread[], share: number = LINE_SHARE): number {
+export function boundOf(errors: readonly Spread[], share: number = lineShare): number {
   const kept = (bound: number) =>
     errors.reduce(
       (all, { bias, sd }) => all * (normalShare((bound - bias) / sd) - normalShare((-bound - bias) / sd)),
