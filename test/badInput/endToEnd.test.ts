@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
@@ -57,6 +58,8 @@ function cellsOf(csv: string): readonly string[] {
   );
 }
 
+const sawScript = readFileSync(join(import.meta.dirname, '../../layouts/saw/saw.js'), 'utf8');
+
 describe('a job with a script and a formula in every text', () => {
   const home = newHome({ hostile: 'hostile.yaml' });
   let said = '';
@@ -73,7 +76,10 @@ describe('a job with a script and a formula in every text', () => {
   });
 
   test('prints its texts, none of them as a tag', () => {
-    expect(pages.filter(([, page]) => /<script|<\/script/i.test(page)).map(([path]) => path)).toEqual([]);
+    // The form holds no job's texts; the page beside the saw holds our own script, which is taken out here.
+    const ofJobs = pages.filter(([path]) => path !== 'form.html');
+    const foreign = ofJobs.map(([path, page]) => [path, page.replace(`<script>${sawScript}</script>`, '')]);
+    expect(foreign.filter(([, page]) => /<script|<\/script/i.test(page!)).map(([path]) => path)).toEqual([]);
     const all = pages.map(([, page]) => page.replaceAll('&quot;', '"')).join();
     const printed = [
       'title',

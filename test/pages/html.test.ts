@@ -16,12 +16,14 @@ const validator = new HtmlValidate({
 
 /**
  * A sheet stands on a page of its own and in up to four print documents, always from the same template. The slow looks are
- * taken where each is seen once: at the whole packets and templates, the pages about jobs, and the boot room's single sheets.
+ * taken where each is seen once: whether words fit at whole packets and templates; whether the page serves everyone at
+ * the boot room's single sheets, the hall's whole packet in its other language, and the pages about jobs.
  */
 function wishFor(page: string) {
-  const once = /(index|\/print\/(packet|templates))\.html$/.test(page);
+  const index = page.endsWith('index.html');
+  const bound = /\/print\/(packet|templates)\.html$/.test(page);
   const single = page.startsWith('fernlea-boot-room/') && !page.includes('/print/');
-  return { access: once || single, layout: once };
+  return { access: index || single || page === 'almond-hall/print/packet.html', layout: index || bound };
 }
 
 describe('every page of the demo jobs', () => {
