@@ -40,7 +40,8 @@ async function start(root: string, withBrowser: boolean) {
 /** A folder of its own for jobs and output, built by the program as it is. */
 export function newHome(jobs: Readonly<Record<string, string>>): Home {
   const root = mkdtempSync(join(tmpdir(), 'packet-whole-'));
-  for (const name of ['layouts', 'node_modules', 'src', 'package-lock.json']) symlinkSync(join(program, name), join(root, name));
+  for (const name of ['layouts', 'node_modules', 'src', 'package-lock.json'])
+    symlinkSync(join(program, name), join(root, name));
   const write: Home['write'] = (files) => {
     const texts = Object.entries(files).map(([slug, file]) => [
       slug,
