@@ -76,7 +76,7 @@ async function print(jobs: readonly SiteJob[], staging: string, places: Places, 
       })),
     );
   const styles = hashAssets(readAssets(places.home));
-  const store = join(places.cache, 'pdf');
+  const store = places.pdfs;
   return printAll(orders, { browser: wish.browser, store, styles, progress: wish.progress });
 }
 
@@ -102,7 +102,7 @@ export async function buildSite(places: Places, wish: BuildWish): Promise<Built>
     writeFile(join(staging, 'form.html'), await formPage(places, words));
     const failed = await print(jobs, staging, places, wish);
     publish(jobs, staging, places);
-    sweepCache(places.cache);
+    sweepCache(places);
     return { jobs, problems: [...jobs.flatMap((job) => job.problems), ...failed] };
   } finally {
     rmSync(staging, { recursive: true, force: true });

@@ -9,6 +9,8 @@ export interface Places {
   readonly output: string;
   /** Must lie on the same disk as `output`, so that a finished folder can be moved there in one step. */
   readonly cache: string;
+  /** PDFs that were printed before, by what they were printed from. */
+  readonly pdfs: string;
 }
 
 /** Usual places under one folder; tests give another `root` than the program's own. */
@@ -19,5 +21,6 @@ export function placesUnder(home: string, root = home): Places {
     jobs: join(root, 'jobs'),
     output: join(root, 'output'),
     cache: join(root, '.cache'),
+    pdfs: join(root, '.cache', 'pdf'),
   };
 }

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, statSync, utimesSync } from 'node:fs';
+import { existsSync, readFileSync, renameSync, statSync, utimesSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { type LastingPage, lastingBrowser } from './lastingBrowser.ts';
 import { browserMark } from './openBrowser.ts';
@@ -38,13 +38,20 @@ async function printTwice(page: LastingPage, html: string): Promise<Uint8Array> 
   }
 }
 
+/** Moved into place when it is whole, so that another build never takes a half of it. */
+function keepWhole(file: string, pdf: Uint8Array): void {
+  const aside = `${file}.${process.pid}`;
+  writeFile(aside, pdf);
+  renameSync(aside, file);
+}
+
 async function printOne(order: PrintOrder, page: LastingPage, settings: PrintSettings): Promise<void> {
   const marks = [browserMark(settings.browser), settings.styles];
   const key = createHash('sha256').update(marks.join('\n')).update(readFileSync(order.html)).digest('hex');
   const stored = join(settings.store, `${key}.pdf`);
   if (!existsSync(stored)) {
     settings.progress(`Printing ${shortName(order.pdf)}`);
-    writeFile(stored, await printTwice(page, order.html));
+    keepWhole(stored, await printTwice(page, order.html));
   }
   const now = new Date();
   utimesSync(stored, now, now);

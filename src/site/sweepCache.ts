@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Places } from './places.ts';
 
 const day = 86_400_000;
 
@@ -14,7 +15,7 @@ function removeOlder(folder: string, days: number, wanted: (name: string) => boo
 }
 
 /** Removes what builds have left: PDFs that were not used for a month, and folders of builds that were stopped. */
-export function sweepCache(cache: string): void {
-  removeOlder(join(cache, 'pdf'), 30, (name) => name.endsWith('.pdf'));
+export function sweepCache({ cache, pdfs }: Pick<Places, 'cache' | 'pdfs'>): void {
+  removeOlder(pdfs, 30, (name) => name.endsWith('.pdf'));
   removeOlder(cache, 1, (name) => name.startsWith('site-'));
 }

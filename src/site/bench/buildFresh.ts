@@ -4,7 +4,12 @@ import { buildSite } from '../buildSite.ts';
 import { placesUnder } from '../places.ts';
 
 const [home = '', folder = '', browser = ''] = process.argv.slice(2);
-const places = { ...placesUnder(home), output: join(folder, 'output'), cache: join(folder, 'cache') };
+const places = {
+  ...placesUnder(home),
+  output: join(folder, 'output'),
+  cache: join(folder, 'cache'),
+  pdfs: join(folder, 'pdf'),
+};
 const { problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
 if (problems.length > 0) throw new Error(problems.join('\n'));
 // Node gives kilobytes, whatever the system counts in.

@@ -33,7 +33,8 @@ export async function buildJobs(
 ): Promise<BuiltSite> {
   const root = mkdtempSync(join(tmpdir(), 'packet-pages-'));
   for (const [slug, text] of Object.entries(texts)) writeFile(join(root, 'jobs', slug, 'job.yaml'), text);
-  const places = placesUnder(home, root);
+  // What the program itself has printed from the same page, with the same browser and styles, is not printed again.
+  const places = { ...placesUnder(home, root), pdfs: placesUnder(home).pdfs };
   const { jobs, problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
   if (problems.length > 0) throw new Error(problems.join('\n'));
   const packetOf = (slug: string): Packet =>
