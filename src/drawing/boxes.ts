@@ -61,6 +61,9 @@ export function corners(box: Box): readonly Spot[] {
 
 /** Whether the segment a–b meets the box (Liang–Barsky clipping). */
 export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box): boolean {
+  // Most segments lie wholly on one side of the box, and this is asked a million times a plan.
+  if ((ax < box.left && bx < box.left) || (ax > box.right && bx > box.right)) return false;
+  if ((ay < box.bottom && by < box.bottom) || (ay > box.top && by > box.top)) return false;
   let [low, high] = [0, 1];
   const sides = [
     [ax - bx, ax - box.left],

@@ -140,9 +140,12 @@ function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean
 
 function leadOut(request: NameRequest, ground: NameGround, spots: readonly Spot[], state: State): boolean {
   const one = block(request, sizes.smallest, 0, false);
-  const near = spots.filter((spot) => distance(spot, request.pole) <= longest);
-  const nearest = near.sort((a, b) => distance(a, request.pole) - distance(b, request.pole));
-  const spot = nearest.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
+  const near = spots
+    .map((at) => ({ at, far: distance(at, request.pole) }))
+    .filter(({ far }) => far <= longest)
+    .sort((a, b) => a.far - b.far)
+    .map(({ at }) => at);
+  const spot = near.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
   if (!spot) return false;
   const box = blockBox(one, spot);
   const end = nearestOn(request.pole, grow(box, 0.4));

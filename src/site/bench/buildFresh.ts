@@ -1,15 +1,10 @@
-/** `node buildFresh.ts <program> <folder> <browser>`: builds every job to the empty folder, then prints its peak memory in MB. */
+/** `node buildFresh.ts <program> <folder> <browser>`: builds the jobs in the folder's `jobs`, then prints its peak memory in MB. */
 import { join } from 'node:path';
 import { buildSite } from '../buildSite.ts';
 import { placesUnder } from '../places.ts';
 
 const [home = '', folder = '', browser = ''] = process.argv.slice(2);
-const places = {
-  ...placesUnder(home),
-  output: join(folder, 'output'),
-  cache: join(folder, 'cache'),
-  pdfs: join(folder, 'pdf'),
-};
+const places = { ...placesUnder(home, folder), home, layouts: join(home, 'layouts') };
 const { problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
 if (problems.length > 0) throw new Error(problems.join('\n'));
 // Node gives kilobytes, whatever the system counts in.
