@@ -63,17 +63,20 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
     reasons: one.reason.map(({ code, figures }) => say(code, surfaceFigures(context, surface, figures))),
-    pieces: one.pieces,
-    whole: one.whole,
-    cut: one.cut,
-    smallest: length(one.smallest),
-    smallestShare: `${number(one.smallestShare * 100, 0)} %`,
+    pieces: `${one.pieces} = ${one.whole} + ${one.cut}`,
+    smallest: `${length(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
     underHalf: one.underHalf,
     nearFull: one.nearFull,
     hardCuts: one.hardCuts,
     webFaults: one.webFaults,
     cutLength: longLength(one.cutLength),
-    along: `${length(left)} · ${length(right)}`,
-    across: `${length(near)} · ${length(far)}`,
+    along: pair(length(left), length(right)),
+    across: pair(length(near), length(far)),
   };
+}
+
+/** Two lengths with their unit said once. */
+function pair(one: string, other: string): string {
+  const unit = other.slice(other.lastIndexOf(' '));
+  return `${one.endsWith(unit) ? one.slice(0, -unit.length) : one} · ${other}`;
 }

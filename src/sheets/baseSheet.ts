@@ -20,18 +20,39 @@ export const baseSheet: Sheet = {
       .map((surface, i) => basePage(context, surface, i)),
 };
 
-/** What the lists under the drawing want, in mm, so that a floor with little to tell stands on one page. */
-const LISTS_MM = 120;
+/** Heights in mm of what stands round the drawing, and the least that a drawing is given where all that fills a page. */
+const MM = { stop: 11, row: 7.3, head: 8, goes: 6.1, key: 14, note: 13 } as const;
+const DRAWING_LEAST_MM = 70;
+
+/** What the lists of a page want, in mm, so that a floor stands on one page in the largest scale that leaves them room. */
+function listsMm(rows: { stops: number; found: number; flat: number; goes: number }): number {
+  const table = (count: number, mm: number) => (count > 0 ? MM.head + count * mm : 0);
+  const lists = table(rows.found, MM.row) + table(rows.flat, MM.row) + table(rows.goes, MM.goes);
+  return rows.stops * MM.stop + MM.key + lists + MM.note;
+}
+
+/** As many rows stand beside the check bar, under a drawing that is lower than the bar; more may run on to the next page. */
+const MOST_BESIDE = 8;
 
 function basePage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
   const { packet, say } = context;
   const { system, paper } = packet.spec.print;
+  const found = foundRows(context, surface, i === 0);
+  const house = i === 0 ? ofTheHouse(context) : { stops: [], goes: [], checks: [] };
+  const flat = baseFlatness(context, surface);
+  const wanted = listsMm({
+    stops: house.stops.length,
+    found: found.length + 1 + house.checks.length,
+    flat: flat.spots.length + flat.fill.length + 1,
+    goes: house.goes.length,
+  });
+  const space = drawingSpace(paper, 'portrait', wanted);
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
     label: say('sheet.base-sheet.drawing', { name: surface.name }),
     system,
     say,
-    space: drawingSpace(paper, 'portrait', LISTS_MM),
+    space: { ...space, heightMm: Math.max(space.heightMm, DRAWING_LEAST_MM) },
   });
   return {
     ...(i > 0 ? { suffix: surface.name } : {}),
@@ -40,9 +61,10 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
       units: surface.base?.readings.length ? say(`sheet.base-sheet.readings.${system}`) : '',
-      found: foundRows(context, surface, i === 0),
-      ...(i === 0 ? ofTheHouse(context) : { stops: [], goes: [], checks: [] }),
-      ...baseFlatness(context, surface),
+      found,
+      beside: found.length <= MOST_BESIDE,
+      ...house,
+      ...flat,
     },
   };
 }

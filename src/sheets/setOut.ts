@@ -1,6 +1,7 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
+import { figuresApart } from './figuresApart.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { setOutFigures } from './setOutFigures.ts';
@@ -29,6 +30,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
     step,
     space: bothSpaces(paper, BELOW_MM),
   });
+  const figures = setOutFigures(context, surface, drawing.moved);
   const [short, long] = chalk.check.legs;
   const check = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
   return {
@@ -41,7 +43,8 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
       middle: say('sheet.set-out.middle', { half: length(surface.joint / 2) }),
-      ...setOutFigures(context, surface, drawing.moved),
+      apart: figuresApart(figures, drawing, paper, drawing.orientation),
+      ...figures,
     },
   };
 }

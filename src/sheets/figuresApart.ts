@@ -1,0 +1,52 @@
+import type { Space } from '../drawing/index.ts';
+import { pageSpace } from './drawingSpace.ts';
+import type { setOutFigures } from './setOutFigures.ts';
+
+type Figures = ReturnType<typeof setOutFigures>;
+
+/** Heights of what stands under the drawing, in mm: a mark of two lines, heads, a line of small text, one of a stick. */
+const MM = { mark: 8.2, head: 9, line: 4.3, joint: 4.6 } as const;
+
+/** Joints side by side on a stick's table; letters of small text that stand on a millimetre. */
+const POLE_COLUMNS = 4;
+const LETTERS_A_MM = 0.66;
+
+/** What the drawing's page holds besides, in mm: the drawing with its bars at least, and the check and first tile. */
+const BARS_LEAST_MM = 113;
+const CHECK_MM = 9 + 2 + 14;
+
+/** How much larger the type is where the figures have a page to themselves. */
+const ROOMY = 1.25;
+
+/**
+ * Whether the figures of the set-out do better on a page of their own: they do not fit under the drawing, and fill no more
+ * than one page in larger type. Figures of several pages begin under the drawing.
+ */
+export function figuresApart(
+  figures: Figures,
+  drawing: Space,
+  paper: 'letter' | 'a4',
+  way: 'portrait' | 'landscape',
+): boolean {
+  const page = pageSpace(paper, way);
+  const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM);
+  const height = figuresHeight(figures, page.widthMm);
+  return height > under && height * ROOMY <= page.heightMm;
+}
+
+/** Roughly how high the figures stand, in mm. */
+function figuresHeight({ lines, later, poles, adjusted, trueTo }: Figures, widthMm: number): number {
+  const table = (rows: Figures['lines']) =>
+    rows.reduce<number>((sum, { marks }) => sum + Math.max(1, marks.length) * MM.mark, MM.head);
+  const letters = adjusted.reduce(
+    (sum, { id, read, used, correction }) => sum + `${id}${read}${used}${correction}`.length + 10,
+    30,
+  );
+  return [
+    table(lines),
+    trueTo ? MM.line : 0,
+    ...later.map((set) => 2 * MM.line + (set.lines.length > 0 ? table(set.lines) : 0)),
+    ...poles.map(({ joints }) => MM.head + Math.ceil(joints.length / POLE_COLUMNS) * MM.joint),
+    Math.ceil(letters / (widthMm * LETTERS_A_MM)) * MM.line,
+  ].reduce((sum, height) => sum + height, 0);
+}

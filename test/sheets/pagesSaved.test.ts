@@ -1,0 +1,31 @@
+import { describe, expect, test } from 'vitest';
+import { figuresApart } from '../../src/sheets/figuresApart.ts';
+import { demos } from './demos.ts';
+
+const dataOf = (slug: string, template: string) =>
+  demos.find((demo) => demo.slug === slug)!.sheets.find((sheet) => sheet.template === template)!
+    .data as Record<string, unknown>;
+
+describe('sheets that would spill a few lines on a second page', () => {
+  test('seven cards that are low enough stand on one page of eight, five on one of six', () => {
+    expect((dataOf('rowan-bath', 'hard-cuts').cards as unknown[]).length).toBe(7);
+    expect(dataOf('rowan-bath', 'hard-cuts').low).toBe(true);
+    expect(dataOf('quarry-kitchen', 'hard-cuts').low).toBe(false);
+  });
+
+  test('figures of the set-out go to a page of their own where the drawing leaves them no room', () => {
+    expect(dataOf('rowan-bath', 'set-out').apart).toBe(true);
+    expect(dataOf('fernlea-boot-room', 'set-out').apart).toBe(false);
+  });
+
+  test('figures of more than a page begin under the drawing', () => {
+    const figures = dataOf('rowan-bath', 'set-out') as unknown as Parameters<typeof figuresApart>[0];
+    const many = { ...figures, lines: Array.from({ length: 12 }, () => figures.lines[0]!) };
+    expect(figuresApart(many, { widthMm: 180, heightMm: 60 }, 'letter', 'portrait')).toBe(false);
+  });
+
+  test('two cuts of a start have their unit once', () => {
+    const [{ rows }] = dataOf('rowan-bath', 'alternatives').surfaces as [{ rows: { along: string }[] }];
+    for (const { along } of rows) expect(along.match(/ in/g)).toHaveLength(1);
+  });
+});
