@@ -5,7 +5,7 @@ export default async function (config) {
   await typescriptPlugin(config, {
     entry: './siteParts.ts',
     globals: ['t', 't2', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets', 'inlined'],
-    data: ['jobPages', 'sheetPages', 'bundlePages', 'sawPages'],
+    data: ['indexPages', 'jobPages', 'sheetPages', 'bundlePages', 'sawPages'],
   });
   config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });
   for (const folder of ['./src/', './jobs/', './layouts/']) config.addWatchTarget(folder);

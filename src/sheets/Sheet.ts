@@ -22,5 +22,7 @@ export interface SheetPage {
   readonly scale?: string;
   /** Where this page is bound, when not where its kind is. */
   readonly bundles?: readonly Bundle[];
+  /** For another job to be written on: it carries no name, revision or date of this one. */
+  readonly blank?: true;
   readonly data: unknown;
 }

@@ -23,7 +23,8 @@ export interface SheetView {
   readonly scale?: string;
   /** Whether check bars stand on the sheet; its foot then says how to use them. */
   readonly bars: boolean;
-  readonly head: {
+  /** Which job this is; missing on a blank sheet, which serves the next one. */
+  readonly head?: {
     readonly job: string;
     readonly revision: string;
     readonly date: string;

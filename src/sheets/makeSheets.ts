@@ -1,6 +1,6 @@
 import type { Packet } from '../packet/Packet.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
-import { sheetContext } from './SheetContext.ts';
+import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say, SheetView } from './SheetView.ts';
 import { sheets } from './sheets.ts';
 
@@ -26,13 +26,12 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
     ...frame(packet, sheet, page, context.say),
     lang,
     ...(second ? { second } : {}),
-    head: {
-      job: packet.job.title,
-      revision: packet.job.revision,
-      date: context.date(packet.job.date),
-      stamp: packet.job.stamp,
-    },
+    ...(page.blank ? {} : { head: headOf(packet, context) }),
   }));
+}
+
+function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView['head']> {
+  return { job: job.title, revision: job.revision, date: date(job.date), stamp: job.stamp };
 }
 
 function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<SheetView, 'lang' | 'head'> {

@@ -30,6 +30,8 @@ export interface Note {
 /** All that the pages of one job are made from. */
 export interface SiteJob {
   readonly slug: string;
+  /** What the pages were built from; missing where they must be built again. */
+  readonly mark?: string | undefined;
   /** The job file, for the form to correct; missing where only the index speaks of the job. */
   readonly text?: string;
   readonly lang: string;

@@ -1,33 +1,24 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
-import { type Core, core as ownCore } from './Core.ts';
-import { storedCard } from './cardStore.ts';
+import type { BuildWish } from './BuildWish.ts';
+import { type Building, buildJob } from './buildJob.ts';
+import { core } from './Core.ts';
 import { formPage } from './formPage.ts';
 import { inlinedSaw } from './inlined.ts';
-import { makeParts, type SiteFacts } from './makeParts.ts';
-import { makeSiteJob } from './makeSiteJob.ts';
-import { siteLanguage } from './packetOf.ts';
+import { makeParts } from './makeParts.ts';
+import { browserMark } from './openBrowser.ts';
 import type { Places } from './places.ts';
-import { printAll } from './printAll.ts';
+import { startPrinter } from './printer.ts';
+import { programMark } from './programMark.ts';
 import { publish } from './publish.ts';
 import { readFolders } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
 import { sweepCache } from './sweepCache.ts';
-import { readWords, type Words } from './words.ts';
-import { writeData } from './writeData.ts';
-import { renderPages, writeFile, writePages } from './writePages.ts';
-
-export interface BuildWish {
-  /** Jobs to build; all when there are none. */
-  readonly names: readonly string[];
-  readonly browser?: string;
-  readonly progress: (text: string) => void;
-  /** Another core than the program's own, for tests. */
-  readonly core?: Core;
-  /** Another folder of sheet templates, for tests. */
-  readonly sheetFolder?: string;
-}
+import { readWords } from './words.ts';
+import { writeSchema } from './writeData.ts';
+import { writeFile } from './writeFile.ts';
+import { renderPages, writePages } from './writePages.ts';
 
 export interface Built {
   readonly jobs: readonly SiteJob[];
@@ -35,49 +26,49 @@ export interface Built {
   readonly problems: readonly string[];
 }
 
-function readJobs(places: Places, wish: BuildWish, core: Core, words: Words): readonly SiteJob[] {
-  return readFolders(places.jobs).map((folder) => {
-    const asked = wish.names.length === 0 || wish.names.includes(folder.slug);
-    const stored = asked ? undefined : storedCard(places.cache, places.output, folder.slug);
-    if (stored) return stored;
-    wish.progress(`Working out ${folder.slug}`);
-    return makeSiteJob(folder, { core, words, output: places.output });
-  });
+type Assets = ReturnType<typeof readAssets>;
+
+function programOf({ home, layouts }: Places, browser: string | undefined): string {
+  return `${programMark(home, layouts)} ${browser ? browserMark(browser) : 'no browser'}`;
 }
 
-/** Renders all pages; jobs whose sheets fail are then left as they stand, and the rest is rendered without them. */
-async function render(jobs: readonly SiteJob[], words: Words, facts: SiteFacts) {
-  const parts = makeParts(jobs, words, facts);
-  const pages = await renderPages(parts);
-  if (parts.failures.length === 0) return { jobs, pages };
-  const mended = jobs.map((job): SiteJob => {
-    const lines = parts.failures
-      .filter((failure) => failure.slug === job.slug)
-      .map((failure) =>
-        words.say(siteLanguage)('site.problem.sheet', {
-          ...failure,
-          file: `jobs/${job.slug}/job.yaml`,
-        }),
-      );
-    if (lines.length === 0) return job;
-    return { ...job, pages: 'keep', stale: true, problems: [...job.problems, ...new Set(lines)] };
-  });
-  return { jobs: mended, pages: await renderPages(makeParts(mended, words, facts)) };
+function prepare(places: Places, wish: BuildWish, assets: Assets): Building {
+  const { home, pdfs: store } = places;
+  const { browser, progress } = wish;
+  return {
+    places,
+    wish,
+    staging: join(places.cache, `site-${process.pid}`),
+    core: wish.core ?? core,
+    words: readWords(join(places.layouts, 'words')),
+    facts: {
+      pdfs: browser !== undefined,
+      sheetFolder: wish.sheetFolder ?? 'sheets',
+      inlined: inlinedSaw(home),
+    },
+    program: wish.program ?? (wish.core ? undefined : programOf(places, browser)),
+    printer: browser ? startPrinter({ browser, store, styles: hashAssets(assets), progress }) : undefined,
+  };
 }
 
-async function print(jobs: readonly SiteJob[], staging: string, places: Places, wish: BuildWish) {
-  if (!wish.browser) return [];
-  const orders = jobs
-    .filter((job) => job.pages === 'write')
-    .flatMap(({ slug, bundles }) =>
-      bundles.map(({ name }) => ({
-        html: join(staging, slug, 'print', `${name}.html`),
-        pdf: join(staging, slug, `${name}.pdf`),
-      })),
-    );
-  const styles = hashAssets(readAssets(places.home));
-  const store = places.pdfs;
-  return printAll(orders, { browser: wish.browser, store, styles, progress: wish.progress });
+async function buildJobs(building: Building): Promise<readonly SiteJob[]> {
+  const jobs: SiteJob[] = [];
+  for (const folder of readFolders(building.places.jobs)) jobs.push(await buildJob(folder, building));
+  return jobs;
+}
+
+async function buildAside(building: Building, assets: Assets): Promise<Built> {
+  const { places, words, facts, staging, printer } = building;
+  for (const [path, content] of assets) writeFile(join(staging, path), content);
+  writeSchema(staging);
+  // The form's script is bundled by a process of its own while the jobs are worked out.
+  const [form, jobs] = await Promise.all([formPage(places, words), buildJobs(building)]);
+  writeFile(join(staging, 'form.html'), form);
+  writePages(await renderPages(makeParts(jobs, words, { ...facts, pages: 'index' })), staging);
+  const failed = (await printer?.done()) ?? [];
+  // A job whose PDF is missing is built again next time.
+  publish(failed.length > 0 ? jobs.map((job) => ({ ...job, mark: undefined })) : jobs, staging, places);
+  return { jobs, problems: [...jobs.flatMap((job) => job.problems), ...failed] };
 }
 
 /**
@@ -85,26 +76,13 @@ async function print(jobs: readonly SiteJob[], staging: string, places: Places, 
  * problem leaves what stood there before.
  */
 export async function buildSite(places: Places, wish: BuildWish): Promise<Built> {
-  const words = readWords(join(places.layouts, 'words'));
-  const read = readJobs(places, wish, wish.core ?? ownCore, words);
-  const staging = join(places.cache, `site-${process.pid}`);
+  const assets = readAssets(places.home);
+  const building = prepare(places, wish, assets);
   try {
-    wish.progress('Writing pages');
-    const facts = {
-      pdfs: wish.browser !== undefined,
-      sheetFolder: wish.sheetFolder ?? 'sheets',
-      inlined: inlinedSaw(places.home),
-    };
-    const { jobs, pages } = await render(read, words, facts);
-    writePages(pages, staging);
-    for (const [path, content] of readAssets(places.home)) writeFile(join(staging, path), content);
-    writeData(jobs, staging);
-    writeFile(join(staging, 'form.html'), await formPage(places, words));
-    const failed = await print(jobs, staging, places, wish);
-    publish(jobs, staging, places);
-    sweepCache(places);
-    return { jobs, problems: [...jobs.flatMap((job) => job.problems), ...failed] };
+    return await buildAside(building, assets);
   } finally {
-    rmSync(staging, { recursive: true, force: true });
+    await building.printer?.close();
+    sweepCache(places);
+    rmSync(building.staging, { recursive: true, force: true });
   }
 }

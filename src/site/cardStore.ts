@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { SiteJob } from './SiteJob.ts';
-import { writeFile } from './writePages.ts';
+import { writeFile } from './writeFile.ts';
 
 function cardFile(cache: string, slug: string): string {
   return join(cache, 'cards', `${slug}.json`);
@@ -9,8 +9,8 @@ function cardFile(cache: string, slug: string): string {
 
 /** Keeps what the index says of a job, so that other jobs can be built without it. */
 export function storeCard(cache: string, job: SiteJob): void {
-  const { slug, lang, card, problems, stale } = job;
-  writeFile(cardFile(cache, slug), JSON.stringify({ slug, lang, card, problems, stale }));
+  const { slug, mark, lang, card, problems, stale } = job;
+  writeFile(cardFile(cache, slug), JSON.stringify({ slug, mark, lang, card, problems, stale }));
 }
 
 /** A job as it was last built, for the index only; nothing when it never was. */

@@ -1,31 +1,22 @@
-import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, renameSync } from 'node:fs';
+import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { fontFiles } from './assetFiles.mjs';
 import { siteLanguage } from './packetOf.ts';
 import type { Places } from './places.ts';
+import { sourcesMark } from './programMark.ts';
 import type { Words } from './words.ts';
-import { writeFile } from './writePages.ts';
+import { writeFile } from './writeFile.ts';
 
 /** The first source of the form's script. */
 const entry = 'src/site/form/startForm.ts';
 /** Beginnings of the codes whose words the form says. */
 const spoken = /^(form|ask|problem)\.|^site\.allJobs$/;
 
-/** A fingerprint of everything a script may be made of. */
-function sourcesHash(home: string): string {
-  const hash = createHash('sha256');
-  const sources = readdirSync(join(home, 'src'), { recursive: true, encoding: 'utf8' });
-  for (const name of sources.filter((one) => one.endsWith('.ts')).sort())
-    hash.update(name).update(readFileSync(join(home, 'src', name)));
-  return hash.update(readFileSync(join(home, 'package-lock.json'))).digest('hex');
-}
-
 /** The form's script: the core and what shows it, in one piece. It is made anew only when a source has changed. */
 async function script({ home, cache }: Places): Promise<string> {
   const kept = join(cache, 'form', 'form.js');
-  const mark = `/*${sourcesHash(home)}*/\n`;
+  const mark = `/*${sourcesMark(home)}*/\n`;
   const before = existsSync(kept) ? readFileSync(kept, 'utf8') : '';
   if (before.startsWith(mark)) return before.slice(mark.length);
   const { outputFiles } = await build({

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'puppeteer';
-import { openBrowser } from './openBrowser.ts';
+import { browserMark, openBrowser } from './openBrowser.ts';
 
 /** A page that prints one document after another. */
 export interface LastingPage {
@@ -10,6 +10,10 @@ export interface LastingPage {
 }
 
 export interface LastingBrowser {
+  /** Tells it from another browser: what it prints is kept under this mark. */
+  readonly mark: string;
+  /** Starts it before it is needed, so that it is up by then. */
+  readonly warm: () => void;
   readonly page: () => LastingPage;
   readonly close: () => Promise<void>;
 }
@@ -38,5 +42,11 @@ export function lastingBrowser(path: string): LastingBrowser {
     };
     return { get, drop };
   };
-  return { page, close: async () => (await opening?.catch(() => undefined))?.close() };
+  const warm = () => void open().catch(() => undefined);
+  return {
+    mark: browserMark(path),
+    warm,
+    page,
+    close: async () => (await opening?.catch(() => undefined))?.close(),
+  };
 }

@@ -26,6 +26,8 @@ export interface Parts {
 }
 
 export interface SiteFacts {
+  /** Which pages are made; all when it is missing. */
+  readonly pages?: 'jobs' | 'index';
   /** Whether PDFs stand beside the pages. */
   readonly pdfs: boolean;
   /** Where the sheets' own templates lie. */
@@ -41,10 +43,11 @@ function languageOf(context: TemplateContext): string {
   throw new Error('t() has no language here: import the macro "with context"');
 }
 
-function pageLists(jobs: readonly SiteJob[], words: Words): Parts['data'] {
-  const written = jobs.filter((job) => job.pages === 'write');
+function pageLists(jobs: readonly SiteJob[], words: Words, pages: SiteFacts['pages']): Parts['data'] {
+  const written = jobs.filter((job) => job.pages === 'write' && pages !== 'index');
   const title = (job: SiteJob) => job.card?.title ?? job.slug;
   return {
+    indexPages: pages === 'jobs' ? [] : [{ lang: siteLanguage }],
     jobPages: written.map((job) => ({ slug: job.slug, lang: job.lang, title: title(job) })),
     sheetPages: written.flatMap((job) =>
       job.sheets.map(({ name, lang, title: own }) => ({
@@ -70,7 +73,8 @@ function pageLists(jobs: readonly SiteJob[], words: Words): Parts['data'] {
       job.bundles.map(({ name, sheets }) => {
         const lang = sheets[0]?.lang ?? siteLanguage;
         const own = words.say(lang)(`site.bundle.${name}`);
-        return { slug: job.slug, name, bundle: true, lang, title: `${title(job)} · ${own}` };
+        const head = sheets.some((sheet) => sheet.head) ? `${title(job)} · ` : '';
+        return { slug: job.slug, name, bundle: true, lang, title: head + own };
       }),
     ),
   };
@@ -121,5 +125,5 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
       }
     },
   };
-  return { globals, data: pageLists(jobs, words), failures };
+  return { globals, data: pageLists(jobs, words, facts.pages), failures };
 }

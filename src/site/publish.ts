@@ -5,7 +5,7 @@ import type { Places } from './places.ts';
 import { isSlug } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
 import { swapFolder } from './swapFolder.ts';
-import { writeFile } from './writePages.ts';
+import { writeFile } from './writeFile.ts';
 
 /** Output folders of jobs that are gone. Only what looks like a job's pages is ever removed. */
 function goneJobs(jobs: readonly SiteJob[], output: string): readonly string[] {

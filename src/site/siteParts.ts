@@ -8,8 +8,8 @@ import { makeSiteJob } from './makeSiteJob.ts';
 import { placesUnder } from './places.ts';
 import { readFolders } from './readFolders.ts';
 import { readWords } from './words.ts';
-import { writeData } from './writeData.ts';
-import { writeFile } from './writePages.ts';
+import { writeData, writeSchema } from './writeData.ts';
+import { writeFile } from './writeFile.ts';
 
 /** Pages of jobs that are gone would stay, because Eleventy removes nothing. */
 function removeGone(served: string, slugs: readonly string[]): void {
@@ -30,10 +30,8 @@ export default async function siteParts(): Promise<Parts> {
     served,
     jobs.map((job) => job.slug),
   );
-  writeData(
-    jobs.filter((job) => !job.stale),
-    served,
-  );
+  writeSchema(served);
+  for (const job of jobs.filter((one) => !one.stale)) writeData(job, served);
   writeFile(join(served, 'form.html'), await formPage(places, words));
   for (const line of jobs.flatMap((job) => job.problems)) process.stderr.write(`${line}\n`);
   return makeParts(jobs, words, {

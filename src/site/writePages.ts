@@ -1,17 +1,11 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { join, relative } from 'node:path';
 import { Eleventy } from '@11ty/eleventy';
 import type { Parts } from './makeParts.ts';
 import { type TemplateLoader, templateFaults } from './templateFaults.ts';
+import { writeFile } from './writeFile.ts';
 
 interface EleventyEvents {
   on<Told>(event: string, listener: (told: Told) => void): void;
-}
-
-/** Writes one file, with its folders. */
-export function writeFile(file: string, text: string | Uint8Array): void {
-  mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(file, text);
 }
 
 /** Renders every page from the parts: path under the output → HTML. Eleventy runs in memory and writes nothing. */

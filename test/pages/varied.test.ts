@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { printPdf } from '../../src/site/printPdf.ts';
-import { writeFile } from '../../src/site/writePages.ts';
+import { writeFile } from '../../src/site/writeFile.ts';
 import { atOnce } from './support/atOnce.ts';
 import { browserPath, patience } from './support/browserPath.ts';
 import { type BuiltSite, buildJobs } from './support/buildJobs.ts';

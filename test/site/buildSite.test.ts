@@ -76,6 +76,21 @@ describe('a build', () => {
     expect(read('hall/index.html')).toContain('Boot room');
     expect(read('index.html')).toMatch(/New name[\s\S]*hall/);
   });
+
+  test('passes over a job that has not changed, until its file or the program does', async () => {
+    const { root, places } = newPlace({ boot: good, hall: good });
+    const built = async (program: string) => {
+      const told: string[] = [];
+      await buildSite(places, { ...wish, program, progress: (line) => void told.push(line) });
+      return told.filter((line) => line.startsWith('Working out'));
+    };
+    expect(await built('one')).toHaveLength(2);
+    expect(await built('one')).toEqual([]);
+    expect(reader(root)('index.html')).toContain('./boot/index.html');
+    writeJobs(root, { hall: `${good}\nowner: Lee` });
+    expect(await built('one')).toEqual(['Working out hall']);
+    expect(await built('two')).toHaveLength(2);
+  });
 });
 
 describe('a job with problems', () => {

@@ -89,6 +89,23 @@ describe('a printed packet', () => {
     for (const { text } of pages) expect(text).toContain('has changed since');
   });
 
+  test('is printed once when two jobs hold the same page', async () => {
+    const same = 'title: Boot room\nstatus: planned';
+    const place = newPlace({ boot: same, hall: same });
+    const told: string[] = [];
+    const { problems } = await buildSite(place.places, { ...wish, progress: (line) => void told.push(line) });
+    expect(problems).toEqual([]);
+    expect(told.filter((line) => line.startsWith('Printed')).sort()).toEqual([
+      'Printed boot/crew.pdf',
+      'Printed boot/owner.pdf',
+      'Printed boot/packet.pdf',
+    ]);
+    const [one, other] = ['boot', 'hall'].map((slug) =>
+      readFileSync(join(place.root, 'output', slug, 'packet.pdf')),
+    );
+    expect(one!.equals(other!)).toBe(true);
+  });
+
   test('comes through a crash of the browser', async () => {
     const place = newPlace({ boot: 'title: Boot\nstatus: planned' });
     const fragile = join(place.root, 'fragile-headless-shell');

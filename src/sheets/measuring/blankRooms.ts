@@ -67,6 +67,7 @@ const page = (suffix: string, shape: string, blocks: readonly Block[]): SheetPag
   suffix,
   figures: { shape },
   bundles: ['measuring'],
+  blank: true,
   data: { blocks },
 });
 

@@ -14,6 +14,7 @@ const page = (name: string, blocks: readonly Block[]): SheetPage => ({
   suffix: name,
   figures: { shape: name },
   bundles: ['measuring'],
+  blank: true,
   data: { blocks },
 });
 

@@ -9,7 +9,7 @@ import { makeSiteJob } from '../makeSiteJob.ts';
 import type { Places } from '../places.ts';
 import { readFolders } from '../readFolders.ts';
 import { readWords } from '../words.ts';
-import { writeFile } from '../writePages.ts';
+import { writeFile } from '../writeFile.ts';
 import { printBarely } from './printBarely.ts';
 import { renderPlainly } from './renderPlainly.ts';
 import type { Step } from './Step.ts';

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { goldenFolder } from '../golden/goldenSheets.ts';
 import { takePictures } from '../golden/takePictures.ts';
-import { writeFile } from '../writePages.ts';
+import { writeFile } from '../writeFile.ts';
 import type { CommandInput } from './CommandInput.ts';
 
 /** Takes the golden pictures anew, over those that are there. */

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { starterJob } from '../../job/starterJob.ts';
 import { placesUnder } from '../places.ts';
 import { isSlug } from '../readFolders.ts';
-import { writeFile } from '../writePages.ts';
+import { writeFile } from '../writeFile.ts';
 import type { CommandInput } from './CommandInput.ts';
 
 /** Why a job cannot be started under this name, or nothing. */

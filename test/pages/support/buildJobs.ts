@@ -5,7 +5,7 @@ import type { Packet } from '../../../src/packet/Packet.ts';
 import { buildSite } from '../../../src/site/buildSite.ts';
 import { placesUnder } from '../../../src/site/places.ts';
 import { readFolders } from '../../../src/site/readFolders.ts';
-import { writeFile } from '../../../src/site/writePages.ts';
+import { writeFile } from '../../../src/site/writeFile.ts';
 import { home } from './browserPath.ts';
 
 export interface BuiltJob {
