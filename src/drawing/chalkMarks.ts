@@ -1,9 +1,10 @@
 import type { ChalkLine } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { boxOf } from './boxes.ts';
+import { type Box, boxOf } from './boxes.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, flag, move } from './signs.ts';
+import { clipSegment } from './template/clipSegment.ts';
 import { path, sizes, text } from './text.ts';
 
 /** A chalk line runs this far past the wall, and a flag's radius, in mm of paper. */
@@ -12,13 +13,22 @@ const flagRadius = 3;
 
 /** A chalk line from wall to wall and a little past, with its flag at both ends. */
 export function chalkLine(line: ChalkLine, scale: Scale): readonly Mark[] {
-  const [from, to] = [toPaper(scale, line.from), toPaper(scale, line.to)];
+  return chalkBetween(toPaper(scale, line.from), toPaper(scale, line.to), line.name);
+}
+
+/** The part of a chalk line that lies in a box, drawn on as at a wall where it leaves the box. */
+export function chalkLineIn(line: ChalkLine, scale: Scale, box: Box): readonly Mark[] {
+  const part = clipSegment(toPaper(scale, line.from), toPaper(scale, line.to), box);
+  return part ? chalkBetween(...part, line.name) : [];
+}
+
+function chalkBetween(from: Spot, to: Spot, name: string): readonly Mark[] {
   const angle = angleTo(from, to);
   const [start, end] = [move(from, angle, -runPast), move(to, angle, runPast)];
   return [
     path([start, end], 'chalk'),
-    ...flag(move(start, angle, -flagRadius), line.name, flagRadius),
-    ...flag(move(end, angle, flagRadius), line.name, flagRadius),
+    ...flag(move(start, angle, -flagRadius), name, flagRadius),
+    ...flag(move(end, angle, flagRadius), name, flagRadius),
   ];
 }
 

@@ -6,6 +6,8 @@ import { endCuts } from './endCuts.ts';
 import type { Link } from './Link.ts';
 import type { Spot } from './Mark.ts';
 import { nameRequest } from './nameRequest.ts';
+import type { PlanParts } from './PlanParts.ts';
+import { partNumbers, partSeams } from './partFrames.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
 import { pieceAreas } from './pieceMarks.ts';
@@ -27,6 +29,8 @@ export interface PlanOptions extends DrawOptions {
   readonly numbers?: boolean;
   /** Words outside the room: end cuts and doors; default true. A small plan has no place for them. */
   readonly outside?: boolean;
+  /** The pages on which parts of the plan stand at a larger scale: drawn with their match lines and numbers in place of names. */
+  readonly parts?: PlanParts;
   /** What each piece leads to on a page that can be tapped. */
   readonly linkOf?: (piece: PacketPiece) => Omit<Link, 'rings'>;
 }
@@ -42,6 +46,9 @@ export interface PlanDrawing extends Drawing {
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
 const borders = [12.5, 20, 30] as const;
+/** Points of the numbers of parts. */
+const partNumber = 20;
+
 /** What is drawn before names are placed, and sizes that still need a place. */
 function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceScale, options: PlanOptions) {
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
@@ -71,6 +78,20 @@ function pieceLinks(
   });
 }
 
+/** The plan with the numbers of its parts: their pages have the names. */
+function overviewAt(
+  surface: PacketSurface,
+  options: PlanOptions,
+  on: SurfaceScale,
+  parts: PlanParts,
+): PlanDrawing {
+  const { scale, widthMm, heightMm, orientation } = on;
+  const { marks } = layers(surface, on, options);
+  const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
+  const pages = [...partSeams(parts, scale), ...partNumbers(parts, scale, partNumber)];
+  return { ...penSvg([...marks, ...pages], frame), orientation, unnamed: [], counted: false };
+}
+
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
   const { marks, toLead } = layers(surface, on, options);
@@ -78,6 +99,7 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
   const ground = {
     paper: { left: 0, bottom: 0, right: widthMm, top: heightMm },
     outline,
+    bare: surface.obstacles.map(({ ring }) => ring.map((point) => toPaper(scale, point))),
     taken: takenBy(marks).boxes,
   };
   const numbers = options.numbers ?? false;
@@ -98,12 +120,14 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
 
 /**
  * The plan of a surface in the room's frame, the first wall at the foot: every piece by its look and name, walls,
- * obstacles, doors, seams, chalk lines with their quarters, and the cuts at the ends of both axes.
+ * obstacles, doors, seams, chalk lines with their quarters, and the cuts at the ends of both axes. Where it stands on several
+ * pages, this is the one that shows them all.
  */
 export function drawPlan(surface: PacketSurface, options: PlanOptions): PlanDrawing {
   const [tight, ...wider] = borders.map((border) =>
     surfaceScale(surface, options.space, border, options.system),
   );
+  if (options.parts) return overviewAt(surface, options, tight!, options.parts);
   let best = planAt(surface, options, tight!);
   for (const on of wider) {
     if (best.unnamed.length === 0 || on.scale.ratio !== best.ratio) break;

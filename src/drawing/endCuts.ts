@@ -1,6 +1,7 @@
 import { lineThroughShape, type Point } from '../geometry/index.ts';
 import { printLength, type System, sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -64,14 +65,15 @@ export interface EndCutPrint {
   readonly say: Say;
 }
 
-/** The pieces at the ends of both axes, outside the wall they meet: size and share of a tile. */
+/** The pieces at the ends of both axes, outside the wall they meet: size and share of a tile; of those that end in a box, if given. */
 export function endCuts(
   surface: PacketSurface,
   scale: Scale,
   print: EndCutPrint,
   taken: Taken,
+  box?: Box,
 ): { readonly marks: readonly Mark[]; readonly toLead: readonly NameRequest[] } {
-  const all = ends(surface, scale, print);
+  const all = ends(surface, scale, print).filter(({ wall }) => !box || within(boxOf([wall]), box));
   const level = surface.turn % 90 === 0;
   const marks = level ? all.flatMap((end) => beside(end, taken) ?? []) : [];
   const toLead = level ? [] : all.map(({ words, wall }) => ({ name: words, rings: [], pole: wall }));

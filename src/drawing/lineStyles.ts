@@ -22,6 +22,8 @@ export const lineStyles = {
   fullTile: { width: 0.18, dash: [2, 1] },
   /** The very edge of a piece at full size. */
   exact: { width: 0.18 },
+  /** Where the next page of a drawing goes on. */
+  match: { width: 0.7, dash: [12, 2, 2, 2, 2, 2] },
   /** Where pages are joined, and where a drawing is broken off. */
   register: { width: 0.25 },
   chalk: { width: 0.5, dash: [8, 2, 0.5, 2] },

@@ -9,6 +9,8 @@ import { sizes } from './text.ts';
 export interface NameGround {
   readonly paper: Box;
   readonly outline: readonly Spot[];
+  /** Rings inside the outline where no tile lies: a name may be led into them. */
+  readonly bare?: readonly (readonly Spot[])[];
   readonly taken: readonly Box[];
 }
 
@@ -108,8 +110,8 @@ function placeInside(request: NameRequest, state: State): boolean {
   return false;
 }
 
-/** Free spots outside the outline, as a grid over the paper. */
-function spotsOutside({ paper, outline }: NameGround): readonly Spot[] {
+/** Free spots where no tile lies, as a grid over the paper. */
+function spotsOutside({ paper, outline, bare = [] }: NameGround): readonly Spot[] {
   const columns = Math.floor((paper.right - paper.left) / grid);
   const rows = Math.floor((paper.top - paper.bottom) / grid);
   return Array.from(
@@ -118,7 +120,7 @@ function spotsOutside({ paper, outline }: NameGround): readonly Spot[] {
       paper.left + ((i % columns) + 0.5) * grid,
       paper.bottom + (Math.floor(i / columns) + 0.5) * grid,
     ],
-  ).filter((spot) => !inRings(spot, [outline]));
+  ).filter((spot) => !inRings(spot, [outline]) || inRings(spot, bare));
 }
 
 const nearestOn = ([x, y]: Spot, box: Box): Spot => [
@@ -127,10 +129,12 @@ const nearestOn = ([x, y]: Spot, box: Box): Spot => [
 ];
 
 function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean {
-  const { outline, paper } = ground;
+  const { outline, paper, bare = [] } = ground;
   const roomy = grow(box, outside);
   if (!within(box, paper) || state.taken.some((other) => overlap(box, other, apart))) return false;
-  if (outline.some((a, i) => segmentMeets(a, outline[(i + 1) % outline.length]!, roomy))) return false;
+  const meets = (ring: readonly Spot[]) =>
+    ring.some((a, i) => segmentMeets(a, ring[(i + 1) % ring.length]!, roomy));
+  if (meets(outline) || bare.some(meets)) return false;
   const to = nearestOn(from, box);
   return (
     !state.taken.some((other) => segmentMeets(from, to, grow(other, 0.3))) &&
@@ -139,13 +143,16 @@ function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean
 }
 
 function leadOut(request: NameRequest, ground: NameGround, spots: readonly Spot[], state: State): boolean {
-  const one = block(request, sizes.smallest, 0, false);
   const near = spots
     .map((at) => ({ at, far: distance(at, request.pole) }))
     .filter(({ far }) => far <= longest)
     .sort((a, b) => a.far - b.far)
     .map(({ at }) => at);
-  const spot = near.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
+  const level = block(request, sizes.smallest, 0, false);
+  const upright = block(request, sizes.smallest, 90, false);
+  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
+  const beside = free(level);
+  const [one, spot] = beside ? [level, beside] : [upright, free(upright)];
   if (!spot) return false;
   const box = blockBox(one, spot);
   const end = nearestOn(request.pole, grow(box, 0.4));
@@ -160,7 +167,7 @@ const mostLed = 60;
 
 /**
  * Puts every name where it can be read: inside its piece at 10 down to 8 points, straight or turned, and where none of
- * these fits, outside the outline on a leader. No two names overlap, and no leader crosses a name or another leader.
+ * these fits, where no tile lies on a leader. No two names overlap, and no leader crosses a name or another leader.
  */
 export function placeNames(requests: readonly NameRequest[], ground: NameGround): PlacedNames {
   const state: State = { taken: [...ground.taken], leaders: [], marks: [] };

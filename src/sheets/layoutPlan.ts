@@ -1,4 +1,11 @@
-import { drawCheckBars, drawPlan } from '../drawing/index.ts';
+import {
+  drawCheckBars,
+  drawKeyPlan,
+  drawPlan,
+  drawPlanPages,
+  type PlanDrawing,
+  type PlanOnPages,
+} from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { faultLines } from './faultLines.ts';
@@ -6,13 +13,16 @@ import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { wholeAndCut } from './wholeAndCut.ts';
 
-/** Where does every piece go? Each one to scale, named, whole and cut told apart, end cuts outside; below, what the layout itself has to say. */
+/**
+ * Where does every piece go? Each one to scale, named, whole and cut told apart, end cuts outside; below, what the layout
+ * itself has to say. Where the names can't be read on one page, an overview comes first, and then parts at a larger scale.
+ */
 export const layoutPlan: Sheet = {
   name: 'layout-plan',
   for: 'all',
   bundles: ['crew', 'office', 'packet'],
   speaks: 'crew',
-  make: (context) => context.packet.surfaces.map((surface, i) => planPage(context, surface, i)),
+  make: (context) => context.packet.surfaces.flatMap((surface, i) => planPages(context, surface, i)),
 };
 
 /** The key, a line for names that found no place, and the heading of the faults; then one line a fault, or two. */
@@ -20,30 +30,86 @@ const KEY_MM = 24;
 const FAULT_MM = 5;
 /** More than this would make the plan small: then the comparison of starts has them all. */
 const MOST_FAULTS = 6;
+/** The key and the small plan of the pages under a part. */
+const KEY_PLAN = { widthMm: 60, heightMm: 30 } as const;
+const PART_KEY_MM = 36;
 
-function planPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
+function planPages(context: SheetContext, surface: PacketSurface, i: number): SheetPage[] {
   const { packet, say } = context;
   const { system, paper, step } = packet.spec.print;
   const all = faultLines(context, surface);
   const faults = all.length > MOST_FAULTS ? [say('sheet.layout-plan.elsewhere', { count: all.length })] : all;
-  const drawing = drawPlan(surface, {
-    id: `plan-${i + 1}`,
-    label: say('sheet.layout-plan.drawing', { name: surface.name }),
-    system,
-    say,
-    step,
-    space: bothSpaces(paper, KEY_MM + FAULT_MM * faults.length),
-  });
+  const label = say('sheet.layout-plan.drawing', { name: surface.name });
+  const options = { id: `plan-${i + 1}`, label, system, say, step };
+  const space = bothSpaces(paper, KEY_MM + FAULT_MM * faults.length);
+  const onePage = drawPlan(surface, { ...options, space });
+  const pages = drawPlanPages(surface, onePage, { ...options, space: bothSpaces(paper, PART_KEY_MM) });
+  const suffix = i > 0 ? surface.name : '';
+  if (!pages) return [planPage(context, surface, i, onePage, { suffix, faults })];
+  const overview = drawPlan(surface, { ...options, space, parts: pages.parts });
+  const count = pages.pages.length;
+  return [
+    planPage(context, surface, i, overview, { suffix, faults, count }),
+    ...partPages(context, surface, i, pages),
+  ];
+}
+
+interface PlanWords {
+  readonly suffix: string;
+  readonly faults: readonly string[];
+  /** Pages that show parts of it at a larger scale. */
+  readonly count?: number;
+}
+
+function planPage(
+  context: SheetContext,
+  surface: PacketSurface,
+  i: number,
+  drawing: PlanDrawing,
+  { suffix, faults, count = 0 }: PlanWords,
+): SheetPage {
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
+    ...(suffix ? { suffix } : {}),
+    figures: { part: 0, count },
     landscape: drawing.orientation === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
-      bars: drawCheckBars({ id: `bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
+      bars: bars(context, `bars-${i + 1}`),
       unnamed: drawing.unnamed,
+      count,
       faults,
       ...wholeAndCut(surface),
     },
   };
+}
+
+function partPages(
+  context: SheetContext,
+  surface: PacketSurface,
+  i: number,
+  { parts, pages }: PlanOnPages,
+): SheetPage[] {
+  const label = context.say('sheet.layout-plan.key');
+  return pages.map(({ part, drawing }) => ({
+    suffix: i > 0 ? `${surface.name}-${part.number}` : String(part.number),
+    figures: { part: part.number, count: pages.length },
+    landscape: parts.orientation === 'landscape',
+    scale: `1:${parts.ratio}`,
+    data: {
+      plan: drawing.svg,
+      bars: bars(context, `bars-${i + 1}-${part.number}`),
+      unnamed: drawing.unnamed,
+      key: drawKeyPlan(surface, parts, part.number, {
+        id: `key-${i + 1}-${part.number}`,
+        label,
+        space: KEY_PLAN,
+      }).svg,
+    },
+  }));
+}
+
+function bars({ packet, say }: SheetContext, id: string): string {
+  const { system } = packet.spec.print;
+  return drawCheckBars({ id, label: say('drawing.bars'), system, say }).svg;
 }

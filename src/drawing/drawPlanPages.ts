@@ -1,0 +1,67 @@
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Space } from './Drawing.ts';
+import type { PlanDrawing, PlanOptions } from './drawPlan.ts';
+import { drawPlanPart, type PlanPartDrawing } from './drawPlanPart.ts';
+import type { PlanPart, PlanParts } from './PlanParts.ts';
+import { type Orientation, ratios } from './pickScale.ts';
+import { planGrid } from './planGrid.ts';
+
+/** As many names as fit one line under the plan may be left to it; a page with more can't be read. */
+const mostUnnamed = 6;
+/** Nobody lays out more pages than this. */
+const mostParts = 16;
+/** Paper round a part in mm: tight, and wider where names have to be led out. */
+const borders = [14, 22] as const;
+
+/** A plan on the pages it takes. */
+export interface PlanOnPages {
+  readonly parts: PlanParts;
+  readonly pages: readonly { readonly part: PlanPart; readonly drawing: PlanPartDrawing }[];
+}
+
+/** What is drawn, without the id that each page has for itself. */
+type PartsOptions = Omit<PlanOptions, 'space'> & { readonly space: Readonly<Record<Orientation, Space>> };
+
+function isLegible(drawings: readonly { unnamed: readonly string[]; counted: boolean }[]): boolean {
+  return drawings.every(({ unnamed, counted }) => !counted && unnamed.length <= mostUnnamed);
+}
+
+function onPages(
+  surface: PacketSurface,
+  options: PartsOptions,
+  ratio: number,
+  border: number,
+): PlanOnPages | undefined {
+  const parts = planGrid(surface, options.space, ratio, border);
+  if (parts.parts.length > mostParts || parts.parts.length < 2) return undefined;
+  const pages = parts.parts.map((part) => ({
+    part,
+    drawing: drawPlanPart(surface, parts, part, { ...options, id: `${options.id}-${part.number}` }),
+  }));
+  return { parts, pages };
+}
+
+/**
+ * A plan in parts, where the one drawn on one page can't be read: where more names than a line holds find no place on it.
+ * The smallest scale of the stated list at which every page can be read; undefined where one page does, or where no
+ * scale is legible on as many pages as can be handled.
+ */
+export function drawPlanPages(
+  surface: PacketSurface,
+  onePage: PlanDrawing,
+  options: PartsOptions,
+): PlanOnPages | undefined {
+  if (isLegible([onePage])) return undefined;
+  const larger = ratios[options.system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
+  for (const ratio of larger) {
+    const best = fewestUnnamed(borders.flatMap((border) => onPages(surface, options, ratio, border) ?? []));
+    if (best && isLegible(best.pages.map(({ drawing }) => drawing))) return best;
+  }
+  return undefined;
+}
+
+function fewestUnnamed(tried: readonly PlanOnPages[]): PlanOnPages | undefined {
+  const unnamed = ({ pages }: PlanOnPages) =>
+    pages.reduce((sum, { drawing }) => sum + drawing.unnamed.length, 0);
+  return [...tried].sort((a, b) => a.pages.length - b.pages.length || unnamed(a) - unnamed(b))[0];
+}
