@@ -38,7 +38,7 @@ export function makeFlatness(
     straightedge,
     all: departures(heights, every, straightedge),
   }));
-  const under = found.map(({ straightedge, all }) => judged(straightedge, all, floor.longest));
+  const under = found.map(({ straightedge, all }) => judged(straightedge, all, floor.longest, floor.system));
   const patchMean = gridMean(hollowsOf(heights, found[0]?.all ?? []));
   const levelMean = gridMean(heights.map((row) => row.map((one) => (one === null ? null : highest - one))));
   // A millimetre over a square metre is a litre.
@@ -47,8 +47,8 @@ export function makeFlatness(
   );
   const bags = (litres: number) => Math.ceil(litres / floor.bagLitres! - 1e-9);
   return {
-    needed: flatnessClass(floor.longest).name,
-    class: classOf(found),
+    needed: flatnessClass(floor.longest, floor.system).name,
+    class: classOf(found, floor.system),
     under,
     range: known.length === 0 ? 0 : highest - Math.min(...known),
     patchMean: Math.round(patchMean),
@@ -62,8 +62,13 @@ export function makeFlatness(
 const deepest = (all: readonly Departure[]): Departure | undefined =>
   all.reduce<Departure | undefined>((best, one) => (best && best.depth >= one.depth ? best : one), undefined);
 
-function judged(straightedge: Ticks, all: readonly Departure[], longest: Ticks): FlatnessUnder {
-  const limit = flatnessGap(longest, straightedge);
+function judged(
+  straightedge: Ticks,
+  all: readonly Departure[],
+  longest: Ticks,
+  system: System,
+): FlatnessUnder {
+  const limit = flatnessGap(longest, straightedge, system);
   const worst = deepest(all);
   return { straightedge, limit, pass: (worst?.depth ?? 0) <= limit, ...(worst ? { worst } : {}) };
 }
@@ -71,8 +76,10 @@ function judged(straightedge: Ticks, all: readonly Departure[], longest: Ticks):
 /** The best class whose limits hold under every straightedge that could be laid. */
 function classOf(
   found: readonly { readonly straightedge: Ticks; readonly all: readonly Departure[] }[],
+  system: System,
 ): Flatness['class'] {
-  const keeps = (side: Ticks) => found.every(({ straightedge, all }) => judged(straightedge, all, side).pass);
+  const keeps = (side: Ticks) =>
+    found.every(({ straightedge, all }) => judged(straightedge, all, side, system).pass);
   if (found.every(({ all }) => all.length === 0)) return 'unknown';
   if (keeps(sides.tight)) return 'tight';
   return keeps(sides.ordinary) ? 'ordinary' : 'neither';

@@ -23,7 +23,7 @@ export function makeMaterials(
   const surfaces = laidSurfaces(job, layouts);
   if (surfaces.length === 0) return [];
   const areaM2 = surfaces.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
-  const joints = surfaces.flatMap((laid) => softJoints(laid, job.base.heated));
+  const joints = surfaces.flatMap((laid) => softJoints(laid, job.base.heated, job.print.system));
   return [
     ...job.tiles.flatMap((tile) => {
       const plan = plans[tile.key];

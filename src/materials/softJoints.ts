@@ -1,6 +1,6 @@
 import { distancePointSegment, type Ring } from '../geometry/index.ts';
 import type { Meets } from '../job/Job.ts';
-import type { Ticks } from '../measure/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import { bayLimit, exteriorJointWidth, movementBays } from '../trade/index.ts';
 import { fieldRuns } from './fieldRuns.ts';
@@ -17,8 +17,8 @@ export interface SoftJoint {
 const OPEN: readonly Meets[] = ['flange', 'casing'];
 
 /** Every joint of a surface that is filled with sealant and not with grout, summed by width, the widest last. */
-export function softJoints(laid: Laid, heated: boolean): readonly SoftJoint[] {
-  return [...edgeJoints(laid), ...movementJoints(laid, heated)];
+export function softJoints(laid: Laid, heated: boolean, system: System): readonly SoftJoint[] {
+  return [...edgeJoints(laid), ...movementJoints(laid, heated, system)];
 }
 
 function edgeJoints({ layout: { frame } }: Laid): readonly SoftJoint[] {
@@ -48,8 +48,8 @@ function sidesOf(ring: Ring, edges: readonly RoomEdge[]): readonly { edge: RoomE
   });
 }
 
-function movementJoints({ spec, layout }: Laid, heated: boolean): readonly SoftJoint[] {
-  const limit = bayLimit(spec.exposure, heated);
+function movementJoints({ spec, layout }: Laid, heated: boolean, system: System): readonly SoftJoint[] {
+  const limit = bayLimit(spec.exposure, heated, system);
   const runs = fieldRuns(layout);
   return runs.flatMap((run, axis) => {
     const { bays, each } = movementBays(run, limit);

@@ -10,7 +10,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const tile =
     packet.spec.tiles.find(({ key }) => surface.pattern.tiles.some((one) => one.tile === key)) ??
     packet.spec.tiles[0]!;
-  const asked = flatnessClass(Math.max(tile.length, tile.width));
+  const asked = flatnessClass(Math.max(tile.length, tile.width), packet.spec.print.system);
   const { flatness } = surface;
   return {
     asked: say('sheet.base-sheet.asked', {

@@ -34,6 +34,9 @@ function listsMm(rows: { stops: number; found: number; flat: number; goes: numbe
 /** As many rows stand beside the check bar, under a drawing that is lower than the bar; more may run on to the next page. */
 const MOST_BESIDE = 8;
 
+/** Width of the key where it stands beside the drawing, in mm. */
+const KEY_MM = 46;
+
 function basePage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
   const { packet, say } = context;
   const { system, paper } = packet.spec.print;
@@ -62,6 +65,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
       bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
       units: surface.base?.readings.length ? say(`sheet.base-sheet.readings.${system}`) : '',
       found,
+      aside: drawing.widthMm + KEY_MM <= space.widthMm,
       beside: found.length <= MOST_BESIDE,
       ...house,
       ...flat,
@@ -70,12 +74,13 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
 }
 
 function ofTheHouse(context: SheetContext) {
-  const { packet, say } = context;
+  const { packet, say, second } = context;
   return {
     stops: gates(context).filter(({ stop }) => stop),
     goes: comesAndGoes(context),
     checks: (packet.baseChecks ?? []).map(({ what, state, code, figures }) => ({
       what: say(`sheet.base-sheet.${what}`),
+      second: second?.say(`sheet.base-sheet.${what}`) ?? '',
       text: say(code, sayFigures(context, figures)),
       state: state === 'open' ? '' : say(`limit.${state}`),
       failed: state === 'fail',

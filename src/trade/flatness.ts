@@ -1,20 +1,36 @@
-import type { Ticks } from '../measure/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
 import type { Fact } from './Fact.ts';
-import { feet, inches } from './inches.ts';
+import { inches, millimetres } from './inches.ts';
 
 interface FlatnessRow {
   readonly gap: number;
-  readonly overFeet: number;
+  readonly over: number;
   readonly shortGap: number;
   readonly shortOver: number;
 }
 
-/** Flatness by the tile's longest side: tight from `tightFrom` inches. Gaps and short spans in inches. */
-export const FLATNESS: Fact<{ tightFrom: number; ordinary: FlatnessRow; tight: FlatnessRow }> = {
+interface FlatnessRule {
+  readonly tightFrom: number;
+  readonly ordinary: FlatnessRow;
+  readonly tight: FlatnessRow;
+}
+
+/**
+ * Flatness by the tile's longest side: tight from `tightFrom`. In inches, and in the millimetres that the standard itself prints
+ * beside them, which are round and not converted.
+ */
+export const FLATNESS: Fact<Readonly<Record<System, FlatnessRule>>> = {
   value: {
-    tightFrom: 15,
-    ordinary: { gap: 1 / 4, overFeet: 10, shortGap: 1 / 16, shortOver: 12 },
-    tight: { gap: 1 / 8, overFeet: 10, shortGap: 1 / 16, shortOver: 24 },
+    inches: {
+      tightFrom: 15,
+      ordinary: { gap: 1 / 4, over: 120, shortGap: 1 / 16, shortOver: 12 },
+      tight: { gap: 1 / 8, over: 120, shortGap: 1 / 16, shortOver: 24 },
+    },
+    mm: {
+      tightFrom: 380,
+      ordinary: { gap: 6, over: 3000, shortGap: 1.6, shortOver: 300 },
+      tight: { gap: 3, over: 3000, shortGap: 2, shortOver: 610 },
+    },
   },
   mark: 'S',
   source: 'ANSI A108.01',
@@ -29,21 +45,24 @@ export interface FlatnessClass {
 }
 
 /**
- * How flat the base must be for a tile, all in ticks.
+ * How flat the base must be for a tile, all in ticks, by the figures of the system that the job is printed in.
  *
  * @example
  * flatnessClass(121920).name //=> 'tight'
  * flatnessClass(121839).name //=> 'ordinary'
+ * flatnessClass(96000, 'mm').gap //=> 1920
  */
-export function flatnessClass(longestSide: Ticks): FlatnessClass {
-  const name = longestSide >= inches(FLATNESS.value.tightFrom) ? 'tight' : 'ordinary';
-  const row = FLATNESS.value[name];
+export function flatnessClass(longestSide: Ticks, system: System = 'inches'): FlatnessClass {
+  const rule = FLATNESS.value[system];
+  const ticks = system === 'mm' ? millimetres : inches;
+  const name = longestSide >= ticks(rule.tightFrom) ? 'tight' : 'ordinary';
+  const { gap, over, shortGap, shortOver } = rule[name];
   return {
     name,
-    gap: inches(row.gap),
-    over: feet(row.overFeet),
-    shortGap: inches(row.shortGap),
-    shortOver: inches(row.shortOver),
+    gap: ticks(gap),
+    over: ticks(over),
+    shortGap: ticks(shortGap),
+    shortOver: ticks(shortOver),
   };
 }
 
@@ -54,9 +73,10 @@ export function flatnessClass(longestSide: Ticks): FlatnessClass {
  * @example
  * flatnessGap(97536, 975360) //=> 2032
  * flatnessGap(97536, 97536) //=> 508
+ * flatnessGap(96000, 640000, 'mm') //=> 1280
  */
-export function flatnessGap(longestSide: Ticks, straightedge: Ticks): Ticks {
-  const { gap, over, shortGap, shortOver } = flatnessClass(longestSide);
+export function flatnessGap(longestSide: Ticks, straightedge: Ticks, system: System = 'inches'): Ticks {
+  const { gap, over, shortGap, shortOver } = flatnessClass(longestSide, system);
   if (straightedge <= shortOver) return shortGap;
   return Math.max(shortGap, Math.round((gap * Math.min(straightedge, over)) / over));
 }

@@ -1,11 +1,22 @@
-import type { Ticks } from '../measure/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
 import type { Exposure } from './contact.ts';
 import type { Fact } from './Fact.ts';
 import { feet, millimetres } from './inches.ts';
 
-/** Most feet between movement joints: dry inside, and outside or inside in sun, heat or moisture; the stricter figures too. */
-export const MOVEMENT: Fact<{ dry: number; dryStrict: number; exposed: number; exposedStrict: number }> = {
-  value: { dry: 25, dryStrict: 20, exposed: 12, exposedStrict: 8 },
+/** Feet or metres between movement joints: dry inside, and outside or inside in sun, heat or moisture; the stricter figures too. */
+interface BayLimits {
+  readonly dry: number;
+  readonly dryStrict: number;
+  readonly exposed: number;
+  readonly exposedStrict: number;
+}
+
+/** Most between movement joints, in feet and in the round metres that are printed beside them. */
+export const MOVEMENT: Fact<Readonly<Record<'feet' | 'metres', BayLimits>>> = {
+  value: {
+    feet: { dry: 25, dryStrict: 20, exposed: 12, exposedStrict: 8 },
+    metres: { dry: 7.6, dryStrict: 6.1, exposed: 3.7, exposedStrict: 2.4 },
+  },
   mark: 'S',
   source: 'TCNA EJ171',
 };
@@ -26,9 +37,12 @@ export const SOFT_JOINT_CARRIED: Fact<boolean> = { value: true, mark: 'S', sourc
  * @example
  * bayLimit('dry') //=> 2438400
  * bayLimit('dry', true) //=> 1170432
+ * bayLimit('dry', false, 'mm') //=> 2432000
  */
-export function bayLimit(exposure: Exposure, heated = false): Ticks {
-  return feet(exposure === 'dry' && !heated ? MOVEMENT.value.dry : MOVEMENT.value.exposed);
+export function bayLimit(exposure: Exposure, heated = false, system: System = 'inches'): Ticks {
+  const kind = exposure === 'dry' && !heated ? 'dry' : 'exposed';
+  const { feet: inFeet, metres } = MOVEMENT.value;
+  return system === 'mm' ? millimetres(1000 * metres[kind]) : feet(inFeet[kind]);
 }
 
 /**

@@ -1,24 +1,24 @@
-import type { Ticks } from '../measure/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
 import type { Notch } from './bedDepth.ts';
 import type { Fact } from './Fact.ts';
-import { inches } from './inches.ts';
+import { inches, millimetres } from './inches.ts';
 
 interface TrowelRow {
   /** Longest side below which the row holds, in inches. */
   readonly under: number;
   readonly kind: Notch['kind'];
-  readonly width: number;
-  readonly depth: number;
-  readonly space: number;
+  /** Width, depth and space of the notches, as trowels are sold in each system. */
+  readonly inches: readonly [number, number, number];
+  readonly mm: readonly [number, number, number];
 }
 
-/** Trowel by the tile's longest side, in inches. Lift a tile and check. */
+/** Trowel by the tile's longest side. Lift a tile and check. */
 export const TROWELS: Fact<readonly TrowelRow[]> = {
   value: [
-    { under: 4, kind: 'v', width: 3 / 16, depth: 3 / 16, space: 0 },
-    { under: 8, kind: 'square', width: 1 / 4, depth: 1 / 4, space: 1 / 4 },
-    { under: 16, kind: 'square', width: 1 / 4, depth: 3 / 8, space: 1 / 4 },
-    { under: Number.POSITIVE_INFINITY, kind: 'square', width: 1 / 2, depth: 1 / 2, space: 1 / 2 },
+    { under: 4, kind: 'v', inches: [3 / 16, 3 / 16, 0], mm: [5, 5, 0] },
+    { under: 8, kind: 'square', inches: [1 / 4, 1 / 4, 1 / 4], mm: [6, 6, 6] },
+    { under: 16, kind: 'square', inches: [1 / 4, 3 / 8, 1 / 4], mm: [6, 10, 6] },
+    { under: Number.POSITIVE_INFINITY, kind: 'square', inches: [1 / 2, 1 / 2, 1 / 2], mm: [12, 12, 12] },
   ],
   mark: 'P',
   source: 'practice',
@@ -29,9 +29,11 @@ export const TROWELS: Fact<readonly TrowelRow[]> = {
  *
  * @example
  * trowelFor(96012) //=> { kind: 'square', width: 2032, depth: 3048, space: 2032 }
+ * trowelFor(96000, 'mm') //=> { kind: 'square', width: 1920, depth: 3200, space: 1920 }
  */
-export function trowelFor(longestSide: Ticks): Notch {
+export function trowelFor(longestSide: Ticks, system: System = 'inches'): Notch {
   const rows = TROWELS.value;
   const row = rows.find(({ under }) => longestSide < under * inches(1)) ?? rows[rows.length - 1]!;
-  return { kind: row.kind, width: inches(row.width), depth: inches(row.depth), space: inches(row.space) };
+  const [width, depth, space] = row[system].map(system === 'mm' ? millimetres : inches);
+  return { kind: row.kind, width: width!, depth: depth!, space: space! };
 }

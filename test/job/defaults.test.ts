@@ -58,5 +58,6 @@ describe('defaults', () => {
   test.each([2, 4, 7.9, 8, 12, 15.9, 16, 24])('the usual trowel for a tile of %f in', (side) => {
     const ticks = side * TICKS_PER_INCH;
     expect(notch.read(usualNotch(ticks).inches)).toEqual({ ok: true, value: trowelFor(ticks) });
+    expect(notch.read(usualNotch(ticks).mm)).toEqual({ ok: true, value: trowelFor(ticks, 'mm') });
   });
 });

@@ -107,6 +107,15 @@ describe('base and bed', () => {
     ['ordinary over 12 in: ANSI A108.01', trade.flatnessGap(inches(12), ft(1)), inches(1 / 16)],
     ['tight over 10 ft: ANSI A108.01', trade.flatnessGap(inches(24), ft(10)), inches(1 / 8)],
     ['tight over 24 in: ANSI A108.01', trade.flatnessGap(inches(24), ft(2)), inches(1 / 16)],
+    // The millimetres that the standard prints beside its inches, as reported in public; the paid text was not read.
+    [
+      'ordinary over 3 m: ANSI A108.01',
+      inMm(trade.flatnessGap(millimetres(300), millimetres(3000), 'mm')),
+      6,
+    ],
+    ['tight over 3 m: ANSI A108.01', inMm(trade.flatnessGap(millimetres(600), millimetres(3000), 'mm')), 3],
+    ['tight over 610 mm: ANSI A108.01', inMm(trade.flatnessGap(millimetres(600), millimetres(610), 'mm')), 2],
+    ['38 cm: ANSI A108.01', trade.flatnessClass(millimetres(380), 'mm').name, 'tight'],
     ['1/4 × 1/4 × 1/4, geometry', inIn(square(1 / 4, 1 / 4, 1 / 4)), 1 / 8],
     ['1/4 × 3/8 × 1/4, geometry', inIn(square(1 / 4, 3 / 8, 1 / 4)), 3 / 16],
     ['1/2 × 1/2 × 1/2, geometry', inIn(square(1 / 2, 1 / 2, 1 / 2)), 1 / 4],
@@ -152,6 +161,7 @@ describe('movement joints', () => {
   check([
     ['25 ft inside: TCNA EJ171', bays(25, dry), [1, 25]],
     ['26 ft inside: TCNA EJ171', bays(26, dry), [2, 13]],
+    ['dry in metres: TCNA EJ171, from memory', inMm(trade.bayLimit('dry', false, 'mm')), 7600],
     ['42 ft inside: TCNA EJ171', bays(42, dry), [2, 21]],
     ['30 ft exposed: TCNA EJ171', bays(30, wet), [3, 10]],
     ['42 ft exposed: TCNA EJ171', bays(42, wet), [4, 10.5]],

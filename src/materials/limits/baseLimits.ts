@@ -8,7 +8,7 @@ import { limitOf, ON_SITE } from './limitOf.ts';
 export function baseLimits(job: Job, { spec, tile }: Laid): readonly Limit[] {
   const longest = Math.max(tile.length, tile.width);
   const notch = job.products.mortar.notch;
-  const wanted = trowelFor(longest);
+  const wanted = trowelFor(longest, job.print.system);
   const deepEnough = bedDepth(notch) >= bedDepth(wanted);
   return [
     ...flatnessLimits(job, spec.name, longest),

@@ -6,7 +6,7 @@ import { limitOf, ON_SITE } from './limitOf.ts';
 
 /** Each reading under a straightedge against the flatness that a tile asks for; without readings, what to check. */
 export function flatnessLimits(job: Job, surface: string, longest: Ticks): readonly Limit[] {
-  const { gap, over, shortGap, shortOver, name } = flatnessClass(longest);
+  const { gap, over, shortGap, shortOver, name } = flatnessClass(longest, job.print.system);
   const rule = `flatness.${name}`;
   const onGrid = gridLimits(job, surface, longest, rule);
   if (job.base.flatness.length === 0 && onGrid.length > 0) return onGrid;
@@ -23,7 +23,7 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
       }),
     ];
   const read = job.base.flatness.map((reading) => {
-    const most = flatnessGap(longest, reading.under);
+    const most = flatnessGap(longest, reading.under, job.print.system);
     const pass = reading.gap <= most;
     return limitOf(FLATNESS, {
       rule,

@@ -17,7 +17,7 @@ export function movementLimits(job: Job, laid: Laid): readonly Limit[] {
 }
 
 function bayLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
-  const limit = bayLimit(spec.exposure, job.base.heated);
+  const limit = bayLimit(spec.exposure, job.base.heated, job.print.system);
   const exposed = spec.exposure !== 'dry' || job.base.heated;
   return fieldRuns(layout).map((run, axis) => {
     const { bays, each } = movementBays(run, limit);
