@@ -1,34 +1,87 @@
-import type { Point } from '../../src/geometry/index.ts';
+import type { Point, Shape } from '../../src/geometry/index.ts';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
+import { hasWebFault, isNearFull, isUnderHalf } from '../../src/layout/faults/limits.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
-import { makeGround } from '../../src/layout/frame/Ground.ts';
+import { type Ground, makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
-import type { Layout } from '../../src/layout/Layout.ts';
+import type { Candidate, Layout } from '../../src/layout/Layout.ts';
 import { countTiles } from '../../src/layout/pieces/insideTiles.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
+import { evaluate } from '../../src/layout/start/evaluate.ts';
+import { rank } from '../../src/layout/start/rank.ts';
 import type { Room } from '../../src/room/Room.ts';
+import { areaOf, lengthRound } from './Judged.ts';
+
+/** What must not change when a room is only looked at differently. */
+export const TALLIED = ['pieces', 'whole', 'left', 'hardCuts', 'underHalf', 'nearFull', 'webFaults'] as const;
+export type Tally = Readonly<Record<(typeof TALLIED)[number], number>>;
+
+/** What is left is counted from this width in ticks up: rounding of the room's corners makes and unmakes specks. */
+const SPECK = 8;
+
+/** A part that is left out and is more than a speck. */
+export const isLeft = (shape: Shape) => (2 * areaOf(shape)) / lengthRound(shape.outer) > SPECK;
+
+/** A corner that touches the field's edge may lose a tick or not. */
+export const isWhole = (shape: Shape, tile: Shape['outer']) =>
+  areaOf(shape) > 0.9999 * areaOf({ outer: tile, holes: [] });
 
 /** Rounding of a turned room moves its corners by a tick each way, seen from the pattern by two. */
-const NUDGES: readonly Point[] = [
-  [0, 0],
-  [3, 0],
-  [-3, 0],
-  [0, 3],
-  [0, -3],
-];
+const NUDGES: readonly Point[] = [-3, 0, 3].flatMap((x) => [-3, 0, 3].map((y): Point => [x, y]));
+
+/** A room made ready as its layout has it. */
+function groundOf(room: Room, surface: SurfaceSpec): Ground {
+  const names = room.openings.map(({ name }) => name);
+  return makeGround(frameRoom(room, turnOf(room, surface.pattern)), names, surface);
+}
+
+const nudgesOf = ([x, y]: Point) => NUDGES.map(([dx, dy]): Point => [x + dx, y + dy]);
+
+/** The tallies of a pattern that is moved by three ticks either way on each axis, the room left as it is. */
+export function nudged(
+  room: Room,
+  surface: SurfaceSpec,
+  { pattern, origin }: Pick<Layout, 'pattern' | 'origin'>,
+): readonly Tally[] {
+  const ground = groundOf(room, surface);
+  return nudgesOf(origin).map((at): Tally => {
+    const { inside, border, left } = layTiles(ground, pattern, at);
+    const cut = border.filter(({ whole }) => !whole);
+    const inSight = cut.filter(({ seen }) => seen !== 'hidden');
+    return {
+      pieces: countTiles(inside) + border.length,
+      whole: countTiles(inside) + border.filter(({ shape, ring }) => isWhole(shape, ring)).length,
+      left: left.filter(({ shape }) => isLeft(shape)).length,
+      hardCuts: cut.filter(({ hard }) => hard).length,
+      underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
+      nearFull: cut.filter(isNearFull).length,
+      webFaults: cut.filter((piece) => hasWebFault(piece, ground)).length,
+    };
+  });
+}
 
 /**
- * Whether a layout's tallies hang on a tick or two: a corner of the room lies on a tile's edge, so that moving
- * the pattern by three ticks makes other pieces.
+ * The tallies of the runner-up, where a nudge of either start by three ticks makes the two change places: a strip that one of
+ * them leaves out or cuts, or shares that are just as good or just worse. Empty where the order is sure.
  */
-export function onKnifeEdge(room: Room, surface: SurfaceSpec, { pattern, origin }: Layout): boolean {
-  const names = room.openings.map(({ name }) => name);
-  const ground = makeGround(frameRoom(room, turnOf(room, surface.pattern)), names, surface);
-  const tallies = NUDGES.map(([x, y]) => {
-    const { inside, border } = layTiles(ground, pattern, [origin[0] + x, origin[1] + y]);
-    const hard = border.filter((piece) => piece.hard).length;
-    const webs = border.filter(({ web }) => web !== null && web < surface.minWeb).length;
-    return `${countTiles(inside) + border.length} ${hard} ${webs}`;
-  });
-  return new Set(tallies).size > 1;
+export function sameRank(room: Room, surface: SurfaceSpec, layout: Layout): readonly Tally[] {
+  const { pattern, start } = layout;
+  const { chosen, runnerUp, along, across } = start;
+  if (!runnerUp) return [];
+  const ground = groundOf(room, surface);
+  // The order does not ask how the runs end.
+  const run = { low: 0, high: 1, lowFace: 0, highFace: 0, overlap: 0, middle: 0 };
+  const nearby = ({ origin, shift }: Candidate) =>
+    nudgesOf(origin).map((at) =>
+      evaluate(ground, pattern, { origin: at, shift, along, across }, { along: run, across: run }),
+    );
+  const others = nearby(runnerUp);
+  const changes = nearby(chosen).some((one) => others.some((other) => rank([one, other])[0] === other));
+  return changes ? nudged(room, surface, { pattern, origin: runnerUp.origin }) : [];
+}
+
+/** Whether any tally of a layout hangs on a tick or two: a corner of the room lies on a tile's edge, or a cut on a limit. */
+export function onKnifeEdge(room: Room, surface: SurfaceSpec, layout: Layout): boolean {
+  const tallies = nudged(room, surface, layout);
+  return TALLIED.some((of) => new Set(tallies.map((tally) => tally[of])).size > 1);
 }

@@ -2,6 +2,7 @@ import { leftOf, type Point, rotate } from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import type { Face } from '../frame/Face.ts';
 import { reachAt, type SlabEdge, slabsOf } from './slabs.ts';
+import { sortNearly } from './sortNearly.ts';
 
 /** Two faces that look at each other across the field along one axis, and where the field ends at them. */
 export interface FacingRun {
@@ -41,39 +42,63 @@ export function findRuns(
     low: chords[low.face] ?? low,
     high: chords[high.face] ?? high,
   });
-  return ranked(merged(spansOf(straight, axis, facing).map((span) => runOf(toChords(span)))));
+  return ranked(merged(spansOf(straight, faces, axis, facing).map((span) => runOf(toChords(span)))));
 }
 
 interface Span {
+  /** The longest edges of both sides, which have their lines best. */
   readonly low: SlabEdge;
   readonly high: SlabEdge;
-  readonly widest: number;
-  /** Middle of the widest slab. */
-  readonly at: number;
+  /** The edges that the widest slab meets, and its middle. */
+  readonly met: {
+    readonly low: SlabEdge;
+    readonly high: SlabEdge;
+    readonly at: number;
+    readonly width: number;
+  };
   readonly from: number;
   readonly to: number;
   readonly overlap: number;
 }
 
-/** Pairs of edges with field between them, over all the slabs in which they see each other. */
-function spansOf(all: readonly SlabEdge[], axis: 0 | 1, counts: (edge: SlabEdge) => boolean): Span[] {
+/** Pairs of walls with field between them, over all the slabs in which they see each other. */
+function spansOf(
+  all: readonly SlabEdge[],
+  faces: readonly Face[],
+  axis: 0 | 1,
+  counts: (edge: SlabEdge) => boolean,
+): Span[] {
   const spans = new Map<string, Span>();
   for (const { from, to, pairs } of slabsOf(all, axis)) {
     for (const [low, high] of pairs) {
       if (!counts(low) || !counts(high)) continue;
-      const key = `${low.face} ${high.face}`;
+      const key = `${wholeWall(faces[low.face]!)} ${wholeWall(faces[high.face]!)}`;
       const known = spans.get(key);
-      // The widest slab has the edges proper; a step of the field's corner may belong to the same face.
-      const edges =
-        known && known.widest >= to - from ? known : { low, high, widest: to - from, at: (from + to) / 2 };
-      const overlap = (known?.overlap ?? 0) + to - from;
-      spans.set(key, { ...edges, from: known?.from ?? from, to, overlap });
+      const met = { low, high, at: (from + to) / 2, width: to - from };
+      spans.set(key, {
+        low: known ? longer(known.low, low) : low,
+        high: known ? longer(known.high, high) : high,
+        met: known && known.met.width >= met.width - SAME ? known.met : met,
+        from: known?.from ?? from,
+        to,
+        overlap: (known?.overlap ?? 0) + to - from,
+      });
     }
   }
   return [...spans.values()];
 }
 
-function runOf({ low, high, from, to, overlap }: Omit<Span, 'widest' | 'at'>): FacingRun {
+/** A wall that doorways split is one wall, named as a whole; a side of an obstacle or a doorway is itself. */
+function wholeWall({ id, name }: Face): string {
+  return id.startsWith(`${name}.`) ? name : id;
+}
+
+function longer(known: SlabEdge, edge: SlabEdge): SlabEdge {
+  const length = ({ from, to }: SlabEdge) => Math.abs(to[1] - from[1]);
+  return length(edge) > length(known) + SAME ? edge : known;
+}
+
+function runOf({ low, high, from, to, overlap }: Omit<Span, 'met'>): FacingRun {
   const middle = (from + to) / 2;
   return {
     low: Math.round(reachAt(low, middle)),
@@ -98,7 +123,7 @@ function upright({ from, to }: Pick<SlabEdge, 'from' | 'to'>): boolean {
   return Math.abs(to[0] - from[0]) <= MOST_LEAN * Math.abs(to[1] - from[1]);
 }
 
-/** A wall that a doorway splits is one wall: runs with the same ends become one. */
+/** Runs with the same ends become one. */
 function merged(runs: readonly FacingRun[]): FacingRun[] {
   const kept: FacingRun[] = [];
   for (const run of [...runs].sort((a, b) => b.overlap - a.overlap)) {
@@ -113,22 +138,22 @@ function merged(runs: readonly FacingRun[]): FacingRun[] {
 
 function ranked(runs: readonly FacingRun[]): FacingRun[] {
   const widest = Math.max(0, ...runs.map(({ overlap }) => overlap));
-  const jog = ({ overlap }: FacingRun) => Number(overlap < Math.min(JOG, widest / 4));
+  const isJog = ({ overlap }: FacingRun) => overlap < Math.min(JOG, widest / 4) - SAME;
+  return [...byLength(runs.filter((run) => !isJog(run))), ...byLength(runs.filter(isJog))];
+}
+
+/** The longest first, of those that are as long the one over most field. */
+function byLength(runs: readonly FacingRun[]): FacingRun[] {
   const length = ({ low, high }: FacingRun) => high - low;
-  return [...runs].sort((a, b) => jog(a) - jog(b) || length(b) - length(a) || b.overlap - a.overlap);
+  return sortNearly(runs, length, SAME, (a, b) => b.overlap - a.overlap);
 }
 
 /** The longest stretch of field along an axis, whatever ends it: for fields where no two walls face. */
-export function longestSpan(all: readonly SlabEdge[], axis: 0 | 1): FacingRun {
-  // Of a curve a chord is met, which must not be drawn on to the middle of all of it.
-  const runs = spansOf(all, axis, () => true).map(({ from, to, ...span }) => {
-    const middle = (from + to) / 2;
-    const met = covers(span.low, middle) && covers(span.high, middle);
-    return runOf(met ? { ...span, from, to } : { ...span, from: span.at, to: span.at });
+export function longestSpan(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun {
+  const runs = spansOf(all, faces, axis, () => true).map(({ met, ...span }) => {
+    const bent = [span.low, span.high].some(({ face }) => faces[face]!.curve || faces[face]!.circle);
+    // Of a curve a chord is met, which must not be drawn on to the middle of all of it.
+    return runOf(bent ? { ...span, low: met.low, high: met.high, from: met.at, to: met.at } : span);
   });
-  return runs.reduce((best, run) => (run.high - run.low > best.high - best.low ? run : best));
-}
-
-function covers({ from, to }: SlabEdge, y: number): boolean {
-  return Math.min(from[1], to[1]) <= y && y <= Math.max(from[1], to[1]);
+  return byLength(runs)[0]!;
 }

@@ -12,8 +12,8 @@ export interface AxisRuns {
 export function axisRuns({ edges, faces }: Ground): AxisRuns {
   const [along, across] = [findRuns(edges, faces, 0), findRuns(edges, faces, 1)];
   return {
-    along: along.length > 0 ? along : [longestSpan(edges, 0)],
-    across: across.length > 0 ? across : [longestSpan(edges, 1)],
+    along: along.length > 0 ? along : [longestSpan(edges, faces, 0)],
+    across: across.length > 0 ? across : [longestSpan(edges, faces, 1)],
   };
 }
 

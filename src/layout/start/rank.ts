@@ -1,4 +1,5 @@
 import type { Candidate } from '../Layout.ts';
+import { sortNearly } from './sortNearly.ts';
 
 /** Shares nearer than this to the best are as good: a tick or two of rounding must not decide. */
 const SAME_SHARE = 0.0005;
@@ -11,14 +12,7 @@ type Ranked = Omit<Candidate, 'origin' | 'reason' | 'ends'>;
  * choice.
  */
 export function rank<T extends Ranked>(candidates: readonly T[]): T[] {
-  const left = [...candidates].sort((a, b) => b.smallestShare - a.smallestShare);
-  const order: T[] = [];
-  while (left.length > 0) {
-    const best = left[0]!.smallestShare;
-    const after = left.findIndex(({ smallestShare }) => smallestShare < best - SAME_SHARE);
-    order.push(...left.splice(0, after < 0 ? left.length : after).sort(byCount));
-  }
-  return order;
+  return sortNearly(candidates, ({ smallestShare }) => smallestShare, SAME_SHARE, byCount);
 }
 
 const COUNTS = [

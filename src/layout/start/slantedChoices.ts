@@ -67,7 +67,8 @@ function roomRuns({ edges, faces }: Ground, turn: number): MainRuns {
   }));
   const [along, across] = AXES.map(
     (_, axis) =>
-      findRuns(straightened, faces, axis as 0 | 1, turn)[0] ?? longestSpan(straightened, axis as 0 | 1),
+      findRuns(straightened, faces, axis as 0 | 1, turn)[0] ??
+      longestSpan(straightened, faces, axis as 0 | 1),
   );
   return { along: along!, across: across! };
 }

@@ -1,4 +1,5 @@
 import type { StartWish } from '../../job/Job.ts';
+import type { Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Ground } from '../frame/Ground.ts';
 import { type AxisOffer, jointOnMiddle, tileOnMiddle } from './balanced.ts';
@@ -62,6 +63,9 @@ function centred(
   return { run, offer: { what: chosen, position, shift: 0 } };
 }
 
+/** What halves that come out odd can do to a cut. */
+const ROUNDING: Ticks = 2;
+
 /** Joint or tile on the middle, whichever leaves the larger smallest cut over every kind of course. */
 function largerCuts(run: FacingRun, pattern: Pattern, axis: 0 | 1): 'joint' | 'tile' {
   const stretch = stretchOf(run, pattern, axis);
@@ -72,5 +76,5 @@ function largerCuts(run: FacingRun, pattern: Pattern, axis: 0 | 1): 'joint' | 't
         return endCuts(stretch, position + ahead);
       }),
     );
-  return least(jointOnMiddle(stretch)) >= least(tileOnMiddle(stretch)) ? 'joint' : 'tile';
+  return least(jointOnMiddle(stretch)) >= least(tileOnMiddle(stretch)) - ROUNDING ? 'joint' : 'tile';
 }
