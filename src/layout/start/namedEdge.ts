@@ -2,7 +2,11 @@ import type { Point } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { aheadOfFace, type Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
-import { MOST_LEAN } from './findRuns.ts';
+import { findRuns, MOST_LEAN } from './findRuns.ts';
+import { sortNearly } from './sortNearly.ts';
+
+/** Lengths no farther apart are equal: rounding of a turned room makes them differ by a tick or two. */
+const SAME: Ticks = 4;
 
 /** A face that a job names, seen along one axis. */
 export interface NamedEdge {
@@ -18,7 +22,7 @@ export interface NamedEdge {
 
 /**
  * The face a job means by a name on an axis (0 for x, 1 for y): a wall from corner to corner, of a doorway its
- * closed-door line, of an obstacle the side along which most field lies square to the axis. A face that runs
+ * closed-door line, of an obstacle the side along which most field lies square to the axis, and of two such sides the one before the longer run. A face that runs
  * along the axis instead, and a circle, stand for their middle.
  */
 export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge | undefined {
@@ -27,7 +31,12 @@ export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge 
   const among = line.length > 0 ? line : own;
   if (among.length === 0) return undefined;
   const fields = among.map((index) => fieldAlong(ground, index, axis));
-  const best = among[fields.indexOf(Math.max(...fields))]!;
+  const most = Math.max(...fields);
+  const best = facingMost(
+    ground,
+    among.filter((_, i) => fields[i]! >= most - SAME),
+    axis,
+  );
   const face = ground.faces[best]!;
   // Doorways split a wall; its middle is that of the whole.
   const isWall = among.every((index) => /^[^:]+(\.\d+)?$/.test(ground.faces[index]!.id)) && !face.circle;
@@ -38,6 +47,20 @@ export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge 
 
 function matches({ id, name }: Face, wanted: string): boolean {
   return name === wanted || id === wanted;
+}
+
+/** Of faces along which there is as much field, such as two sides of an island, the one that looks across the longest run. */
+function facingMost({ edges, faces }: Ground, among: readonly number[], axis: 0 | 1): number {
+  if (among.length === 1) return among[0]!;
+  const runs = findRuns(edges, faces, axis);
+  const across = (index: number) =>
+    Math.max(
+      0,
+      ...runs
+        .filter((run) => run.lowFace === index || run.highFace === index)
+        .map((run) => run.high - run.low),
+    );
+  return sortNearly(among, across, SAME, (a, b) => a - b)[0]!;
 }
 
 /** Length of field along a face, as seen on the axis square to it. */
