@@ -3,6 +3,7 @@ export * from './drawBase.ts';
 export * from './drawCard.ts';
 export * from './drawCarePicture.ts';
 export * from './drawCheckBars.ts';
+export * from './drawChoice.ts';
 export * from './drawCutIcon.ts';
 export * from './drawCutTile.ts';
 export * from './drawDropTest.ts';

@@ -36,7 +36,7 @@ export function circlesOf(surface: PacketSurface): readonly TrueCircle[] {
 
 /** One piece as an area: where joints are too fine to draw as gaps, pieces meet in the middle of the joint. */
 export function pieceArea(
-  piece: PacketPiece,
+  piece: Pick<PacketPiece, 'fullTile' | 'shape'>,
   surface: PacketSurface,
   scale: Scale,
   look: { readonly fill?: Fill; readonly line?: LineName },

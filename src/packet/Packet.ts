@@ -3,7 +3,8 @@ import type { Care } from '../care/Care.ts';
 import type { Cut, Row } from '../cuts/Cut.ts';
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
-import type { Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
+import type { CarriedJoint } from '../layout/carriedJoints.ts';
+import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
 import type { BaseCheck } from '../materials/baseChecks.ts';
 import type { Flatness } from '../materials/Flatness.ts';
@@ -95,8 +96,20 @@ export interface PacketSurface {
   readonly areaM2: number;
   /** What was found on the base of this floor, where it lies; missing in packets from before it was kept. */
   readonly base?: PlacedBase;
+  /** Which tile joint takes up each base joint and moving crack; missing where there is neither. */
+  readonly carried?: readonly CarriedJoint[];
   /** What the readings on a grid say, where there are any. */
   readonly flatness?: Flatness;
+  /** Another layout that the owner may prefer, while the job is planned and where there is one that looks different. */
+  readonly choice?: PacketChoice;
+}
+
+/** A layout that begins elsewhere, laid out as far as it takes to show it. */
+export interface PacketChoice {
+  readonly candidate: Candidate;
+  readonly pieces: readonly Pick<Piece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share'>[];
+  /** What would have to be bought of each tile, by its key. */
+  readonly buy: Readonly<Record<string, { readonly buy: number; readonly boxes: number }>>;
 }
 
 export interface PacketEdge {

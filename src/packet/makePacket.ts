@@ -12,6 +12,7 @@ import { makeRoom } from '../room/makeRoom.ts';
 import { placeBase } from '../room/placeBase.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
+import { makeChoices } from './makeChoices.ts';
 import { makeNotes } from './makeNotes.ts';
 import { makeSurface, type Stages } from './makeSurface.ts';
 import type { Packet } from './Packet.ts';
@@ -57,6 +58,7 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
   const limits = makeLimits(job, layouts);
   const heights = makeHeights(job);
   const checks = baseChecks(job.base);
+  const choices = makeChoices(job, stages);
   return {
     format: 'tile-job-packet/1',
     job: {
@@ -73,7 +75,10 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     rounding: { step: job.print.step },
     kerf: job.saw.kerf,
     spec: job,
-    surfaces: stages.map((stage) => makeSurface(job, stage)),
+    surfaces: stages.map((stage, i) => ({
+      ...makeSurface(job, stage),
+      ...(choices[i] && { choice: choices[i] }),
+    })),
     tiles,
     layers: job.base.fresh,
     base: job.base,

@@ -3,6 +3,7 @@ import { assumed } from './assumed.ts';
 import { baseSheet } from './baseSheet.ts';
 import { calendarSheet } from './calendarSheet.ts';
 import { careSheet } from './careSheet.ts';
+import { choiceSheet } from './choiceSheet.ts';
 import { doorSign } from './doorSign.ts';
 import { hardCuts } from './hardCuts.ts';
 import { heights } from './heights.ts';
@@ -39,6 +40,7 @@ export const sheets: readonly Sheet[] = [
   baseSheet,
   tileSheet,
   rowSums,
+  choiceSheet,
   careSheet,
   recordSheet,
   calendarSheet,

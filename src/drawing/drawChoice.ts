@@ -1,0 +1,55 @@
+import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import type { Drawing, DrawOptions, Space } from './Drawing.ts';
+import type { AreaMark } from './Mark.ts';
+import { nameRequest } from './nameRequest.ts';
+import { penSvg } from './penSvg.ts';
+import { pieceArea } from './pieceMarks.ts';
+import { placeNames } from './placeNames.ts';
+import { doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { surfaceScale } from './surfaceScale.ts';
+import { takenBy } from './takenBy.ts';
+
+/** Pieces as far as an owner sees them. */
+export type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share'>;
+
+const border = 9;
+/** Shares nearer to the smallest than this count as narrowest too. */
+const same = 0.005;
+
+/** Cut tiles hatched, the narrowest in sight outlined heavily. */
+function pieceMarks(surface: PacketSurface, pieces: readonly SeenPiece[], scale: Scale): readonly AreaMark[] {
+  const inSight = pieces.filter(({ whole, seen }) => !whole && seen !== 'hidden');
+  const least = Math.min(...inSight.map(({ share }) => share));
+  const narrow = new Set(inSight.filter(({ share }) => share <= least + same));
+  return pieces.map((piece) =>
+    pieceArea(piece, surface, scale, {
+      ...(piece.whole ? {} : { fill: 'cut' }),
+      ...(narrow.has(piece) ? { line: 'thick' } : {}),
+    }),
+  );
+}
+
+/** A layout as an owner sees it: tiles, what stands in the room and its doorways, without the crew's names and lines. */
+export function drawChoice(
+  surface: PacketSurface,
+  pieces: readonly SeenPiece[],
+  options: DrawOptions & { readonly space: Space },
+): Drawing {
+  const on = surfaceScale(surface, options.space, border, options.system);
+  const { scale, widthMm, heightMm } = on;
+  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
+  const drawn = [
+    ...pieceMarks(surface, pieces, scale),
+    ...obstacleMarks(surface, scale),
+    ...wallMarks(surface, scale),
+  ];
+  const marks = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
+  const outline = surface.outline.map((point) => toPaper(scale, point));
+  const things = surface.obstacles.map(({ name, ring }) =>
+    nameRequest(name, { outer: ring, holes: [] }, scale),
+  );
+  const names = placeNames(things, { paper, outline, taken: takenBy(marks).boxes }).marks;
+  const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
+  return penSvg([...marks, ...names], frame);
+}

@@ -1,0 +1,113 @@
+import { drawChoice, type SeenPiece, type Space } from '../drawing/index.ts';
+import type { Candidate } from '../layout/Layout.ts';
+import { sawDown } from '../measure/index.ts';
+import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
+import { pageSpace } from './drawingSpace.ts';
+import type { Sheet, SheetPage } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
+
+/** Which of two layouts does the owner want? The chosen one and the one that differs most, side by side, in words that need no trade. */
+export const choiceSheet: Sheet = {
+  name: 'choice-sheet',
+  for: 'owner',
+  bundles: ['owner', 'office', 'packet'],
+  speaks: 'owner',
+  make: (context) =>
+    context.packet.surfaces.flatMap((surface, i) =>
+      surface.choice ? [choicePage(context, surface, surface.choice, i)] : [],
+    ),
+};
+
+/** Between the two drawings, and what stands over and under them, in mm. */
+const GUTTER_MM = 5;
+const WORDS_MM = 128;
+
+/** The page stands upright; an owner lays no rule on it, so it bears no check bars. */
+function halfPage({ packet }: SheetContext): Space {
+  const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'portrait');
+  return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - WORDS_MM };
+}
+
+interface Offer {
+  readonly candidate: Candidate;
+  readonly pieces: readonly SeenPiece[];
+  readonly buy: PacketChoice['buy'];
+}
+
+function choicePage(
+  context: SheetContext,
+  surface: PacketSurface,
+  choice: PacketChoice,
+  i: number,
+): SheetPage {
+  const { packet, say, date } = context;
+  const { system } = packet.spec.print;
+  const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
+  const drawings = [own, choice].map(({ pieces }, k) =>
+    drawChoice(surface, pieces, {
+      id: `choice-${i + 1}-${k + 1}`,
+      label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
+      system,
+      say,
+      space: halfPage(context),
+    }),
+  );
+  const start = packet.calendar[0]?.from;
+  return {
+    ...(i > 0 ? { suffix: surface.name } : {}),
+    scale: `1:${drawings[0]!.ratio}`,
+    data: {
+      plans: drawings.map(({ svg }) => svg),
+      rows: rowsOf(context, surface, own, choice),
+      answerBy: start ? date(start) : '',
+      setter: packet.spec.contacts.setter ?? '',
+      phone: packet.spec.contacts.phone ?? '',
+    },
+  };
+}
+
+/** One line of figures a question, the first for the layout on the left. */
+function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other: Offer) {
+  const { say, number } = context;
+  const both = (code: string, tell: (offer: Offer) => string, figures = {}) => ({
+    name: say(`sheet.choice-sheet.${code}`, figures),
+    values: [tell(own), tell(other)],
+  });
+  const doors = [own, other].map(({ pieces }) => seenFromDoor(surface, pieces));
+  const views = doors[0]!.flatMap(({ name }, k) => {
+    const pair = doors.map((views) => views[k]);
+    if (pair.some((view) => view === undefined)) return [];
+    const line = (code: 'near' | 'far') => ({
+      name: say(`sheet.choice-sheet.${code}`, { name }),
+      values: pair.map((view) => depthWords(context, view![code])),
+    });
+    return [line('near'), line('far')];
+  });
+  return [
+    both('narrowest', ({ candidate }) =>
+      say('sheet.choice-sheet.narrow', {
+        size: size(context, candidate.smallest),
+        percent: number(candidate.smallestShare * 100, 0),
+      }),
+    ),
+    both('small', ({ candidate }) => String(candidate.underHalf)),
+    both('cut', ({ candidate: { cut, pieces } }) => say('sheet.choice-sheet.ofAll', { cut, pieces })),
+    ...views,
+    ...Object.keys(own.buy).map((key) =>
+      both('buy', ({ buy }) => say('sheet.choice-sheet.bought', { ...buy[key] }), {
+        tile: Object.keys(own.buy).length > 1 ? key : 'none',
+      }),
+    ),
+  ];
+}
+
+function size({ packet, length }: SheetContext, ticks: number): string {
+  return length(sawDown(ticks, packet.spec.print.step));
+}
+
+function depthWords(context: SheetContext, { depth }: SeenDepth): string {
+  return depth === null
+    ? context.say('sheet.choice-sheet.wholeTile')
+    : context.say('sheet.choice-sheet.cutTo', { size: size(context, depth) });
+}

@@ -1,0 +1,96 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { inRings } from '../../src/drawing/inRings.ts';
+import { choiceSheet } from '../../src/sheets/choiceSheet.ts';
+import { seenFromDoor } from '../../src/sheets/seenFromDoor.ts';
+import { bootRoom, surfaceOf } from '../drawing/fixture.ts';
+import { demos } from './demos.ts';
+
+const offered = demos.filter(({ packet }) => packet.surfaces.some(({ choice }) => choice));
+
+describe('the choice of layout', () => {
+  test('is offered in jobs that are planned, and no more once work has begun', () => {
+    expect(offered.length).toBeGreaterThan(0);
+    expect(offered.map(({ packet }) => packet.job.status)).toEqual(offered.map(() => 'planned'));
+  });
+
+  test('is one sheet a floor, where there is one, for the owner and for the office', () => {
+    for (const { packet, sheets } of demos) {
+      const pages = sheets.filter(({ template }) => template === choiceSheet.name);
+      expect(pages).toHaveLength(packet.surfaces.filter(({ choice }) => choice).length);
+      for (const { bundles } of pages) expect(bundles).toEqual(['owner', 'office', 'packet']);
+    }
+  });
+
+  test('speaks of no joint, course, rip or other word of the trade', () => {
+    const said = offered.flatMap(({ sheets }) =>
+      sheets.filter(({ template }) => template === choiceSheet.name).map(({ data }) => JSON.stringify(data)),
+    );
+    const file = readFileSync(join(import.meta.dirname, '../../layouts/words/sheets.en.yaml'), 'utf8');
+    const own = Object.values(parse(file).sheet[choiceSheet.name]);
+    const all = [...said, ...own].join(' ').replace(/<svg.*?<\/svg>/g, '');
+    expect(all).not.toMatch(/\b(joint|course|rip|field|kerf|module|crossing|taper|stagger|offset)s?\b/i);
+  });
+});
+
+const other = offered.flatMap(({ slug, packet }) =>
+  packet.surfaces.flatMap((surface) =>
+    surface.choice ? [{ slug, packet, surface, ...surface.choice }] : [],
+  ),
+);
+
+describe.each(other)('the other layout of $slug', ({ packet, surface, candidate, pieces, buy }) => {
+  test('has as many pieces, cut ones and narrow ones as are told of it', () => {
+    const cut = pieces.filter(({ whole }) => !whole);
+    const least = Math.min(...cut.filter(({ seen }) => seen !== 'hidden').map(({ share }) => share));
+    expect([pieces.length, cut.length]).toEqual([candidate.pieces, candidate.cut]);
+    expect(least).toBeCloseTo(candidate.smallestShare, 6);
+  });
+
+  // Points on a raster: the share that lies on tile is the tile's share of its module, arithmetic.
+  test('covers the floor, each point once', () => {
+    const [ring] = surface.pattern.tiles.map((tile) => tile.ring);
+    const [xs, ys] = [0, 1].map((axis) => ring!.map((point) => point[axis]!)) as [number[], number[]];
+    const side = (values: number[]) => Math.max(...values) - Math.min(...values);
+    const share = (side(xs) * side(ys)) / ((side(xs) + surface.joint) * (side(ys) + surface.joint));
+    const field = surface.field.flatMap(({ outer, holes }) => [outer, ...holes]);
+    const all = (axis: 0 | 1) => surface.outline.map((point) => point[axis]);
+    const spot = (axis: 0 | 1, k: number) =>
+      Math.min(...all(axis)) + ((Math.max(...all(axis)) - Math.min(...all(axis))) * (k + 0.37)) / 90;
+    const counts = Array.from(
+      { length: 90 * 90 },
+      (_, i) => [spot(0, i % 90), spot(1, Math.floor(i / 90))] as const,
+    )
+      .filter((point) => inRings(point, field))
+      .map((point) => pieces.filter(({ shape }) => inRings(point, [shape.outer, ...shape.holes])).length);
+    expect(Math.max(...counts)).toBe(1);
+    expect(counts.filter((count) => count === 1).length / counts.length).toBeGreaterThan(share - 0.03);
+  });
+
+  test('buys no fewer tiles than the floor it covers would take', () => {
+    const [tile] = packet.spec.tiles;
+    expect(buy[tile!.key]!.buy + tile!.onHand).toBeGreaterThan(pieces.filter(({ whole }) => whole).length);
+  });
+});
+
+// Arithmetic: joints lie at 49 in and each 12 in from there; the door line is at -2.4 in, the far wall at 98.1 in.
+test('from the door one sees the tile there and the one at the wall across', () => {
+  const surface = surfaceOf(bootRoom);
+  const [view] = seenFromDoor(surface, surface.pieces);
+  const inches = (ticks: number | null) => (ticks ?? Number.NaN) / 8128;
+  expect(view!.name).toBe('hall');
+  expect(inches(view!.near.depth)).toBeCloseTo(49 - 48 - 3 / 32 + 2.4, 1);
+  expect(inches(view!.far.depth)).toBeCloseTo(98.1 - (49 + 48 + 3 / 32), 1);
+});
+
+test('a whole tile at the door is told as one', () => {
+  const surface = surfaceOf({ ...bootRoom, crossing: [Math.round((-2.4 - 3 / 32) * 8128), 31 * 8128] });
+  expect(seenFromDoor(surface, surface.pieces)[0]!.near.depth).toBeNull();
+});
+
+test('a slanting floor has no depth that would say anything', () => {
+  const surface = surfaceOf({ ...bootRoom, turn: 45 });
+  expect(seenFromDoor(surface, surface.pieces)).toEqual([]);
+});
