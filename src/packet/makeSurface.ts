@@ -1,6 +1,7 @@
 import type { Cuts } from '../cuts/Cut.ts';
 import { type Point, rotateRound, shapeArea } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
+import { carriedJoints } from '../layout/carriedJoints.ts';
 import { chalkGround } from '../layout/chalk/chalkGround.ts';
 import { laterLines } from '../layout/chalk/laterLines.ts';
 import type { Chalk, Layout } from '../layout/Layout.ts';
@@ -26,6 +27,8 @@ export interface Stages {
 export function makeSurface(job: Job, stage: Stages): PacketSurface {
   const { surface, room, layout, cuts, zones } = stage;
   const { frame, pattern, start, chalk } = layout;
+  const base = turnedBase(stage.base, layout.turn);
+  const carried = carriedJoints(layout, base);
   return {
     name: surface.name,
     kind: surface.kind,
@@ -68,7 +71,8 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     openings: room.openings.map((opening) => turned(opening, layout.turn)),
     obstacles: frame.obstacles,
     areaM2: areaOf(layout),
-    base: turnedBase(stage.base, layout.turn),
+    base,
+    ...(carried.length > 0 ? { carried } : {}),
     ...flatnessOf(job, stage),
   };
 }

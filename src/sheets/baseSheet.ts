@@ -1,6 +1,7 @@
 import { drawBase, drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
+import { carriedText } from './carriedText.ts';
 import { comesAndGoes } from './comesAndGoes.ts';
 import { drawingSpace } from './drawingSpace.ts';
 import { gates } from './gates.ts';
@@ -96,11 +97,8 @@ interface FoundRow {
 }
 
 /** Cracks, hollow spots and joints in the order of their numbers on the drawing, then what has no place, then nail holes. */
-function foundRows(
-  { packet, say, longLength }: SheetContext,
-  surface: PacketSurface,
-  first: boolean,
-): readonly FoundRow[] {
+function foundRows(context: SheetContext, surface: PacketSurface, first: boolean): readonly FoundRow[] {
+  const { packet, say, longLength } = context;
   const { base } = packet;
   const here = surface.base;
   const crack = (moving: boolean) => say(`sheet.base-sheet.crack.${moving ? 'moving' : 'still'}`);
@@ -113,7 +111,11 @@ function foundRows(
       where: say('sheet.base-sheet.jointAt', { distance: longLength(distance), wall }),
       text: say('sheet.base-sheet.joint'),
     })),
-  ].map((row, i) => ({ number: `${i + 1}`, ...row }));
+  ].map((row, i) => ({
+    number: `${i + 1}`,
+    where: row.where,
+    text: [row.text, carriedText(context, surface, i + 1)].filter(Boolean).join(' '),
+  }));
   const loose = [
     ...base.cracks.filter(({ line }) => !line).map(({ where, moving }) => ({ where, text: crack(moving) })),
     ...(base.hollow ?? [])

@@ -103,7 +103,8 @@ function taperGates(context: SheetContext): Gate[] {
 }
 
 /** What comes up and goes back, and the state of the base under it. */
-function baseGates({ packet, say }: SheetContext): Gate[] {
+function baseGates(context: SheetContext): Gate[] {
+  const { packet, say } = context;
   const { base } = packet;
   const open = (what: string, note: string): Gate => ({
     what,
@@ -126,9 +127,25 @@ function baseGates({ packet, say }: SheetContext): Gate[] {
       open(say('gate.comesOut', { what, who: who ?? '________' }), say('gate.comesOutNote')),
     ),
     open(say('gate.base'), say('gate.baseNote')),
-    open(say('gate.film'), say('gate.filmNote')),
-    open(say('gate.moisture'), say('gate.moistureNote')),
+    { ...open(say('gate.film'), say('gate.filmNote')), ...readOf(context, 'film') },
+    { ...open(say('gate.moisture'), say('gate.moistureNote')), ...readOf(context, 'moisture') },
   ];
+}
+
+/** What the job file already says of film or moisture: figure, date and limit; nothing where nobody has read it yet. */
+function readOf(context: SheetContext, what: 'film' | 'moisture'): Partial<Gate> {
+  const check = context.packet.baseChecks?.find((one) => one.what === what);
+  if (!check || check.code.endsWith('.test')) return {};
+  const { say } = context;
+  const figures = sayFigures(context, check.figures);
+  const note = say(check.code, figures);
+  if (figures.limit === undefined) return { state: check.state, note };
+  return {
+    limit: String(figures.limit),
+    found: say('gate.readOn', { reads: figures.reads, on: figures.on }),
+    state: check.state,
+    note: check.state === 'pass' ? '' : note,
+  };
 }
 
 function heightGates(context: SheetContext): Gate[] {
