@@ -24,6 +24,7 @@ export * from './movementBays.ts';
 export * from './normalShare.ts';
 export * from './offsetLimit.ts';
 export * from './perimeterGap.ts';
+export * from './remeasure.ts';
 export type { Step } from './Step.ts';
 export * from './sealantDepth.ts';
 export * from './sealing.ts';

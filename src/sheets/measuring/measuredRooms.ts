@@ -6,6 +6,7 @@ import type { SheetPage } from '../Sheet.ts';
 import type { SheetContext } from '../SheetContext.ts';
 import type { Block, Row } from './Block.ts';
 import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingName.ts';
+import { remeasureText } from './remeasureText.ts';
 
 /** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
 const DRAWING_MM = 112;
@@ -124,6 +125,7 @@ function measured(context: SheetContext, surface: PacketSurface, i: number): She
       blocks: [
         { kind: 'drawing', svg: drawing.svg },
         ...again,
+        ...remeasureText(context, adjustment).map((text): Block => ({ kind: 'note', text, strong: true })),
         ...nextText(context, adjustment).map(note),
         { kind: 'lines', lines: [...togetherTexts(context, adjustment), ...middles(context, surface)] },
         readings(context, surface),
