@@ -7,11 +7,13 @@ import { angleTo, move } from './signs.ts';
 import { path, sawFigure } from './text.ts';
 import { textBox, textSize } from './textBox.ts';
 
-/** At most this many sizes on a card; more are a sign that the cut wants a template. */
-const most = 4;
-/** A size's line stands this far off the tile, further lines further; its figures this far beyond the line, in mm. */
+/** Up to this many sizes are large; where an odd shape has more, all are smaller, and what is over the most is left to its template. */
+const few = 4;
+const most = 8;
+/** A size's line stands this far off the tile, in mm; the next one on that side behind the figure of this. */
 const first = 3.5;
-const next = 11;
+const next = { few: 11, many: 8 } as const;
+/** Its figures stand this far beyond the line, in mm. */
 const beyond = 1;
 
 type Side = 'left' | 'right' | 'top' | 'bottom';
@@ -20,8 +22,10 @@ interface Placed {
   readonly a: Spot;
   readonly b: Spot;
   readonly side: Side;
-  readonly level: number;
+  /** How far the dimension line stands off the tile, in mm. */
+  readonly away: number;
   readonly size: CutSize;
+  readonly type: readonly [number, number];
 }
 
 const outward: Readonly<Record<Side, number>> = {
@@ -33,7 +37,8 @@ const outward: Readonly<Record<Side, number>> = {
 
 /** Gives each size a side of the tile: the nearer one, or the one across when that is taken. */
 function placeSizes(cut: Cut, scale: Scale, tile: Box): readonly Placed[] {
-  const used: Record<Side, number> = { left: 0, right: 0, top: 0, bottom: 0 };
+  const used: Record<Side, number> = { left: first, right: first, top: first, bottom: first };
+  const [step, type] = cut.sizes.length <= few ? [next.few, cardFigure] : [next.many, oddFigure];
   return cut.sizes.slice(0, most).map((size) => {
     const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
     const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
@@ -43,8 +48,9 @@ function placeSizes(cut: Cut, scale: Scale, tile: Box): readonly Placed[] {
     const pair: readonly [Side, Side] = level ? ['bottom', 'top'] : ['left', 'right'];
     const [near, far] = low ? pair : [pair[1], pair[0]];
     const side = used[near] > used[far] ? far : near;
-    used[side] += 1;
-    return { a, b, side, level: used[side] - 1, size };
+    const away = used[side];
+    used[side] += step;
+    return { a, b, side, away, size, type };
   });
 }
 
@@ -55,8 +61,7 @@ function project([x, y]: Spot, side: Side, away: number, tile: Box): Spot {
   return side === 'left' ? [tile.left - away, y] : [tile.right + away, y];
 }
 
-function lineMarks({ a, b, side, level }: Placed, tile: Box): readonly Mark[] {
-  const away = first + level * next;
+function lineMarks({ a, b, side, away }: Placed, tile: Box): readonly Mark[] {
   const out = outward[side];
   const ends = [a, b].map((spot) => project(spot, side, away, tile)) as [Spot, Spot];
   const along = out + Math.PI / 2;
@@ -74,17 +79,17 @@ function lineMarks({ a, b, side, level }: Placed, tile: Box): readonly Mark[] {
 
 /** The figure beside its line, moved along or out until it touches no other figure. */
 function figureMark(placed: Placed, tile: Box, system: System, taken: readonly Box[]): FigureMark {
-  const { a, b, side, level, size } = placed;
+  const { a, b, side, away, size, type } = placed;
   const out = outward[side];
   const parts = figure(size.saw, system);
   const whole =
     size.from === 'none' && size.what.includes('iameter') ? `Ø ${parts.whole}`.trimEnd() : parts.whole;
   const turn = side === 'left' || side === 'right' ? 90 : 0;
-  const [from, to] = [a, b].map((spot) => project(spot, side, first + level * next, tile)) as [Spot, Spot];
+  const [from, to] = [a, b].map((spot) => project(spot, side, away, tile)) as [Spot, Spot];
   const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const tries = [0, 4, 8, 12, 16, 20].flatMap((further) =>
     [0, 3, -3, 6, -6, 10, -10, 15, -15, 20, -20].map((shift) => {
-      const mark = sawFigure(middle, { ...parts, whole }, { turn, sizes: cardFigure });
+      const mark = sawFigure(middle, { ...parts, whole }, { turn, sizes: type });
       const off = textSize(mark)[1] / 2 + beyond + further;
       return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
     }),
@@ -113,8 +118,10 @@ function sizeInPlace(size: CutSize, scale: Scale, tile: Box, system: System): re
 export const cardFigure = [26, 21.5] as const;
 /** Of one inside the piece, where there is less room. */
 const inPlaceFigure = [16, 13] as const;
+/** Where there are many. */
+const oddFigure = [18, 15] as const;
 
-/** Up to four sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
+/** Up to eight sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
 export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Box[] = [tile];

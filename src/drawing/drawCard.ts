@@ -25,7 +25,7 @@ export function cardScale(tiles: readonly TileSides[], system: System): number {
 
 /**
  * A hard cut, face up with the wall's side down: the whole tile dashed, the piece with heavy factory edges and thin
- * sawn ones, waste crossed out, up to four sizes outside, dots where to drill first, circles as true arcs.
+ * sawn ones, waste crossed out, up to eight sizes outside, dots where to drill first, circles as true arcs.
  */
 export function drawCard(
   cut: Cut,

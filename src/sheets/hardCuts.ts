@@ -26,6 +26,9 @@ const A_PAGE = 6;
 const A_PAGE_LOW = 8;
 const LOW = { heightMm: 56, widthMm: 66, pieces: 3 } as const;
 
+/** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
+const CARD = { heightMm: 58, widthMm: 68 } as const;
+
 /** Whether lower cards save a page, and every drawing and its pieces have room on one. */
 function areLow(cards: readonly ReturnType<typeof card>[]): boolean {
   const saves = Math.ceil(cards.length / A_PAGE_LOW) < Math.ceil(cards.length / A_PAGE);
@@ -54,6 +57,10 @@ function card({ packet, say }: SheetContext, surface: PacketSurface, cut: Cut, r
     hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
+    spans: [
+      ...(drawing.widthMm > CARD.widthMm ? ['wide'] : []),
+      ...(drawing.heightMm > CARD.heightMm ? ['tall'] : []),
+    ],
     size: { widthMm: drawing.widthMm, heightMm: drawing.heightMm },
     drawing: drawing.svg,
   };
