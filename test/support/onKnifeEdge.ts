@@ -4,10 +4,13 @@ import { hasWebFault, isNearFull, isUnderHalf } from '../../src/layout/faults/li
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { type Ground, makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
-import type { Candidate, Layout } from '../../src/layout/Layout.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { countTiles } from '../../src/layout/pieces/insideTiles.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
+import type { Choice } from '../../src/layout/start/Choice.ts';
+import { candidateSet } from '../../src/layout/start/candidateSet.ts';
 import { evaluate } from '../../src/layout/start/evaluate.ts';
+import { axisRuns } from '../../src/layout/start/mainRuns.ts';
 import { rank } from '../../src/layout/start/rank.ts';
 import type { Room } from '../../src/room/Room.ts';
 import { areaOf, lengthRound } from './Judged.ts';
@@ -61,23 +64,23 @@ export function nudged(
 }
 
 /**
- * The tallies of the runner-up, where a nudge of either start by three ticks makes the two change places: a strip that one of
- * them leaves out or cuts, or shares that are just as good or just worse. Empty where the order is sure.
+ * The tallies of each start that a nudge by three ticks puts before the chosen one: where rounding decides whether one of them
+ * leaves out a strip or cuts it, or whether its share is as good or just worse.
  */
-export function sameRank(room: Room, surface: SurfaceSpec, layout: Layout): readonly Tally[] {
+export function sameRank(room: Room, surface: SurfaceSpec, layout: Layout): readonly (readonly Tally[])[] {
   const { pattern, start } = layout;
-  const { chosen, runnerUp, along, across } = start;
-  if (!runnerUp) return [];
   const ground = groundOf(room, surface);
-  // The order does not ask how the runs end.
-  const run = { low: 0, high: 1, lowFace: 0, highFace: 0, overlap: 0, middle: 0 };
-  const nearby = ({ origin, shift }: Candidate) =>
-    nudgesOf(origin).map((at) =>
-      evaluate(ground, pattern, { origin: at, shift, along, across }, { along: run, across: run }),
-    );
-  const others = nearby(runnerUp);
-  const changes = nearby(chosen).some((one) => others.some((other) => rank([one, other])[0] === other));
-  return changes ? nudged(room, surface, { pattern, origin: runnerUp.origin }) : [];
+  const { along, across } = axisRuns(ground);
+  const runs = { along: along[0]!, across: across[0]! };
+  const set = candidateSet({ ground, pattern, surface }, runs);
+  if ('unknown' in set) return [];
+  const nearby = (choice: Choice) =>
+    nudgesOf(choice.origin).map((origin) => evaluate(ground, pattern, { ...choice, origin }, runs));
+  const chosen = nearby({ ...start.chosen, along: start.along, across: start.across });
+  const before = set.choices.filter((choice) =>
+    nearby(choice).some((one) => chosen.some((other) => rank([other, one])[0] === one)),
+  );
+  return before.map(({ origin }) => nudged(room, surface, { pattern, origin }));
 }
 
 /** Whether any tally of a layout hangs on a tick or two: a corner of the room lies on a tile's edge, or a cut on a limit. */

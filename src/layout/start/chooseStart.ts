@@ -1,14 +1,13 @@
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Candidate, Start } from '../Layout.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
-import { type AxisPlan, crossed, planAxis } from './axisChoices.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
+import { candidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
-import { axisRuns, isSlanted } from './mainRuns.ts';
+import { axisRuns } from './mainRuns.ts';
 import { rank } from './rank.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
-import { distinct, sameStart } from './sameStart.ts';
-import { slantedChoices } from './slantedChoices.ts';
+import { sameStart } from './sameStart.ts';
 
 export type StartAnswer =
   | { readonly start: Start; readonly runs: MainRuns }
@@ -56,34 +55,6 @@ function isMirrored(one: Candidate, other: Candidate): boolean {
   const ends = ({ along, across }: Candidate['ends']) =>
     [along, across].map((cuts) => [...cuts].sort((a, b) => a - b).join(' ')).join(', ');
   return COUNTED.every((count) => one[count] === other[count]) && ends(one.ends) === ends(other.ends);
-}
-
-interface CandidateSet {
-  readonly choices: readonly Choice[];
-  /** The runs that were balanced, and those along the frame's axes whose end cuts are told. */
-  readonly runs: MainRuns;
-  readonly ends: MainRuns;
-}
-
-function candidateSet(
-  { ground, pattern, surface: { pattern: spec, start } }: StartQuestion,
-  main: MainRuns,
-): CandidateSet | { readonly unknown: string; readonly axis: Axis } {
-  const free = start.along.kind === 'best' && start.across.kind === 'best';
-  if (free && isSlanted(spec.turnedDeg)) {
-    const choices = slantedChoices(ground, pattern, (spec.turnedDeg * Math.PI) / 180);
-    return { choices, runs: main, ends: main };
-  }
-  const along = planAxis(start.along, ground, pattern, 0, main.along);
-  if ('unknown' in along) return { ...along, axis: 'along' };
-  const across = planAxis(start.across, ground, pattern, 1, main.across);
-  if ('unknown' in across) return { ...across, axis: 'across' };
-  const runs = decisive(along, across);
-  return { choices: distinct(crossed(along, across), pattern), runs, ends: runs };
-}
-
-function decisive(along: AxisPlan, across: AxisPlan): MainRuns {
-  return { along: along.run, across: across.run };
 }
 
 function ranked(scored: readonly Scored[]): Scored[] {
