@@ -117,6 +117,9 @@ export interface SurfaceSpec {
   readonly minStrip: Ticks;
   /** Share of a tile under which a cut is flagged, 0.5 by default. */
   readonly minShare: number;
+  /** Share of its narrowest cut from which a taper is told to show, and how much a focal wall's weighs; the trade's where missing. */
+  readonly taperShows?: number;
+  readonly focalWeight?: number;
 }
 
 /** Standard deviation of one reading; where it is `unknown`, `sd` only says how readings weigh against each other. */

@@ -82,7 +82,7 @@ export function makeLayout(
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(pattern, runs.along, ground),
     ],
-    tapers: makeTapers(ground, pattern, laid.border, surface.pattern),
+    tapers: makeTapers(ground, pattern, laid.border, surface),
   };
 }
 

@@ -13,6 +13,7 @@ const MOST_WAYS = 3;
 export function taperTable(context: SheetContext, surface: PacketSurface) {
   const { tapers } = surface;
   const walls = tapers ? outOfLine(tapers) : [];
+  if (tapers && walls.length === 0 && isSlanted(tapers)) return slanted(context, tapers);
   if (!tapers || walls.length === 0) return undefined;
   const ways = tapers.ways.slice(1, 1 + MOST_WAYS);
   return {
@@ -26,6 +27,17 @@ export function taperTable(context: SheetContext, surface: PacketSurface) {
       context.say(code, adviceFigures(context, surface, figures)),
     ),
   };
+}
+
+/** Whether no wall stands near an axis of the pattern, as on a floor laid at 45°. */
+function isSlanted({ walls, turnedDeg }: Tapers): boolean {
+  return turnedDeg % 90 !== 0 && walls.every(({ edge }) => edge.includes(':'));
+}
+
+/** Why there is no table: no row of tiles runs along a wall, so none is cut narrower towards its end. */
+function slanted(context: SheetContext, { obeyed, turnedDeg }: Tapers) {
+  const words = context.say('taper.slanted', { edge: obeyed, turned: degrees(context, turnedDeg) });
+  return { obeyed: words, ways: [], walls: [], advice: [] };
 }
 
 /** One line a wall whose taper shows, for sheets that have no room for the table. */

@@ -1,9 +1,12 @@
 import type { Ticks } from '../measure/index.ts';
 import type { Fact } from './Fact.ts';
 
-/** From which share of its narrowest cut on a taper is seen, and below how much, in inches, nobody sees one at all. */
-export const TAPER_SHOWS: Fact<{ ofCutShare: number; leastInches: number }> = {
-  value: { ofCutShare: 0.1, leastInches: 1 / 16 },
+/**
+ * From which share of its narrowest cut on a taper is seen, and below how much, in inches, nobody sees one at all; how many
+ * times one counts at a wall that is looked at. A job may set the share and the weight otherwise.
+ */
+export const TAPER_SHOWS: Fact<{ ofCutShare: number; leastInches: number; focalWeight: number }> = {
+  value: { ofCutShare: 0.1, leastInches: 1 / 16, focalWeight: 2 },
   mark: 'P',
   source: 'practice',
 };

@@ -3,7 +3,7 @@ import type { SurfaceSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { length } from '../values/length.ts';
-import { share } from '../values/numbers.ts';
+import { share, some } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { buildDoorways, doorwaysSchema } from './doorways.ts';
 import type { Gaps } from './edge.ts';
@@ -55,6 +55,14 @@ export const surfaceSchema = z
     'min web': leaf(length, "Least tile between an opening and the tile's edge.").optional(),
     'min strip': leaf(length, 'A strip in sight thinner than this is flagged.').optional(),
     'min cut': leaf(share, 'Part of a tile under which a cut is flagged, such as 1/2.').optional(),
+    'taper shows': leaf(
+      share,
+      'Part of its narrowest cut from which a wall out of line is told to show, such as 10 %.',
+    ).optional(),
+    'focal weight': leaf(
+      some,
+      'How many times the taper at a focal wall counts against that at a plain one.',
+    ).optional(),
   })
   .meta({ description: 'The floor as measured, and how it is to be tiled.' });
 
@@ -94,6 +102,8 @@ function buildLeast(given: Given, path: Path, notes: Notes) {
       'M',
     ),
     minShare: orDefault(notes, given['min cut'], [...path, 'min cut'], '1/2', share, 'S'),
+    taperShows: orDefault(notes, given['taper shows'], [...path, 'taper shows'], '10 %', share),
+    focalWeight: orDefault(notes, given['focal weight'], [...path, 'focal weight'], '2', some),
   };
 }
 

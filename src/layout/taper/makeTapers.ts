@@ -1,6 +1,7 @@
 import { bounds } from '../../geometry/index.ts';
-import type { PatternSpec } from '../../job/Job.ts';
+import type { SurfaceSpec } from '../../job/Job.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
+import { TAPER_SHOWS } from '../../trade/index.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { cutsAlong } from './cutsAlong.ts';
@@ -15,13 +16,17 @@ export function makeTapers(
   ground: Ground,
   pattern: Pattern,
   border: readonly LaidPiece[],
-  { along, turnedDeg }: Pick<PatternSpec, 'along' | 'turnedDeg'>,
+  surface: Pick<SurfaceSpec, 'pattern' | 'taperShows' | 'focalWeight'>,
 ): Tapers {
+  const { along, turnedDeg } = surface.pattern;
+  const { taperShows = TAPER_SHOWS.value.ofCutShare, focalWeight = TAPER_SHOWS.value.focalWeight } = surface;
   const box = bounds(pattern.tiles[0]!.ring);
   const size = [box.maxX - box.minX, box.maxY - box.minY] as const;
   const lines = wallLines(ground, Math.min(...size));
-  const walls = lines.map((line) => taperOf(line, size[line.axis], cutsAlong(line, border, ground)));
-  const ways = taperWays(lines);
+  const walls = lines.map((line) =>
+    taperOf(line, size[line.axis], cutsAlong(line, border, ground), taperShows),
+  );
+  const ways = taperWays(lines, focalWeight);
   const room = lines.map(({ axis }) => size[1 - axis]!);
-  return { obeyed: along, turnedDeg, walls, ways, advice: taperAdvice(walls, room, ways) };
+  return { obeyed: along, turnedDeg, walls, ways, advice: taperAdvice(walls, room, ways, taperShows) };
 }

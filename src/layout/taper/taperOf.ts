@@ -8,10 +8,11 @@ export function taperOf(
   { edge, seen, length, off }: WallLine,
   tile: Ticks,
   cuts: { readonly narrow: Ticks; readonly wide: Ticks } | undefined,
+  shows: number,
 ): Taper {
   const runsOff = Math.round(length * Math.abs(Math.sin(off)));
   const ofCutShare = cuts ? taperShare(runsOff, cuts.narrow) : 0;
-  const { leastInches, ofCutShare: most } = TAPER_SHOWS.value;
+  const { leastInches } = TAPER_SHOWS.value;
   return {
     edge,
     seen,
@@ -21,6 +22,6 @@ export function taperOf(
     perTile: Math.round(tile * Math.abs(Math.tan(off))),
     ...cuts,
     ofCutShare,
-    shows: seen !== 'hidden' && runsOff > leastInches * TICKS_PER_INCH && ofCutShare > most,
+    shows: seen !== 'hidden' && runsOff > leastInches * TICKS_PER_INCH && ofCutShare > shows,
   };
 }

@@ -2,8 +2,6 @@ import { bestDirection, summedTaper, type Weighed, worstTaper } from './bestDire
 import type { TaperWay } from './Tapers.ts';
 import type { WallLine } from './wallLines.ts';
 
-/** How much a taper weighs where it is looked at, where it is plain to see, and where nobody sees it; common practice, no source. */
-const WEIGHT = { focal: 2, plain: 1, hidden: 0 };
 /** Walls nearer in direction than this, in radians, are in line together: 1/32 in over 13 ft. */
 const SAME = 2e-4;
 
@@ -11,8 +9,9 @@ const SAME = 2e-4;
  * The directions that a pattern may take among these walls: as it lies, square to each wall, and the one that shares the taper;
  * the present one first, the others by their largest weighted taper.
  */
-export function taperWays(lines: readonly WallLine[]): TaperWay[] {
-  const walls = lines.map(({ off, length, seen }): Weighed => ({ off, weight: length * WEIGHT[seen] }));
+export function taperWays(lines: readonly WallLine[], focalWeight: number): TaperWay[] {
+  const weights = { focal: focalWeight, plain: 1, hidden: 0 };
+  const walls = lines.map(({ off, length, seen }): Weighed => ({ off, weight: length * weights[seen] }));
   const distinct = (turns: readonly number[]) =>
     turns.filter((turn, i) => !turns.slice(0, i).some((other) => Math.abs(other - turn) <= SAME));
   const turns = distinct([0, ...lines.map(({ off }) => off), bestDirection(walls)]);

@@ -25,6 +25,20 @@ const cutOf = (size: string): SurfaceOptions => ({
 const wallOf = (tapers: ReturnType<typeof tapersOf>, edge: string) =>
   tapers.walls.find((wall) => wall.edge === edge)!;
 
+describe('what a job sets otherwise', () => {
+  test('the share of a cut from which a taper shows', () => {
+    const shows = (taperShows: number) =>
+      wallOf(tapersOf({ ...cutOf('4 in'), over: { taperShows } }), 'D-A').shows;
+    expect([shows(0.1), shows(0.5)]).toEqual([true, false]);
+  });
+
+  test('how much a focal wall counts', () => {
+    const facts = { walls: { 'D-A': { seen: 'focal' } } } as const;
+    const now = (focalWeight: number) => tapersOf({ ...facts, over: { focalWeight } }).ways[0]!.worst;
+    expect(now(6) / now(2)).toBeCloseTo(3, 3);
+  });
+});
+
 describe('a room that leans', () => {
   const tapers = tapersOf();
 

@@ -9,7 +9,10 @@ import { allPaths, matches } from './schemaPaths.ts';
 /** Keys that the first visit doesn't ask for, each with the reason. */
 const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/^(status|revision\/letter|picture|print\/|work\/|products\/|saw\/|waste\/)/, 'settled in the office'],
-  [/^floor\/(pattern|start|zones|min )/, 'the choice of owner and setter, not a measure'],
+  [
+    /^floor\/(pattern|start|zones|min |taper shows|focal weight)/,
+    'the choice of owner and setter, not a measure',
+  ],
   [/(^floor|\/)\/?gap( max)?$/, 'a rule of the trade unless somebody wants another'],
   [/^base\/(fill bag|moisture\/limit)$/, 'the figure of a product, from its own sheet'],
   [/^base\/(flatness grid|cracks\/<name>|hollow\/<name>)\/floor$/, 'a sheet for each floor'],
