@@ -20,12 +20,11 @@ export const demoTexts: Readonly<Record<string, string>> = Object.fromEntries(
 
 /** The same job with all its sheets in one language. */
 export function inLanguage(text: string, lang: string): string {
-  return text
-    .replace(/crew: (\[[^\]]*\]|\w+)/, `crew: ${lang}`)
-    .replace(/owner: (en|es)\}/, `owner: ${lang}}`);
+  return text.replace(/crew: (\[[^\]]*\]|\w+)/, `crew: ${lang}`).replace(/owner: \w+\}/, `owner: ${lang}}`);
 }
 
-function packetOf(slug: string, text: string): Packet {
+/** A job as a packet. */
+export function packetIn(slug: string, text: string): Packet {
   const { job, problems } = readJob(text, `jobs/${slug}/job.yaml`, slug);
   if (!job) throw new Error(JSON.stringify(problems));
   const made = makePacket(job);
@@ -35,7 +34,7 @@ function packetOf(slug: string, text: string): Packet {
 
 /** Each demo job as a packet with its sheets. */
 export const demos = Object.entries(demoTexts).map(([slug, text]) => {
-  const packet = packetOf(slug, text);
+  const packet = packetIn(slug, text);
   const sheets = makeSheets(packet, words);
   return { slug, packet, sheets };
 });
