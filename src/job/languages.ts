@@ -1,2 +1,2 @@
 /** Languages that the sheets can be printed in. */
-export const languages = ['en', 'es'] as const;
+export const languages = ['en', 'es', 'pt'] as const;

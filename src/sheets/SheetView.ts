@@ -15,6 +15,8 @@ export interface SheetView {
   readonly lang: string;
   /** The crew's second language, printed small under the first. */
   readonly second?: string;
+  /** Says which of its languages nobody has read yet whose own language it is; missing when all are read. */
+  readonly unread?: string;
   readonly for: 'setter' | 'estimator' | 'owner' | 'all';
   readonly bundles: readonly Bundle[];
   readonly landscape: boolean;

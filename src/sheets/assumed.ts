@@ -1,3 +1,4 @@
+import { bothTongues } from './bothTongues.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -16,10 +17,7 @@ export const assumed: Sheet = {
           value: String(figures.value ?? ''),
         })),
         limits: reasons(context),
-        cautions: context.packet.care.cautions.map(({ code }) => ({
-          first: context.say(code),
-          second: context.second?.say(code) ?? '',
-        })),
+        cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, code)),
       },
     },
   ],

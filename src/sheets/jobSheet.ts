@@ -1,4 +1,5 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
+import { bothTongues } from './bothTongues.ts';
 import { gates } from './gates.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -18,10 +19,7 @@ export const jobSheet: Sheet = {
           stops: all.filter(({ stop }) => stop),
           gates: all.filter(({ stop }) => !stop),
           five: fiveFigures(context),
-          cautions: context.packet.care.cautions.map(({ code }) => ({
-            first: context.say(`short.${code}`),
-            second: context.second?.say(`short.${code}`) ?? '',
-          })),
+          cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, `short.${code}`)),
         },
       },
     ];

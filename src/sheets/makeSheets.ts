@@ -1,13 +1,11 @@
 import type { Packet } from '../packet/Packet.ts';
+import { cautiousSay, type Speaker, unreadNote } from './cautiousSay.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say, SheetView } from './SheetView.ts';
 import { sheets } from './sheets.ts';
 
-/** Speaks the languages for which there is a catalogue. */
-export interface Speaker {
-  readonly say: (lang: string) => Say;
-}
+export type { Speaker } from './cautiousSay.ts';
 
 /** Every sheet of a packet whose data exist, in the order in which the packet is bound. */
 export function makeSheets(packet: Packet, words: Speaker): readonly SheetView[] {
@@ -19,13 +17,17 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
   const [lang, second] = sheet.speaks === 'crew' ? [crew[0] ?? 'en', crew[1]] : [owner, undefined];
   const context = sheetContext(
     packet,
-    { lang, say: words.say(lang) },
-    second ? { lang: second, say: words.say(second) } : undefined,
+    { lang, say: cautiousSay(lang, words) },
+    second
+      ? { lang: second, say: lang === 'en' ? words.say(second) : cautiousSay(second, words) }
+      : undefined,
   );
+  const unread = unreadNote(second ? [lang, second] : [lang], words);
   return sheet.make(context).map((page) => ({
     ...frame(packet, sheet, page, context.say),
     lang,
     ...(second ? { second } : {}),
+    ...(unread ? { unread } : {}),
     ...(page.blank ? {} : { head: headOf(packet, context) }),
   }));
 }

@@ -1,3 +1,4 @@
+import { cautiousSay } from '../sheets/cautiousSay.ts';
 import type { SheetView } from '../sheets/SheetView.ts';
 import { cssString } from './cssString.ts';
 import type { Inlined } from './inlined.ts';
@@ -98,7 +99,7 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
   const bySlug = new Map(jobs.map((job) => [job.slug, job]));
   const globals: Record<string, (this: TemplateContext, ...args: never[]) => unknown> = {
     t(code: string, figures?: Figures) {
-      return words.say(languageOf(this))(code, figures);
+      return cautiousSay(languageOf(this), words)(code, figures);
     },
     t2(code: string, figures?: Figures) {
       const { second } = this.ctx;

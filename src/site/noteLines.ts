@@ -1,4 +1,5 @@
 import type { Packet, PacketNote } from '../packet/Packet.ts';
+import { cautiousSay } from '../sheets/cautiousSay.ts';
 import { noteText } from '../sheets/noteText.ts';
 import { sheetContext } from '../sheets/SheetContext.ts';
 import type { Note } from './SiteJob.ts';
@@ -8,7 +9,7 @@ const order: readonly PacketNote['level'][] = ['fail', 'warn', 'info'];
 
 /** The notes of a packet as sentences, the gravest first, each sentence once. */
 export function noteLines(packet: Packet, words: Words, lang: string): readonly Note[] {
-  const context = sheetContext(packet, { lang, say: words.say(lang) });
+  const context = sheetContext(packet, { lang, say: cautiousSay(lang, words) });
   return order.flatMap((level) => {
     const texts = packet.notes.filter((note) => note.level === level).map((note) => noteText(context, note));
     return [...new Set(texts)].map((one) => ({ level, text: one }));

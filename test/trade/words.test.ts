@@ -6,6 +6,7 @@ import { parse } from 'yaml';
 import { makeCalendar } from '../../src/calendar/makeCalendar.ts';
 import { makeCare } from '../../src/care/makeCare.ts';
 import type { HeightSpec, Job } from '../../src/job/Job.ts';
+import { languages } from '../../src/job/languages.ts';
 import { makeHeights } from '../../src/materials/makeHeights.ts';
 import { makeLimits } from '../../src/materials/makeLimits.ts';
 import { makeMaterials } from '../../src/materials/makeMaterials.ts';
@@ -15,7 +16,7 @@ import { FLOOR, fieldLayout, JOB, TILE } from '../materials/plainJob.ts';
 const ROOT = join(import.meta.dirname, '..', '..');
 const catalogue = (lang: string): Record<string, string> =>
   parse(readFileSync(join(ROOT, 'layouts', 'words', `trade.${lang}.yaml`), 'utf8'));
-const words = { en: catalogue('en'), es: catalogue('es') };
+const words = Object.fromEntries(languages.map((lang) => [lang, catalogue(lang)]));
 
 /** A job in which nearly everything is wrong, so that nearly every sentence is said. */
 const WRONG: Job = {
@@ -128,7 +129,7 @@ function figuresOf(elements: readonly Element[]): string[] {
   return [...new Set(names)].sort();
 }
 
-test('both languages have the same keys with the same figures', () => {
+test.each(languages)('%s has the keys and figures of the first language', (lang) => {
   const shape = (messages: Record<string, string>, lang: string) =>
     Object.fromEntries(
       Object.entries(messages).map(([key, text]) => [
@@ -136,5 +137,5 @@ test('both languages have the same keys with the same figures', () => {
         figuresOf(new IntlMessageFormat(text, lang).getAst() as unknown as Element[]),
       ]),
     );
-  expect(shape(words.es, 'es')).toEqual(shape(words.en, 'en'));
+  expect(shape(words[lang]!, lang)).toEqual(shape(words.en!, 'en'));
 });

@@ -1,7 +1,7 @@
 import { demoJobs } from './buildJobs.ts';
 
 /** What a generated job is like; lengths with their unit. */
-interface Varied {
+export interface Varied {
   readonly walls: readonly [string, string];
   readonly tile: readonly [string, string];
   readonly joint: string;
@@ -14,7 +14,7 @@ interface Varied {
   readonly more?: string;
 }
 
-function jobFile(job: Varied): string {
+export function jobFile(job: Varied): string {
   const [wide, deep] = job.walls;
   return `
 title: ${job.title}
@@ -55,7 +55,7 @@ const plain = {
 const door =
   'in: A-B, from A: 12 in, clear: 30 in, wall: 4 3/4 in, door line: 2 3/8 in, left: plain, right: plain';
 
-/** From 2 to 400 sq ft, both papers, both systems, both languages, long words. */
+/** From 2 to 400 sq ft, both papers, both systems, all languages, long words. */
 const generated: Readonly<Record<string, Varied>> = {
   'two-feet': { ...plain, walls: ['18 in', '16 in'], tile: ['8 in', '8 in'], title: 'Closet' },
   'four-hundred': {
@@ -65,6 +65,19 @@ const generated: Readonly<Record<string, Varied>> = {
     pattern: '{running: 1/3}',
     title: 'Great room',
     crew: '[en, es]',
+  },
+  'two-tongues': {
+    ...plain,
+    walls: ['2630 mm', '3410 mm'],
+    tile: ['597 mm', '298 mm'],
+    joint: '3 mm',
+    pattern: '{running: 1/3}',
+    paper: 'a4',
+    units: 'mm',
+    title: 'Cozinha',
+    crew: '[pt, en]',
+    owner: 'pt',
+    more: `  doorways:\n    corredor: {${door}, beyond: wood}`,
   },
   'long-words': {
     ...plain,
