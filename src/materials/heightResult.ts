@@ -1,6 +1,6 @@
 import type { HeightSpec } from '../job/Job.ts';
-import type { Ticks } from '../measure/index.ts';
-import { DOOR_GAP, FLANGE, flangeSpacers, inches, threshold } from '../trade/index.ts';
+import type { System, Ticks } from '../measure/index.ts';
+import { doorGap, FLANGE, flangeSpacers, inches, threshold } from '../trade/index.ts';
 import type { HeightResult } from './Heights.ts';
 
 /** Heights in ticks over the finished tile: `after` of the thing itself; `fresh` is the thickness of the new layers. */
@@ -8,11 +8,12 @@ interface Found {
   readonly spec: HeightSpec;
   readonly after: Ticks;
   readonly fresh: Ticks;
+  readonly system: System;
 }
 
 /** What follows from one measured height once the tile is down. */
-export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks): HeightResult {
-  const found = { spec, after, fresh };
+export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks, system: System): HeightResult {
+  const found = { spec, after, fresh, system };
   const verdict = {
     flange: flangeVerdict,
     door: doorVerdict,
@@ -46,8 +47,8 @@ function flangeVerdict({ spec, after }: Found): Verdict {
   return { pass, code: 'height.flange.spacers', figures };
 }
 
-function doorVerdict({ spec, after }: Found): Verdict {
-  const wanted = spec.wanted ?? inches(DOOR_GAP.value);
+function doorVerdict({ spec, after, system }: Found): Verdict {
+  const wanted = spec.wanted ?? doorGap(system);
   const trim = wanted - after;
   return trim > 0
     ? { pass: false, code: 'height.door.trim', figures: { trim, wanted } }

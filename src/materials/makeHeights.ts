@@ -16,9 +16,12 @@ export function makeHeights(job: Job): Heights {
   return {
     stack,
     removed: thicknessOf(base.removed),
-    undercut: undercut(base.fresh.map(({ thickness }) => thickness)),
+    undercut: undercut(
+      base.fresh.map(({ thickness }) => thickness),
+      job.print.system,
+    ),
     results: base.heights.map((spec) =>
-      heightResult(spec, spec.height + topOf(base, spec.above) - stack, fresh),
+      heightResult(spec, spec.height + topOf(base, spec.above) - stack, fresh, job.print.system),
     ),
     toMeasure: toMeasure(job),
   };
