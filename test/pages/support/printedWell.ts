@@ -1,0 +1,78 @@
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openBrowser } from '../../../src/site/openBrowser.ts';
+import { printPdf } from '../../../src/site/printPdf.ts';
+import { writeFile } from '../../../src/site/writeFile.ts';
+import { atOnce } from './atOnce.ts';
+import { browserPath, patience } from './browserPath.ts';
+import { type BuiltSite, buildJobs } from './buildJobs.ts';
+import type { PrintedFile } from './PrintedPage.ts';
+import { checkBars, fontFaults, placeFaults, sizeFaults } from './pageFaults.ts';
+import { readPrinted } from './readPrinted.ts';
+import { findings, type Visit, visitPage } from './visitPage.ts';
+
+/** Tests that the packets of jobs, slug → job file, are printed as they should be, whole. */
+export function printedWell(what: string, jobs: Readonly<Record<string, string>>): void {
+  const slugs = Object.keys(jobs);
+  describe(what, () => {
+    let site: BuiltSite;
+    let visits: readonly Visit[] = [];
+    let files: readonly PrintedFile[] = [];
+
+    beforeAll(async () => {
+      const path = browserPath();
+      site = await buildJobs(jobs);
+      const browser = await openBrowser(path);
+      const pages = slugs.map((slug) => `${slug}/print/packet.html`);
+      visits = await atOnce(pages, (page) =>
+        visitPage(browser, site.output, page, { access: false, layout: true }),
+      );
+      files = await atOnce(slugs, async (slug) => {
+        const printing = await browser.newPage();
+        const pdf = join(site.output, slug, 'packet.pdf');
+        writeFile(pdf, await printPdf(printing, join(site.output, slug, 'print', 'packet.html')));
+        return readPrinted(pdf);
+      });
+      await browser.close();
+    }, patience);
+
+    const perFile = (find: (file: PrintedFile) => readonly string[]) =>
+      files.flatMap((file, at) => find(file).map((line) => `${slugs[at]} ${line}`));
+
+    test('were built', () => {
+      expect(files.map(({ pages }) => pages.length > 8)).toEqual(slugs.map(() => true));
+    });
+
+    test('open without an error or a request to any network', () => {
+      expect(findings(visits, 'loading')).toEqual([]);
+    });
+
+    test('show all their words, none cut off or out of its box', () => {
+      expect(findings(visits, 'layout')).toEqual([]);
+    });
+
+    test('have no words that lie on others or off the paper, and no empty page', () => {
+      expect(perFile(placeFaults)).toEqual([]);
+    });
+
+    test('have no type under 8 pt', () => {
+      expect(perFile(sizeFaults)).toEqual([]);
+    });
+
+    test('use no font but the one that comes with the program', () => {
+      expect(perFile(fontFaults)).toEqual([]);
+    });
+
+    test('are printed at true scale, check bars to 0.2 mm', () => {
+      const wrong = perFile((file) => {
+        const inches = site.jobs.find(({ slug }) => slug === slugs[files.indexOf(file)])?.packet.spec.print
+          .system;
+        const nominal = inches === 'inches' ? 101.6 : 100;
+        const bars = file.pages.flatMap((page) => checkBars(page, nominal));
+        const off = bars.flat().filter((length) => Math.abs(length - nominal) > 0.2);
+        return bars.length === 0 ? ['no check bar'] : off.map((length) => `${length} mm`);
+      });
+      expect(wrong).toEqual([]);
+    });
+  });
+}
