@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { DoorwaySpec, ObstacleSpec, SurfaceSpec } from '../../../src/job/Job.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
 import { layOut } from '../../support/layOut.ts';
-import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../../support/surfaceOf.ts';
+import { jobOf, surfaceOf, ticks, wallFacts } from '../../support/surfaceOf.ts';
 import { mirrored, renumbered } from '../../support/transformSurface.ts';
 
 const doorway: DoorwaySpec = {
@@ -49,11 +49,37 @@ const island: ObstacleSpec = {
   },
 };
 
+const hearth: ObstacleSpec = {
+  ...wallFacts({ gapMax: 2032 }),
+  name: 'hearth',
+  meets: 'column',
+  shape: {
+    kind: 'rectangle',
+    along: 108712,
+    out: 76098,
+    from: [
+      { wall: 'A-B', distance: 0 },
+      { wall: 'H-A', distance: 230124 },
+    ],
+  },
+};
+
 const leaning = [
   [0, 0],
   [ticks('120 in'), 0],
   [ticks('122 in'), ticks('98 in')],
   [-8128, ticks('101 in')],
+] as const;
+
+const tee = [
+  [0, 0],
+  [921004, 0],
+  [921004, 302260],
+  [738124, 302260],
+  [738124, 520192],
+  [128016, 520192],
+  [128016, 302260],
+  [0, 302260],
 ] as const;
 
 /** A twentieth of a millimetre out of square: the two ends of a wall differ by more ticks than rounding makes. */
@@ -68,8 +94,9 @@ const best = { kind: 'best' } as const;
 const rooms: readonly (readonly [string, SurfaceSpec])[] = [
   [
     'a slanted pattern that begins at a wall which a doorway splits',
-    surfaceOf(rectangle(ticks('120 in'), ticks('84 in')), {
-      doorways: [doorway],
+    surfaceOf(tee, {
+      doorways: [{ ...doorway, from: 70104, clear: 273812 }],
+      obstacles: [hearth],
       pattern: { name: 'running', offset: { numerator: 1, denominator: 3 }, turnedDeg: -22.5 },
       start: { along: { kind: 'cut', size: ticks('5 in'), at: 'A-B' }, across: best },
     }),
