@@ -1,23 +1,20 @@
 /** How an area is filled. Hatches lie on the paper: they don't turn with the tile. */
 export type Fill = HatchName | 'none' | 'paper' | 'ink';
 
-/** A tile of the fill's repeat in mm: its size, and lines and dots in it. */
+/** Lines at 45° or dots, `apart` mm from each other. */
 export interface Hatch {
-  readonly size: number;
-  readonly turn: number;
-  /** Line width in mm of the lines named. */
+  readonly apart: number;
+  /** Width of the lines, or diameter of the dots, in mm. */
   readonly width: number;
-  readonly lines: readonly ('along' | 'across')[];
-  /** Diameter of a dot. */
-  readonly dot?: number;
+  readonly of: readonly ('rising' | 'falling' | 'dots')[];
 }
 
 /** `cut` 45° lines, `hard` crossed lines, `hidden` dots, `wall` the close hatch of a wall's body. */
 export const hatches = {
-  cut: { size: 3, turn: 45, width: 0.18, lines: ['across'] },
-  hard: { size: 3, turn: 45, width: 0.18, lines: ['along', 'across'] },
-  hidden: { size: 2.5, turn: 0, width: 0, lines: [], dot: 0.35 },
-  wall: { size: 1.2, turn: 45, width: 0.25, lines: ['across'] },
+  cut: { apart: 3, width: 0.18, of: ['rising'] },
+  hard: { apart: 3, width: 0.18, of: ['rising', 'falling'] },
+  hidden: { apart: 2.5, width: 0.35, of: ['dots'] },
+  wall: { apart: 1.2, width: 0.25, of: ['rising'] },
 } as const satisfies Record<string, Hatch>;
 
 export type HatchName = keyof typeof hatches;

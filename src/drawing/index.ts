@@ -17,6 +17,7 @@ export * from './drawPlan.ts';
 export * from './drawPlanPages.ts';
 export * from './drawSection.ts';
 export * from './drawSetOut.ts';
+export * from './drawSwatch.ts';
 export * from './drawThumbnail.ts';
 export * from './drawTile.ts';
 export * from './drawZone.ts';

@@ -1,7 +1,6 @@
 import { corners, grow } from './boxes.ts';
 import type { Drawing, Space } from './Drawing.ts';
 import { escapeXml } from './escapeXml.ts';
-import { type Fill, hatches } from './hatches.ts';
 import type { Link } from './Link.ts';
 import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
 import type { Mark } from './Mark.ts';
@@ -42,22 +41,11 @@ function stroke(name: LineName): string {
   return `stroke-width="${width}"${dashes}${cap ? ` stroke-linecap="${cap}"` : ''}`;
 }
 
-function fillOf(fill: Fill, id: string): string {
-  if (fill === 'paper') return '#fff';
-  return fill === 'ink' ? '#000' : `url(#${id}-${fill})`;
-}
-
-/** One path for all areas of a fill: areas of one fill don't overlap, and a hatch is written into a PDF once a path. */
-function filled(marks: readonly Mark[], height: number, id: string, wanted: (fill: Fill) => boolean): string {
-  const byFill = new Map<Fill, string[]>();
-  for (const mark of marks)
-    if ('fill' in mark && mark.fill && wanted(mark.fill)) append(byFill, mark.fill, svgPath(mark, height));
-  return [...byFill]
-    .map(
-      ([fill, paths]) =>
-        `<path d="${paths.join('')}" fill="${fillOf(fill, id)}"${fill in hatches ? ' fill-rule="evenodd"' : ''}/>`,
-    )
-    .join('');
+/** One path for all areas of a fill, white or black. */
+function filled(marks: readonly Mark[], height: number, fill: 'paper' | 'ink'): string {
+  const own = marks.filter((mark) => 'fill' in mark && mark.fill === fill);
+  const d = own.map((mark) => svgPath(mark, height)).join('');
+  return d === '' ? '' : `<path d="${d}" fill="${fill === 'paper' ? '#fff' : '#000'}"/>`;
 }
 
 function append<K>(lists: Map<K, string[]>, key: K, value: string): void {
@@ -99,13 +87,12 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
   const [widthMm, heightMm] = [wholePixels(frame.widthMm), wholePixels(frame.heightMm)];
   const id = frame.id.replace(/[^A-Za-z0-9-]/g, '-');
   const body =
-    svgHatches(marks, id) +
-    filled(marks, heightMm, id, (fill) => fill in hatches) +
+    svgHatches(marks, heightMm, id) +
     cleared(marks, heightMm, 'hatch') +
-    filled(marks, heightMm, id, (fill) => fill === 'paper') +
+    filled(marks, heightMm, 'paper') +
     lines(marks, heightMm) +
     cleared(marks, heightMm, 'all') +
-    filled(marks, heightMm, id, (fill) => fill === 'ink') +
+    filled(marks, heightMm, 'ink') +
     marks.map((mark) => words(mark, heightMm)).join('') +
     svgLinks(frame.links ?? [], heightMm);
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];

@@ -1,23 +1,56 @@
-import { line } from 'd3-shape';
+import type { Box } from './boxes.ts';
 import { type Hatch, type HatchName, hatches } from './hatches.ts';
-import type { Mark } from './Mark.ts';
+import type { AreaMark, CircleMark, Mark } from './Mark.ts';
+import { markBounds } from './markBounds.ts';
+import { roundMm } from './roundMm.ts';
+import { svgPath } from './svgPath.ts';
 
-/** One repeat of a hatch: lines run from edge to edge through its middle, so that repeats join. */
-function pattern(name: HatchName, id: string): string {
-  const hatch: Hatch = hatches[name];
-  const { size, turn, width, dot } = hatch;
-  const half = size / 2;
-  const ends = { across: [[half, 0], [half, size]], along: [[0, half], [size, half]] } as const; // biome-ignore format: two lines
-  const paths = hatch.lines.map((way) => line()(ends[way].map(([x, y]): [number, number] => [x, y])));
-  const lines = width > 0 ? `<path d="${paths.join('')}" stroke="#000" stroke-width="${width}"/>` : '';
-  const dots = dot ? `<circle cx="${size / 2}" cy="${size / 2}" r="${dot / 2}"/>` : '';
-  const turned = turn ? ` patternTransform="rotate(${turn})"` : '';
-  return `<pattern id="${id}-${name}" patternUnits="userSpaceOnUse" width="${size}" height="${size}"${turned}>${lines}${dots}</pattern>`;
+type Filled = (AreaMark | CircleMark) & { readonly fill: HatchName };
+
+/** Whole numbers k for which k times a step lies from one value to another. */
+function multiples(from: number, to: number, step: number): readonly number[] {
+  const first = Math.ceil(from / step);
+  return Array.from({ length: Math.max(0, Math.floor(to / step) - first + 1) }, (_, i) => (first + i) * step);
 }
 
-/** The hatches that the marks use, under names that begin with the drawing's id. */
-export function svgHatches(marks: readonly Mark[], id: string): string {
-  const used = new Set(marks.map((mark) => ('fill' in mark ? mark.fill : undefined)));
-  const names = (Object.keys(hatches) as HatchName[]).filter((name) => used.has(name));
-  return names.length === 0 ? '' : `<defs>${names.map((name) => pattern(name, id)).join('')}</defs>`;
+/** Lines over a box, y down, from edge to edge of it; all lines of a hatch on a drawing lie on one grid. */
+const ways = {
+  rising: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
+    multiples(left + top, right + bottom, apart * Math.SQRT2).map((sum) => {
+      const [from, to] = [Math.max(left, sum - bottom), Math.min(right, sum - top)];
+      return [from, sum - from, to, sum - to] as const;
+    }),
+  falling: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
+    multiples(left - bottom, right - top, apart * Math.SQRT2).map((less) => {
+      const [from, to] = [Math.max(left, less + top), Math.min(right, less + bottom)];
+      return [from, from - less, to, to - less] as const;
+    }),
+  /** A row of dots is a line of dashes without length; it begins on a dot. */
+  dots: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
+    multiples(top, bottom, apart).map((y) => [Math.ceil(left / apart) * apart, y, right, y] as const),
+};
+
+function strokes({ apart, width, of }: Hatch, box: Box): string {
+  const lines = of.flatMap((way) => ways[way](box, apart));
+  const d = lines.map(([x, y, toX, toY]) => `M${roundMm(x)},${roundMm(y)}L${roundMm(toX)},${roundMm(toY)}`);
+  const dots = of.includes('dots') ? ` stroke-dasharray="0 ${apart}" stroke-linecap="round"` : '';
+  return `<path d="${d.join('')}" fill="none" stroke="#000" stroke-width="${width}"${dots}`;
+}
+
+/**
+ * The hatches of all areas that have one, under names that begin with the drawing's id. They are lines that the areas cut
+ * off: a pattern would be put into the PDF as a picture in greys, which a printer without greys breaks up.
+ */
+export function svgHatches(marks: readonly Mark[], height: number, id: string): string {
+  return (Object.keys(hatches) as HatchName[])
+    .map((name) => {
+      const own = marks.filter((mark): mark is Filled => 'fill' in mark && mark.fill === name);
+      if (own.length === 0) return '';
+      const bounds = markBounds(own);
+      const box = { ...bounds, bottom: height - bounds.top, top: height - bounds.bottom };
+      const d = own.map((mark) => svgPath(mark, height)).join('');
+      const areas = `<clipPath id="${id}-${name}"><path d="${d}" clip-rule="evenodd"/></clipPath>`;
+      return `${areas}${strokes(hatches[name], box)} clip-path="url(#${id}-${name})"/>`;
+    })
+    .join('');
 }

@@ -1,4 +1,4 @@
-import { drawChoice, type SeenPiece, type Space } from '../drawing/index.ts';
+import { drawChoice, drawSwatch, type SeenPiece, type Space } from '../drawing/index.ts';
 import type { Candidate } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
@@ -59,6 +59,10 @@ function choicePage(
     scale: `1:${drawings[0]!.ratio}`,
     data: {
       plans: drawings.map(({ svg }) => svg),
+      swatches: (['cut', 'narrowest'] as const).map((look) => {
+        const name = say(`sheet.choice-sheet.key.${look}`);
+        return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
+      }),
       rows: rowsOf(context, surface, own, choice),
       answerBy: start ? date(start) : '',
       setter: packet.spec.contacts.setter ?? '',

@@ -3,6 +3,7 @@ import {
   drawKeyPlan,
   drawPlan,
   drawPlanPages,
+  drawSwatch,
   type PlanDrawing,
   type PlanOnPages,
 } from '../drawing/index.ts';
@@ -78,6 +79,7 @@ function planPage(
       bars: bars(context, `bars-${i + 1}`),
       unnamed: drawing.unnamed,
       count,
+      swatches: swatches(context, surface, String(i + 1)),
       faults,
       ...wholeAndCut(surface),
     },
@@ -105,8 +107,19 @@ function partPages(
         label,
         space: KEY_PLAN,
       }).svg,
+      swatches: swatches(context, surface, `${i + 1}-${part.number}`),
     },
   }));
+}
+
+/** What each look of a piece means, drawn as on the plan; whole tiles out of sight only where there are any. */
+function swatches({ say }: SheetContext, surface: PacketSurface, id: string) {
+  const hidden = surface.pieces.some(({ whole, seen }) => whole && seen === 'hidden');
+  const looks = (['whole', 'cut', 'hard', 'hidden'] as const).filter((look) => look !== 'hidden' || hidden);
+  return looks.map((look) => {
+    const name = say(`sheet.layout-plan.${look}`);
+    return { look, name, svg: drawSwatch(look, { id: `swatch-${id}-${look}`, label: name }).svg };
+  });
 }
 
 function bars({ packet, say }: SheetContext, id: string): string {

@@ -51,8 +51,10 @@ describe('the pen', () => {
       (fill): Mark => ({ mark: 'area', rings: [square], fill }),
     );
     const { svg } = penSvg(marks, frame);
-    const patterns = [...svg.matchAll(/<pattern id="([^"]*)"[^>]*>(.*?)<\/pattern>/g)];
-    expect(patterns.map(([, id]) => id)).toEqual(Object.keys(hatches).map((name) => `one-${name}`));
-    expect(new Set(patterns.map(([whole]) => whole.replace(/id="[^"]*"/, ''))).size).toBe(patterns.length);
+    const areas = [...svg.matchAll(/<clipPath id="([^"]*)"/g)].map(([, id]) => id);
+    expect(areas).toEqual(Object.keys(hatches).map((name) => `one-${name}`));
+    const lines = [...svg.matchAll(/<path d="([^"]*)"[^>]*clip-path="url\(#([^)]*)\)"/g)];
+    expect(lines.map(([, , id]) => id)).toEqual(areas);
+    expect(new Set(lines.map(([, d]) => d)).size).toBe(areas.length);
   });
 });
