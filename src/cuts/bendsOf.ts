@@ -19,10 +19,19 @@ export function bendsOf(
   const sawn = (from: Point, to: Point) => !onSide(from, to);
   const runs = curves.flatMap((curve) => circleRuns(ring, curve, sawn));
   const dropped = new Set<number>();
+  const outside = (start: number, step: 1 | -1) => {
+    let i = start;
+    while (dropped.has(i)) i = (i + step + ring.length) % ring.length;
+    return i;
+  };
   const via = new Map<number, Point>();
-  for (const { first, last, depth, middle } of runs) {
-    if (depth > flat) via.set(first, middle);
-    for (let i = (first + 1) % ring.length; i !== last; i = (i + 1) % ring.length) dropped.add(i);
+  // Where two curves meet, short edges may seem to lie on both: the deeper curve has them, the other begins where it ends.
+  for (const { first, last, depth, middle } of [...runs].sort((a, b) => b.depth - a.depth)) {
+    if (dropped.has(first) && dropped.has(last)) continue;
+    const [from, to] = [outside(first, 1), outside(last, -1)];
+    if (from === to) continue;
+    if (depth > flat) via.set(from, middle);
+    for (let i = (from + 1) % ring.length; i !== to; i = (i + 1) % ring.length) dropped.add(i);
   }
   return corners.flatMap((corner, i): Corner[] => {
     const middle = via.get(i);

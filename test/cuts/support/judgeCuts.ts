@@ -55,9 +55,10 @@ function judgePiece(cut: Cut, piece: Piece, i: number, step: number): string[] {
 function judgeEdges({ number, edges }: Cut, piece: Piece): string[] {
   const [length, width] = tileSize(piece);
   const onSide = ([x, y]: Point) => [x, x - length, y, y - width].map((off) => Math.abs(off) <= 2);
-  return edges.flatMap(({ from, to, factory }) => {
-    const [a, b] = [onSide(from), onSide(to)];
-    const lies = a.some((on, i) => on && b[i]);
+  return edges.flatMap(({ from, to, factory, via = from }) => {
+    const [a, b, middle] = [onSide(from), onSide(to), onSide(via)];
+    // A bent edge may begin and end at one side of the tile and still leave it between.
+    const lies = a.some((on, i) => on && b[i] && middle[i]);
     return lies === factory ? [] : [`edge ${from} to ${to} of cut ${number}: factory ${factory}`];
   });
 }
