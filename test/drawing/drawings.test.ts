@@ -3,18 +3,22 @@ import type { Drawing } from '../../src/drawing/index.ts';
 import {
   drawCarePicture,
   drawCheckBars,
+  drawChoice,
   drawDropTest,
   drawGrid,
   drawJointFullSize,
+  drawKeyPlan,
   drawMeasured,
   drawMeasureForm,
   drawMeasureHow,
   drawSection,
   drawSetOut,
+  drawSwatch,
   drawThumbnail,
   drawTile,
   drawZone,
 } from '../../src/drawing/index.ts';
+import { planGrid } from '../../src/drawing/planGrid.ts';
 import { tile } from './cutFixtures.ts';
 import { bootRoom, say, surfaceOf } from './fixture.ts';
 import { clashes, faultsOf, textsIn } from './readSvg.ts';
@@ -40,6 +44,16 @@ const measured = {
     suspects: [{ ids: ['A-C'] }],
   },
 } as unknown as Parameters<typeof drawMeasured>[0];
+const openings = surface.openings.map((one) => ({ ...one, name: 'antechamber of the house' }));
+const longNamed = {
+  ...surface,
+  openings,
+  edges: surface.edges.map((edge) => ({
+    ...edge,
+    id: edge.id.replace('hall:', 'antechamber of the house:'),
+  })),
+};
+const twoParts = planGrid(surface, { portrait: space, landscape: space }, 16, 14);
 const layer = (name: string, thickness: number) => ({ name, thickness });
 const base = {
   below: 'boards',
@@ -75,6 +89,12 @@ const drawings: Readonly<Record<string, Drawing>> = {
   'as measured': drawMeasured(measured, { ...options, space }),
   'drop test': drawDropTest(options),
   thumbnail: drawThumbnail(surface, { ...options, space: { widthMm: 40, heightMm: 30 } }),
+  'choice with long words': drawChoice(longNamed, longNamed.pieces, {
+    ...options,
+    space: { widthMm: 76, heightMm: 70 },
+  }),
+  swatch: drawSwatch('hard', options),
+  'key of the pages': drawKeyPlan(surface, twoParts, 1, { ...options, space: { widthMm: 60, heightMm: 30 } }),
   picture: drawCarePicture('care.dont.wax', options),
 };
 
