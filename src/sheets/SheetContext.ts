@@ -22,6 +22,16 @@ export interface SheetContext {
   readonly number: (value: number, digits?: number) => string;
 }
 
+/** A day as its language writes it, less the words and dots between its parts, for which sheets have no room: `qui., 11 de mar.` is `qui, 11 mar`. */
+function shortDate(format: Intl.DateTimeFormat, iso: string): string {
+  return format
+    .formatToParts(new Date(`${iso.slice(0, 10)}T00:00:00Z`))
+    .map(({ type, value }) =>
+      type === 'literal' ? value.replace(/\s*\p{L}+\s*/gu, ' ') : value.replace(/\.$/, ''),
+    )
+    .join('');
+}
+
 /** Builds the context of one language; pure, since dates are local times without a zone. */
 export function sheetContext(
   packet: Packet,
@@ -51,8 +61,8 @@ export function sheetContext(
     length: (ticks) => printLength(ticks, system),
     longLength: (ticks) => printLength(ticks, system, { feet: system === 'inches' }),
     figure: (ticks) => figure(ticks, system),
-    date: (iso) => day.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`)),
-    time: (iso) => `${clock.format(new Date(`${iso.slice(0, 10)}T00:00:00Z`))}, ${iso.slice(11, 16)}`,
+    date: (iso) => shortDate(day, iso),
+    time: (iso) => `${shortDate(clock, iso)}, ${iso.slice(11, 16)}`,
     number: (value, digits = 1) =>
       new Intl.NumberFormat(lang, { maximumFractionDigits: digits }).format(value),
   };
