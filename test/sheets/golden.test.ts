@@ -14,7 +14,7 @@ function address(png: Uint8Array): string {
   return `data:image/png;base64,${Buffer.from(png).toString('base64')}`;
 }
 
-describe('the sheets of the boot room look as their pictures in the README', () => {
+describe('the sheets of the demos look as their kept pictures', () => {
   let browser: Browser;
   let pictures: ReadonlyMap<string, Uint8Array> = new Map();
 
