@@ -11,7 +11,7 @@ import { writeFile } from './writeFile.ts';
 /** The first source of the form's script. */
 const entry = 'src/site/form/startForm.ts';
 /** Beginnings of the codes whose words the form says. */
-const spoken = /^(form|ask|problem)\.|^site\.allJobs$/;
+const spoken = /^(form|ask|problem|language)\.|^site\.allJobs$/;
 
 /** The form's script: the core and what shows it, in one piece. It is made anew only when a source has changed. */
 async function script({ home, cache }: Places): Promise<string> {
@@ -83,6 +83,7 @@ ${styles}</style>
 <body>
 <header><h1 id="title">${say('form.title')}</h1><a id="home" href="./index.html">${say('site.allJobs')}</a><div id="languages" role="group" aria-label="${say('form.language')}">${buttons.join('')}</div></header>
 <main id="form"><noscript><p>${say('form.needsScript')}</p></noscript></main>
+<footer id="unread"></footer>
 <div id="units" role="group" aria-label="${say('form.unitsName')}" hidden></div>
 <script type="application/json" id="words">${wordsJson(words)}</script>
 <script>${(await script(places)).replaceAll('</script', '<\\/script')}</script>

@@ -219,6 +219,20 @@ describe('the form', () => {
   );
 
   test(
+    'says at its foot that a language was not yet read by a native speaker',
+    async () => {
+      const { page } = await openForm(browser, form, 'telephone');
+      const foot = () => ask(page, '#unread', 'one.textContent');
+      await page.click('[data-lang=es]');
+      expect(await foot()).toBe('');
+      await page.click('[data-lang=pt]');
+      expect(await foot()).toContain('not yet read by a native speaker');
+      expect(await ask(page, 'html', 'one.scrollWidth <= innerWidth')).toBe(true);
+    },
+    patience,
+  );
+
+  test(
     'has keys for units, which number keyboards lack',
     async () => {
       const { page } = await openForm(browser, form, 'telephone');

@@ -5,6 +5,7 @@ import { renameText } from '../../form/setText.ts';
 import { writeField } from '../../form/writeField.ts';
 import { readJob } from '../../job/readJob.ts';
 import { readYaml } from '../../job/yaml/readYaml.ts';
+import { unreadNote } from '../../sheets/cautiousSay.ts';
 import { makeWords, type Words } from '../makeWords.ts';
 import { actOn, begun } from './actOn.ts';
 import type { FormContext, FormState } from './FormContext.ts';
@@ -52,6 +53,7 @@ function show(form: Form): void {
   document.title = say('form.title');
   byId('title')!.textContent = say('form.title');
   byId('home')!.textContent = say('site.allJobs');
+  byId('unread')!.textContent = unreadNote([form.state.lang], form.words);
   byId('languages')!.setAttribute('aria-label', say('form.language'));
   for (const button of document.querySelectorAll('[data-lang]'))
     button.setAttribute('aria-pressed', String(button.getAttribute('data-lang') === form.state.lang));
