@@ -15,9 +15,10 @@ export function judgeCount(judged: Judged, cellsAcrossTile = 12): string[] {
   const flooded = new Set<string>();
   for (const patch of patches(raster)) {
     const owners = new Set(patch.map((at) => ownerOf(raster.tiles[at]!, raster.point(at))));
-    // What parts two pieces of one tile may be narrower than a cell.
-    const tiles = new Set([...owners].map((owner) => owner.replace(/[b-e]$/, '')));
-    if (tiles.size !== 1) wrong.push(`one patch lies in ${[...owners].join(' and ')}`);
+    // What parts two pieces of one tile, or a piece from what its tile leaves out, may be narrower than a cell: a patch lies in
+    // one tile, and whether the parts are apart is asked by `judgeCover`, which counts them.
+    const tiles = new Set([...owners].filter((one) => one !== LEFT).map((one) => one.replace(/[b-e]$/, '')));
+    if (tiles.size > 1) wrong.push(`one patch lies in ${[...owners].join(' and ')}`);
     if (owners.has(NOBODY)) wrong.push(`a patch at ${raster.point(patch[0]!)} lies in no piece`);
     for (const owner of owners) flooded.add(owner);
   }
@@ -92,6 +93,7 @@ function patches({ across, tiles }: Raster): number[][] {
 }
 
 const NOBODY = 'nobody';
+const LEFT = 'left';
 
 const NUDGES = [
   [0, 0],
@@ -114,7 +116,7 @@ function ownersBy({ pieces, left }: Judged): (tile: string, point: Point) => str
     for (const [dx, dy] of NUDGES) {
       const owner = byTile.get(tile)?.find(({ shape }) => isIn([shape], x + dx, y + dy));
       if (owner) return owner.id;
-      if (left.some(({ shape }) => isIn([shape], x + dx, y + dy))) return 'left';
+      if (left.some(({ shape }) => isIn([shape], x + dx, y + dy))) return LEFT;
     }
     return NOBODY;
   };
