@@ -1,4 +1,5 @@
-import { lineThroughShape, type Point } from '../geometry/index.ts';
+import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
+import { laidEnds } from '../layout/start/laidEnds.ts';
 import { printLength, type System, sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { type Box, boxOf, within } from './boxes.ts';
@@ -19,12 +20,24 @@ function tileSize(surface: PacketSurface): readonly [number, number] {
   return [range(ring.map(([x]) => x)), range(ring.map(([, y]) => y))];
 }
 
-/** Where a ray from the crossing leaves the room. */
-function leaves(surface: PacketSurface, towards: Point): Point {
-  const [x, y] = surface.chalk.crossing;
-  const spans = lineThroughShape({ outer: surface.outline, holes: [] }, [x, y], towards);
+/** Where a ray from the crossing leaves some shapes for good. */
+function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Point {
+  const spans = shapes.flatMap((shape) => lineThroughShape(shape, crossing, towards));
   const t = Math.max(0, ...spans.map(({ to }) => to));
-  return [x + towards[0] * t, y + towards[1] * t];
+  return [crossing[0] + towards[0] * t, crossing[1] + towards[1] * t];
+}
+
+/** The cut that a chalk line ends in at a curved wall, where the chord of the wall tells nothing; undefined at other walls. */
+function cutAtCurve(surface: PacketSurface, wall: Point, towards: Point): Ticks | undefined {
+  const { edges, pattern, joint, chalk, field, start } = surface;
+  const edge = edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+  if (!edge?.arc) return undefined;
+  const axis = towards[0] === 0 ? 1 : 0;
+  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]);
+  const run = { low: at, high: at, lowFace: 0, highFace: 0 };
+  const { tiles } = pattern;
+  const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
+  return ends[towards[axis] > 0 ? 1 : 0];
 }
 
 /** Distance of the words from the wall, in mm of paper. */
@@ -48,14 +61,18 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     { size: along[0], of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
   ];
-  return all.map(({ size, of, turn }) => ({
-    words: print.say('drawing.endCut', {
-      size: printLength(sawDown(size, print.step), print.system),
-      percent: Math.round((100 * size) / of),
-    }),
-    wall: toPaper(scale, leaves(surface, direction(turn))),
-    towards: turn + scale.turn,
-  }));
+  return all.map(({ of, turn, ...straight }) => {
+    const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], direction(turn));
+    const size = cutAtCurve(surface, wall, direction(turn)) ?? straight.size;
+    return {
+      words: print.say('drawing.endCut', {
+        size: printLength(sawDown(size, print.step), print.system),
+        percent: Math.round((100 * size) / of),
+      }),
+      wall: toPaper(scale, wall),
+      towards: turn + scale.turn,
+    };
+  });
 }
 
 /** How end cuts are put into words. */

@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import { drawPlan } from '../../src/drawing/drawPlan.ts';
+import { readJob } from '../../src/job/readJob.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
+import { say } from './fixture.ts';
+import { textsIn } from './readSvg.ts';
+
+const space = { portrait: { widthMm: 183, heightMm: 203 }, landscape: { widthMm: 247, heightMm: 140 } };
+
+/** What a plan says of the ends of its axes; tiles of 11 7/8 in, begun whole on A-B, and a wall C-D of 10 ft that may bend. */
+function endCutsOf(wall: string): string[] {
+  const file = `
+title: One wall
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 7/8 in x 11 7/8 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 10 ft, B-C: 8 ft, C-D: ${wall}, D-A: 8 ft}
+  start: {along: tile on D-A, across: tile on A-B}
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const options = { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space } as const;
+  const { svg } = drawPlan(made.packet.surfaces[0]!, options);
+  return textsIn(svg).flatMap(({ words }) => (words.startsWith('endCut') ? [words] : []));
+}
+
+// 96 in less both gaps of 1/4 in are 95 1/2: seven modules of 12 in and 11 1/2 in.
+test('a straight wall ends the axis in the cut that its run leaves', () => {
+  expect(endCutsOf('10 ft')).toContain('endCut 11 1/2 in 97');
+});
+
+// A chord of 120 in that rises 6: radius c²/8h + h/2 = 303 in, as circular segments stand in Machinery's Handbook (from memory).
+// The chalk line runs at 60 3/16 in, all but at the middle: 96 + 6 - 2 · 1/4 = 101 1/2 in, eight modules and a hair under 5 1/2 in.
+test('a curved wall ends it in the cut where the chalk line meets its arc', () => {
+  expect(endCutsOf('{read: 10 ft, middle: 6 in out}')).toContain('endCut 5 7/16 in 46');
+});
+
+// 96 - 6 - 1/2 = 89 1/2 in: seven modules and, a hair more than, 5 1/2 in.
+test('one that bends into the room too', () => {
+  expect(endCutsOf('{read: 10 ft, middle: 6 in in}')).toContain('endCut 5 1/2 in 46');
+});
