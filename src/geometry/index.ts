@@ -41,3 +41,4 @@ export * from './unitAlong.ts';
 export * from './unite.ts';
 export * from './whereInRing.ts';
 export * from './withoutJogs.ts';
+export * from './withoutSpikes.ts';

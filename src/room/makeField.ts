@@ -1,4 +1,11 @@
-import { insetByEdge, type Ring, type Shape, subtract, withoutJogs } from '../geometry/index.ts';
+import {
+  insetByEdge,
+  type Ring,
+  type Shape,
+  subtract,
+  withoutJogs,
+  withoutSpikes,
+} from '../geometry/index.ts';
 import type { Obstacle, RoomEdge } from './Room.ts';
 
 /** Where tile may lie: the outline, each edge drawn in by its gap, less the obstacles grown by theirs. */
@@ -15,6 +22,8 @@ export function makeField(
     inside,
     obstacles.map(({ cleared }) => ({ outer: cleared, holes: [] })),
   );
-  if (edges.every(({ arc }) => arc === undefined)) return field;
-  return field.map(({ outer, holes }) => ({ outer: withoutJogs(outer), holes: holes.map(withoutJogs) }));
+  const curved = edges.some(({ arc }) => arc !== undefined);
+  // Where a gap ends just where the one beside it does, such as a post's on that of its door line, rounding leaves a spike.
+  const clean = (ring: Ring) => withoutSpikes(curved ? withoutJogs(ring) : ring);
+  return field.map(({ outer, holes }) => ({ outer: clean(outer), holes: holes.map(clean) }));
 }

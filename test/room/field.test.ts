@@ -6,10 +6,12 @@ import {
   pointInRing,
   pointInShape,
   ringArea,
+  rotateRound,
   shapeArea,
 } from '../../src/geometry/index.ts';
 import type { DoorSide, DoorwaySpec, ObstacleSpec, SurfaceSpec } from '../../src/job/Job.ts';
-import type { Room } from '../../src/room/Room.ts';
+import { makeField } from '../../src/room/makeField.ts';
+import type { Room, RoomEdge } from '../../src/room/Room.ts';
 import {
   circle,
   doorway,
@@ -178,4 +180,24 @@ describe('the field of any room', () => {
       { seed: 11, numRuns: 40 },
     );
   });
+});
+
+describe('a post whose gap ends just on the gap of the door line', () => {
+  const door = doorway({ left: post(1.5, 3.5), right: post(1.5, 3.5), doorLine: inch(3.9375) });
+  const line = { ...door.line, gap: inch(3 / 16) };
+  const walls = { 'A-B': inch(98), 'B-C': inch(61), 'C-D': inch(98), 'D-A': inch(61) };
+  const { outline, edges } = roomOf(surface({ walls, doorways: [{ ...door, line }] }));
+
+  it.each(Array.from({ length: 24 }, (_, i) => [15 * i + 1]))(
+    'leaves no spike behind it, the room turned by %i°',
+    (degrees) => {
+      const turned = (point: Point) => rotateRound(point, (degrees * Math.PI) / 180);
+      const moved = edges.map(
+        (edge): RoomEdge => ({ ...edge, from: turned(edge.from), to: turned(edge.to) }),
+      );
+      const [field, ...others] = makeField(outline.map(turned), moved, []);
+      expect(others).toEqual([]);
+      expect(field!.outer).toHaveLength(makeField(outline, edges, [])[0]!.outer.length);
+    },
+  );
 });
