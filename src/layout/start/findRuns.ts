@@ -45,17 +45,20 @@ export function findRuns(
   return ranked(merged(spansOf(straight, faces, axis, facing).map((span) => runOf(toChords(span)))));
 }
 
+/** A slab and the edges that bound it there. */
+interface Met {
+  readonly low: SlabEdge;
+  readonly high: SlabEdge;
+  readonly from: number;
+  readonly to: number;
+}
+
 interface Span {
   /** The longest edges of both sides, which have their lines best. */
   readonly low: SlabEdge;
   readonly high: SlabEdge;
-  /** The edges that the widest slab meets, and its middle. */
-  readonly met: {
-    readonly low: SlabEdge;
-    readonly high: SlabEdge;
-    readonly at: number;
-    readonly width: number;
-  };
+  /** The slabs in which they see each other. */
+  readonly slabs: readonly Met[];
   readonly from: number;
   readonly to: number;
   readonly overlap: number;
@@ -74,11 +77,10 @@ function spansOf(
       if (!counts(low) || !counts(high)) continue;
       const key = `${wholeWall(faces[low.face]!)} ${wholeWall(faces[high.face]!)}`;
       const known = spans.get(key);
-      const met = { low, high, at: (from + to) / 2, width: to - from };
       spans.set(key, {
         low: known ? longer(known.low, low) : low,
         high: known ? longer(known.high, high) : high,
-        met: known && known.met.width >= met.width - SAME ? known.met : met,
+        slabs: [...(known?.slabs ?? []), { low, high, from, to }],
         from: known?.from ?? from,
         to,
         overlap: (known?.overlap ?? 0) + to - from,
@@ -98,7 +100,7 @@ function longer(known: SlabEdge, edge: SlabEdge): SlabEdge {
   return length(edge) > length(known) + SAME ? edge : known;
 }
 
-function runOf({ low, high, from, to, overlap }: Omit<Span, 'met'>): FacingRun {
+function runOf({ low, high, from, to, overlap }: Omit<Span, 'slabs'>): FacingRun {
   const middle = (from + to) / 2;
   return {
     low: Math.round(reachAt(low, middle)),
@@ -150,10 +152,24 @@ function byLength(runs: readonly FacingRun[]): FacingRun[] {
 
 /** The longest stretch of field along an axis, whatever ends it: for fields where no two walls face. */
 export function longestSpan(all: readonly SlabEdge[], faces: readonly Face[], axis: 0 | 1): FacingRun {
-  const runs = spansOf(all, faces, axis, () => true).map(({ met, ...span }) => {
+  const runs = spansOf(all, faces, axis, () => true).map(({ slabs, ...span }) => {
     const bent = [span.low, span.high].some(({ face }) => faces[face]!.curve || faces[face]!.circle);
-    // Of a curve a chord is met, which must not be drawn on to the middle of all of it.
-    return runOf(bent ? { ...span, low: met.low, high: met.high, from: met.at, to: met.at } : span);
+    return runOf(bent ? { ...span, ...metAtMiddle(slabs, (span.from + span.to) / 2) } : span);
   });
   return byLength(runs)[0]!;
+}
+
+/**
+ * Of curves a chord is met, which must not be drawn on to where another lies: those of the slab nearest to the middle, there; of two as
+ * near, as on both sides of an island, the longer.
+ */
+function metAtMiddle(slabs: readonly Met[], middle: number): Met {
+  const off = ({ from, to }: Met) => Math.max(0, from - middle, middle - to);
+  const nearest = Math.min(...slabs.map(off));
+  const near = slabs
+    .filter((slab) => off(slab) <= nearest + SAME)
+    .map((slab) => ({ ...slab, at: Math.min(slab.to, Math.max(slab.from, middle)) }));
+  const long = ({ low, high, at }: (typeof near)[number]) => reachAt(high, at) - reachAt(low, at);
+  const { at, ...best } = near.reduce((one, other) => (long(other) > long(one) ? other : one));
+  return { ...best, from: at, to: at };
 }

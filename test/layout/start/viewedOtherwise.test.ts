@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { DoorwaySpec, ObstacleSpec, SurfaceSpec } from '../../../src/job/Job.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
 import { layOut } from '../../support/layOut.ts';
-import { jobOf, surfaceOf, ticks, wallFacts } from '../../support/surfaceOf.ts';
+import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../../support/surfaceOf.ts';
 import { mirrored, renumbered } from '../../support/transformSurface.ts';
 
 const doorway: DoorwaySpec = {
@@ -90,6 +90,15 @@ const nearlySquare = [
   [0, ticks('98 in')],
 ] as const;
 
+/** Walls of which one is bent out of the room, by a share of its length. */
+function bent(surface: SurfaceSpec, shares: Readonly<Record<string, number>>): SurfaceSpec {
+  const walls = surface.walls.map((wall) => {
+    const rise = Math.round((shares[wall.id] ?? 0) * wall.readings[0]!);
+    return rise === 0 ? wall : { ...wall, rise };
+  });
+  return { ...surface, walls };
+}
+
 const best = { kind: 'best' } as const;
 const rooms: readonly (readonly [string, SurfaceSpec])[] = [
   [
@@ -100,6 +109,16 @@ const rooms: readonly (readonly [string, SurfaceSpec])[] = [
       pattern: { name: 'running', offset: { numerator: 1, denominator: 3 }, turnedDeg: -22.5 },
       start: { along: { kind: 'cut', size: ticks('5 in'), at: 'A-B' }, across: best },
     }),
+  ],
+  [
+    'two curved walls that look at no other across a slanted pattern',
+    bent(
+      surfaceOf(rectangle(1217168, 983996), {
+        pattern: { along: 'B-C', turnedDeg: -22.5 },
+        start: { along: { kind: 'joint', on: 'B-C' }, across: best },
+      }),
+      { 'B-C': 0.142, 'C-D': 0.154 },
+    ),
   ],
   [
     'a doorway that splits a wall of a room nearly square',
