@@ -241,6 +241,8 @@ export interface ObstacleSpec extends EdgeFacts {
         readonly kind: 'polygon';
         readonly walls: readonly [string, string];
         readonly points: readonly Point[];
+        /** How far the middle of the side that leads on from each point stands off it, out of the obstacle; 0 where it is straight. */
+        readonly rises?: readonly Ticks[];
       };
 }
 

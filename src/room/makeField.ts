@@ -22,7 +22,8 @@ export function makeField(
     inside,
     obstacles.map(({ cleared }) => ({ outer: cleared, holes: [] })),
   );
-  const curved = edges.some(({ arc }) => arc !== undefined);
+  const sides = obstacles.flatMap((one) => one.edges);
+  const curved = [...edges, ...sides].some(({ arc }) => arc !== undefined);
   // Where a gap ends just where the one beside it does, such as a post's on that of its door line, rounding leaves a spike.
   const clean = (ring: Ring) => withoutSpikes(curved ? withoutJogs(ring) : ring);
   return field.map(({ outer, holes }) => ({ outer: clean(outer), holes: holes.map(clean) }));

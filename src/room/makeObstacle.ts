@@ -1,7 +1,8 @@
 import { circleRing, outsetByEdge, type Point, type Ring, ringArea } from '../geometry/index.ts';
 import type { EdgeFacts, ObstacleSpec } from '../job/Job.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { Obstacle, RoomEdge } from './Room.ts';
-import { pointFromWalls, type WallLine } from './wallLine.ts';
+import { bendsOf, edgeArc, lineBetween, pointFromWalls, pointOnWall, type WallLine } from './wallLine.ts';
 
 type Named = (wall: string) => WallLine | undefined;
 
@@ -35,15 +36,34 @@ function polygonRing(
   return points.every((point) => point !== undefined) ? points.map(rounded) : undefined;
 }
 
-/** The first point stays the first, so that an obstacle's first edge begins at its near corner. */
-const counterClockwise = (ring: Ring): Ring =>
-  ringArea(ring) < 0 ? [ring[0]!, ...ring.slice(1).reverse()] : ring;
+/**
+ * The sides of an obstacle, counter-clockwise. The first point stays the first, so that its first edge begins at its near corner;
+ * `rises` belong to the sides in the order given.
+ */
+function sidesBetween(name: string, made: Ring, rises: readonly Ticks[] = []): WallLine[] {
+  const turned = ringArea(made) < 0;
+  const ring = turned ? [made[0]!, ...made.slice(1).reverse()] : made;
+  const last = ring.length - 1;
+  return ring.map((from, i) =>
+    lineBetween(`${name}:${i + 1}`, from, ring[(i + 1) % ring.length]!, rises[turned ? last - i : i] ?? 0),
+  );
+}
 
-function straightSided(spec: ObstacleSpec, facts: EdgeFacts, made: Ring): Obstacle {
-  const ring = counterClockwise(made);
-  const edges = ring.map((from, i): RoomEdge => {
-    return { id: `${spec.name}:${i + 1}`, name: spec.name, ...facts, from, to: ring[(i + 1) % ring.length]! };
+/** The edges of a side: itself, or the chords of its arc, whose bulge out of the obstacle is one into the room. */
+function edgesOfSide(side: WallLine, name: string, facts: EdgeFacts): RoomEdge[] {
+  const bends = bendsOf(side, 0, side.length).map((u) => pointOnWall(side, u, 0));
+  const points = [side.from, ...bends, side.to];
+  const arc = edgeArc(side);
+  const seen: RoomEdge['arc'] = arc && { ...arc, sign: arc.sign === 1 ? -1 : 1 };
+  return points.slice(1).map((to, i): RoomEdge => {
+    const id = bends.length > 0 ? `${side.id}.${i + 1}` : side.id;
+    return { id, name, ...facts, from: points[i]!, to, ...(seen && { arc: seen }) };
   });
+}
+
+function sided(spec: ObstacleSpec, facts: EdgeFacts, sides: readonly WallLine[]): Obstacle {
+  const edges = sides.flatMap((side) => edgesOfSide(side, spec.name, facts));
+  const ring = edges.map(({ from }) => from);
   return {
     name: spec.name,
     facts,
@@ -71,14 +91,29 @@ function round(spec: ObstacleSpec, facts: EdgeFacts, diameter: number, centre: P
   };
 }
 
+/** The sides of an obstacle that is no circle, counter-clockwise; undefined where its two walls run parallel. */
+export function obstacleSides(
+  { name, shape }: ObstacleSpec,
+  walls: readonly WallLine[],
+): WallLine[] | undefined {
+  const wall: Named = (id) => walls.find((one) => one.id === id);
+  if (shape.kind === 'circle') return undefined;
+  if (shape.kind === 'polygon') {
+    const ring = polygonRing(shape, wall);
+    return ring && sidesBetween(name, ring, shape.rises);
+  }
+  const ring = rectangleRing(shape, wall);
+  return ring && sidesBetween(name, ring);
+}
+
 /** An obstacle in the room's frame; undefined where the two walls it was measured from run parallel. */
 export function makeObstacle(spec: ObstacleSpec, walls: readonly WallLine[]): Obstacle | undefined {
   const wall: Named = (id) => walls.find((one) => one.id === id);
   const { meets, gap, gapMax, touch, seen, shape } = spec;
   const facts: EdgeFacts = { meets, gap, gapMax, touch, seen };
   if (shape.kind !== 'circle') {
-    const ring = shape.kind === 'rectangle' ? rectangleRing(shape, wall) : polygonRing(shape, wall);
-    return ring && straightSided(spec, facts, ring);
+    const sides = obstacleSides(spec, walls);
+    return sides && sided(spec, facts, sides);
   }
   const [first, second] = [wall(shape.from[0].wall), wall(shape.from[1].wall)];
   const centre =

@@ -2,7 +2,7 @@ import type { Point, Ring } from '../geometry/index.ts';
 import type { EdgeFacts, SurfaceSpec } from '../job/Job.ts';
 import type { PlacedDoorway } from './placeDoorway.ts';
 import type { EdgeArc, Opening, RoomEdge } from './Room.ts';
-import { bendsOf, bowAt, pointOnWall, type WallLine } from './wallLine.ts';
+import { bendsOf, bowAt, edgeArc, pointOnWall, type WallLine } from './wallLine.ts';
 
 /** A point of the outline and the edge that begins there. */
 interface Begin {
@@ -48,7 +48,7 @@ function doorPoint(wall: WallLine, { right, left }: Pick<PlacedDoorway, 'right' 
 /** Edges of one wall: its own pieces between its doorways, and the doorways' edges. */
 function wallBegins(wall: WallLine, facts: EdgeFacts, doors: readonly PlacedDoorway[]): Begin[] {
   const begins: Begin[] = [];
-  const arc = arcOf(wall);
+  const arc = edgeArc(wall);
   let pieces = 0;
   const goOn = (from: number, to: number) => {
     const places = [from, ...bendsOf(wall, from, to), to].map((u) => pointOnWall(wall, u, 0));
@@ -67,17 +67,6 @@ function wallBegins(wall: WallLine, facts: EdgeFacts, doors: readonly PlacedDoor
   }
   goOn(reached, wall.length);
   return begins;
-}
-
-function arcOf({ arc, rise }: WallLine): EdgeArc | undefined {
-  if (!arc) return undefined;
-  const [x, y] = arc.centre;
-  return {
-    centre: [Math.round(x), Math.round(y)],
-    radius: Math.round(arc.radius),
-    sign: arc.sign,
-    rise: Math.abs(rise),
-  };
 }
 
 const factsOnly = ({ meets, gap, gapMax, touch, seen }: EdgeFacts): EdgeFacts => ({

@@ -2,9 +2,10 @@ import { intersect, isSimple, type Ring, ringArea, shapeArea } from '../geometry
 import type { ObstacleSpec, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
-import { makeObstacle } from './makeObstacle.ts';
+import { makeObstacle, obstacleSides } from './makeObstacle.ts';
 import { unknownWall } from './openingProblems.ts';
 import type { Obstacle } from './Room.ts';
+import { tooBent } from './shapeProblems.ts';
 import type { WallLine } from './wallLine.ts';
 
 /** An obstacle of which less than this share lies in the room was measured from the wrong wall. */
@@ -28,6 +29,8 @@ function oneObstacle(
   const figures = { name: spec.name, walls: wallsOf(spec).join(', ') };
   const unknown = wallsOf(spec).find((id) => !walls.some((wall) => wall.id === id));
   if (unknown !== undefined) return unknownWall(path, unknown, walls, complain);
+  const bent = tooBent(obstacleSides(spec, walls) ?? [], complain, () => [...path, 'polygon'])[0];
+  if (bent) return bent;
   const made = makeObstacle(spec, walls);
   if (!made) return complain('parallelWalls', path, wallsOf(spec).join(', '), figures);
   if (!isSimple(made.ring) || !(ringArea(made.ring) > 0))

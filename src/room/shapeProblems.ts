@@ -68,11 +68,15 @@ export function shapeProblems(surface: SurfaceSpec, made: AdjustedCorners, compl
   return [];
 }
 
-/** Walls whose middle stands off the line between their ends by more than half of it: more than half a circle. */
-export function tooBent(walls: readonly WallLine[], complain: Complain): Problem[] {
+/** Walls, or sides of an obstacle, whose middle stands off the line between their ends by more than half of it: more than half a circle. */
+export function tooBent(
+  walls: readonly WallLine[],
+  complain: Complain,
+  pathOf = (id: string): readonly string[] => ['walls', id, 'middle'],
+): Problem[] {
   return walls.flatMap(({ id, length, rise }) => {
     if (Math.abs(rise) <= length / 2 + 1) return [];
     const figures = { wall: id, limit: complain.text(length / 2) };
-    return [complain('middleTooLarge', ['walls', id, 'middle'], complain.text(Math.abs(rise)), figures)];
+    return [complain('middleTooLarge', pathOf(id), complain.text(Math.abs(rise)), figures)];
   });
 }

@@ -1,6 +1,7 @@
 import { type Arc, arcOffset, arcPlaces, arcThrough, type Point, type Ring } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
 import { TICKS_PER_INCH } from '../measure/index.ts';
+import type { EdgeArc } from './Room.ts';
 
 /** A curved wall is drawn by straight lines that keep within 1/128 in of it. */
 const FLAT_ENOUGH = Math.floor(TICKS_PER_INCH / 128);
@@ -25,13 +26,29 @@ export interface WallLine {
 
 /** Lines of all walls, in the order walked. */
 export function wallLines(surface: SurfaceSpec, corners: Ring): WallLine[] {
-  return surface.walls.map(({ id, rise = 0 }, i): WallLine => {
-    const [from, to] = [corners[i]!, corners[(i + 1) % corners.length]!];
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-    const straight = { id, from, to, length, along, into: [-along[1], along[0]] as const, rise };
-    return rise === 0 ? straight : { ...straight, arc: arcThrough(from, to, rise) };
-  });
+  return surface.walls.map(({ id, rise = 0 }, i) =>
+    lineBetween(id, corners[i]!, corners[(i + 1) % corners.length]!, rise),
+  );
+}
+
+/** The line from one point to another, its middle standing to the right by `rise`. */
+export function lineBetween(id: string, from: Point, to: Point, rise: number): WallLine {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const straight = { id, from, to, length, along, into: [-along[1], along[0]] as const, rise };
+  return rise === 0 ? straight : { ...straight, arc: arcThrough(from, to, rise) };
+}
+
+/** The arc of a curved line, rounded to ticks, as its edges carry it. */
+export function edgeArc({ arc, rise }: WallLine): EdgeArc | undefined {
+  if (!arc) return undefined;
+  const [x, y] = arc.centre;
+  return {
+    centre: [Math.round(x), Math.round(y)],
+    radius: Math.round(arc.radius),
+    sign: arc.sign,
+    rise: Math.abs(rise),
+  };
 }
 
 /** A point `u` along the wall from its first corner and `depth` behind its face there, rounded to ticks. */

@@ -173,6 +173,14 @@ describe('obstacles', () => {
       [3 * FT, FT],
       [FT, 2 * FT],
     ]);
+    expect(read.shape).not.toHaveProperty('rises');
+  });
+
+  test('a third value of a point is the middle of the side that leads on, out of the obstacle or in', () => {
+    const read = obstacle(
+      'island: {polygon: [[1 ft, 1 ft, 1 in out], [3 ft, 1 ft], [1 ft, 2 ft, 2 in in]], from: [A-B, D-A]}',
+    );
+    expect(read.shape).toHaveProperty('rises', [IN, 0, -2 * IN]);
   });
 });
 

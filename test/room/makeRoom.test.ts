@@ -245,6 +245,22 @@ describe('an obstacle', () => {
     expect(new Set(ring.map(String))).toEqual(new Set(points([10, 10], [20, 10], [10, 16]).map(String)));
   });
 
+  it.each([
+    ['one way round', points([10, 10], [50, 10], [50, 30], [10, 30]), [0, inch(10), 0, inch(-2)]],
+    ['the other way', points([10, 10], [10, 30], [50, 30], [50, 10]), [inch(-2), 0, inch(10), 0]],
+  ])('may have sides that bulge or are hollow, its corners told %s', (_, corners, rises) => {
+    const shape = { kind: 'polygon', walls: ['D-A', 'A-B'], points: corners, rises } as const;
+    const room = roomOf({ walls: box(100, 60), obstacles: [obstacle('island', shape)] });
+    const { ring, edges } = room.obstacles[0]!;
+    // Half a circle of radius 10 in on one end; out of the other a segment of chord 20 in and rise 2 in, of radius c²/8h + h/2 = 26 in
+    // and area r²·acos((r − h)/r) − (r − h)·√(2rh − h²), as circular segments stand in Machinery's Handbook (from memory).
+    const hollow = 26 ** 2 * Math.acos(24 / 26) - 24 * Math.sqrt(4 * 26 - 4);
+    expect(Math.abs(squareInches(ringArea(ring)) - (40 * 20 + 50 * Math.PI - hollow))).toBeLessThan(0.4);
+    const sides = edges.map(({ id, arc }) => `${id.replace(/\.\d+$/, '')} ${arc?.sign ?? 0}`);
+    // As a curved wall: 1 where it bulges out of the room, -1 into it.
+    expect([...new Set(sides)]).toEqual(['island:1 0', 'island:2 -1', 'island:3 0', 'island:4 1']);
+  });
+
   it('may overlap another', () => {
     const pair = [
       obstacle('tub', rectangle(30, 20, ['A-B', 0], ['D-A', 0])),

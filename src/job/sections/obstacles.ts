@@ -7,20 +7,29 @@ import { fromKeys, withFrom } from '../shape/withFrom.ts';
 import { length, size } from '../values/length.ts';
 import { pair } from '../values/pair.ts';
 import { text } from '../values/text.ts';
+import { wallMiddle } from '../values/wallMiddle.ts';
 import { edgeFacts, edgeShape, type Gaps, meetsWords } from './edge.ts';
 import { type Notes, noteDefault, trouble } from './Notes.ts';
 import { wallName } from './names.ts';
 
 const coordinate = leaf(length, 'Distance from one of the two walls.');
 
+const sideMiddle = leaf(
+  wallMiddle,
+  'Where the side to the next corner is curved: how far its middle stands off a straight line, out of the obstacle or in.',
+);
+
 const obstacleSchema = withFrom(
   {
     circle: leaf(size, 'Diameter as measured; the gap comes on top.').optional(),
     rectangle: leaf(pair, 'Size along the first wall named x size square to it.').optional(),
     polygon: z
-      .array(z.tuple([coordinate, coordinate]))
+      .array(z.tuple([coordinate, coordinate, sideMiddle.optional()]))
       .min(3)
-      .meta({ description: 'Corners once round, each as distances from the two walls.' })
+      .meta({
+        description:
+          'Corners once round, each as distances from the two walls; third where the side to the next is curved, how far its middle stands off: 6 in out.',
+      })
       .optional(),
     from: z
       .tuple([leaf(text, 'First wall.'), leaf(text, 'Second wall.')])
@@ -63,7 +72,7 @@ function fromWalls(
 
 function polygon(
   given: Given,
-  points: readonly Point[],
+  corners: NonNullable<Given['polygon']>,
   walls: readonly WallSpec[],
   path: Path,
   notes: Notes,
@@ -72,7 +81,14 @@ function polygon(
   if (!given.from) trouble(notes, 'missing', [...path, 'from'], { key: 'from' }, true);
   const names = [first, second].map((name, i) => wallName(name, walls, [...path, 'from', i], notes));
   if (given.from && names[0] === names[1]) trouble(notes, 'sameWall', path, { wall: names[0]! }, true);
-  return { kind: 'polygon', walls: [names[0]!, names[1]!], points };
+  const points = corners.map(([x, y]): Point => [x, y]);
+  const rises = corners.map(([, , middle = 0]) => middle);
+  return {
+    kind: 'polygon',
+    walls: [names[0]!, names[1]!],
+    points,
+    ...(rises.some((rise) => rise !== 0) && { rises }),
+  };
 }
 
 function buildShape(given: Given, walls: readonly WallSpec[], path: Path, notes: Notes): Shape {

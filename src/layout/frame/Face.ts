@@ -31,28 +31,36 @@ export function facesOf({ edges, obstacles }: RoomInFrame, doorways: readonly st
         { ...facts, id: name, name, from: centre, to: centre, circle: { centre, radius }, doorway: false },
       ];
     }
-    return sides.map((edge) => ({ ...edge, from: edge.to, to: edge.from, doorway: false }));
+    const turned = [...sides].reverse().map((edge) => ({ ...edge, from: edge.to, to: edge.from }));
+    const faces = curvesOf(turned).map((edge): Face => ({ ...edge, id: sideOf(edge.id), doorway: false }));
+    return faces.reverse();
   });
   return [...own, ...others];
 }
 
+/** The side of an obstacle to which a chord of its curve belongs: `bar:2` of `bar:2.5`. */
+const sideOf = (id: string) => id.replace(/(:\d+)\.\d+$/, '$1');
+
+/** What a chord is a part of: a wall by its name, a side of an obstacle by its number too. */
+const wholeOf = ({ id, name }: Pick<RoomEdge, 'id' | 'name'>) => (id.includes(':') ? sideOf(id) : name);
+
 type Curved = RoomEdge & Pick<Face, 'curve'>;
 
-/** The edges of a room with the chords of each curved wall, as far as no doorway parts them, drawn together to one. */
+/** Edges of a room or of an obstacle with the chords of each curved wall or side, as far as no doorway parts them, drawn together to one. */
 export function curvesOf(edges: readonly RoomEdge[]): Curved[] {
   const together: Curved[] = [];
   for (const { arc, ...edge } of edges) {
     const last = together.at(-1);
     if (!arc) together.push(edge);
-    else if (last?.curve && last.name === edge.name && `${last.to}` === `${edge.from}`) {
+    else if (last?.curve && wholeOf(last) === wholeOf(edge) && `${last.to}` === `${edge.from}`) {
       const points = [...last.curve.points, edge.to];
       together.splice(-1, 1, { ...last, to: edge.to, curve: { ...last.curve, points } });
     } else
       together.push({ ...edge, curve: { arc, points: [edge.from, edge.to], chord: [edge.from, edge.to] } });
   }
   return together.map((one) => {
-    const parts = together.filter(({ name, curve }) => curve && name === one.name);
     if (!one.curve) return one;
+    const parts = together.filter((part) => part.curve && wholeOf(part) === wholeOf(one));
     return { ...one, curve: { ...one.curve, chord: [parts[0]!.from, parts.at(-1)!.to] } };
   });
 }

@@ -41,7 +41,7 @@ export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge 
   // Doorways split a wall; its middle is that of the whole.
   const isWall = among.every((index) => /^[^:]+(\.\d+)?$/.test(ground.faces[index]!.id)) && !face.circle;
   const { to } = ground.faces[among.at(-1)!]!;
-  const bends = among.flatMap((index) => ground.faces[index]!.curve?.points ?? []);
+  const bends = (isWall ? among : [best]).flatMap((index) => ground.faces[index]!.curve?.points ?? []);
   return seenAlong(isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face, best, axis, bends);
 }
 
