@@ -1,7 +1,7 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
-import { type Box, within } from './boxes.ts';
+import { within } from './boxes.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
-import type { AreaMark, Mark } from './Mark.ts';
+import type { AreaMark } from './Mark.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import { pieceArea } from './pieceMarks.ts';
@@ -32,18 +32,6 @@ function pieceMarks(surface: PacketSurface, pieces: readonly SeenPiece[], scale:
   );
 }
 
-/** Words moved along until they stand on the paper; left out where they are longer than it. */
-function movedOn(marks: readonly Mark[], paper: Box): readonly Mark[] {
-  return marks.flatMap((mark): readonly Mark[] => {
-    if (mark.mark !== 'text') return [mark];
-    const box = textBox(mark);
-    const right = Math.max(0, paper.left - box.left) - Math.max(0, box.right - paper.right);
-    const up = Math.max(0, paper.bottom - box.bottom) - Math.max(0, box.top - paper.top);
-    const moved = { ...mark, at: [mark.at[0] + right, mark.at[1] + up] as const };
-    return within(textBox(moved), paper) ? [moved] : [];
-  });
-}
-
 /** A layout as an owner sees it: tiles, what stands in the room and its doorways, without the crew's names and lines. */
 export function drawChoice(
   surface: PacketSurface,
@@ -59,7 +47,9 @@ export function drawChoice(
     ...wallMarks(surface, scale),
   ];
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
-  const marks = [...drawn, ...movedOn(doors, paper)];
+  // A name that is longer than the paper is left out: the owner knows the doorways.
+  const named = doors.filter((mark) => within(textBox(mark), paper));
+  const marks = [...drawn, ...named];
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),

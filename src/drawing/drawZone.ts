@@ -147,7 +147,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     ...cornerLetters(surface, scale),
     ...workMarks(surface, zone, scale, paper, options),
   ];
-  const marks = [...drawn, ...doorWords(surface, scale, options.say, takenBy(drawn))];
+  const marks = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),

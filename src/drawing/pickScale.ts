@@ -2,10 +2,10 @@ import type { System, Ticks } from '../measure/index.ts';
 import type { Space } from './Drawing.ts';
 import { mmPerTick } from './Scale.ts';
 
-/** Scales that a rule for the job's units can read, then one last resort for halls. */
+/** Scales that a rule for the job's units can read, then last resorts for halls and for two drawings side by side. */
 export const ratios: Readonly<Record<System, readonly number[]>> = {
-  inches: [4, 8, 12, 16, 24, 32, 48, 64, 96],
-  mm: [5, 10, 20, 25, 50, 100],
+  inches: [4, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 384],
+  mm: [5, 10, 20, 25, 50, 100, 200],
 };
 
 export type Orientation = 'portrait' | 'landscape';

@@ -1,9 +1,10 @@
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { boxOf } from './boxes.ts';
+import { boxOf, boxRound, overlap } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstFree } from './firstFree.ts';
 import type { LineName } from './lineStyles.ts';
-import type { Mark, Spot } from './Mark.ts';
+import type { Mark, Spot, TextMark } from './Mark.ts';
+import { ontoPaper } from './ontoPaper.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
 import type { Taken } from './takenBy.ts';
@@ -82,8 +83,11 @@ export function doorLine(
   return edge && [toPaper(scale, edge.from), toPaper(scale, edge.to)];
 }
 
+/** How far the name of a doorway is moved along its wall to stand clear, in mm, the least first. */
+const doorShifts = [0, -3, 3, -6, 6, -10, 10, -16, 16, -24, 24, -34, 34, -45, 45];
+
 /** The name of each doorway and what lies beyond, outside the line of the closed door and clear of what is there. */
-export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken: Taken): readonly Mark[] {
+export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken: Taken): readonly TextMark[] {
   return surface.openings.flatMap(({ name, beyond }) => {
     const line = doorLine(surface, name, scale);
     if (!line) return [];
@@ -91,11 +95,16 @@ export function doorWords(surface: PacketSurface, scale: Scale, say: Say, taken:
     const out = angleTo(from, to) - Math.PI / 2;
     const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
     const words = say('drawing.door', { name, beyond });
-    const places = [4, 9].flatMap((off) => [0.5, 0.3, 0.7, 0.15, 0.85].map((share) => ({ off, share })));
-    const tries = places.map(({ off, share }) => {
-      const at: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-      return text(move(at, out, off), words, { size: sizes.name, turn });
-    });
+    const middle = move(from, angleTo(from, to), Math.hypot(to[0] - from[0], to[1] - from[1]) / 2);
+    // A page that shows a part of the room names the doorways of that part.
+    if (taken.paper && !overlap(boxRound(middle, 1, 1), taken.paper)) return [];
+    const tries = [4, 9, 11].flatMap((off) =>
+      doorShifts.map((shift) => {
+        const at = move(move(middle, out, off), angleTo(from, to), shift);
+        const mark = text(at, words, { size: sizes.name, turn });
+        return taken.paper ? ontoPaper(mark, taken.paper) : mark;
+      }),
+    );
     return firstFree(tries, taken);
   });
 }

@@ -8,7 +8,8 @@ describe('a scale is the largest of the stated list that fits', () => {
     [mm(1000, 800), 'mm', 10],
     [mm(1900, 800), 'mm', 20],
     [mm(2438.4, 1000), 'inches', 16],
-    [mm(20000, 800), 'mm', undefined],
+    [mm(20000, 800), 'mm', 200],
+    [mm(40000, 800), 'mm', undefined],
   ] as const)('%o in %s', (size, system, ratio) => {
     expect(pickRatio(size, { widthMm: 180, heightMm: 250 }, system)).toBe(ratio);
   });
@@ -19,7 +20,7 @@ describe('a scale is the largest of the stated list that fits', () => {
     expect(pickScale(mm(1500, 1500), spaces, 'mm')).toEqual({ ratio: 10, orientation: 'portrait' });
   });
 
-  test('inch scales are whole fractions of a foot rule, in 3/32 in to 3 in to the foot', () => {
+  test('inch scales are whole fractions of a foot rule, in 1/32 in to 3 in to the foot', () => {
     expect(ratios.inches.every((ratio) => Number.isInteger((12 / ratio) * 32))).toBe(true);
   });
 });

@@ -86,7 +86,9 @@ export function fontFaults(file: PrintedFile): readonly string[] {
 
 /** Sizes in mm of the check bars of a page: the one path that is as wide as it is high and near their nominal length. */
 export function checkBars({ paths }: PrintedPage, nominalMm: number): readonly (readonly [number, number])[] {
+  // They stand at the binding side; a tile that is as large on paper stands to the right of them.
   return paths
+    .filter(({ left }) => left < 25 * mm)
     .map(({ left, right, bottom, top }) => [(right - left) / mm, (top - bottom) / mm] as const)
     .filter(([wide, high]) => Math.abs(wide - nominalMm) < 1.9 && Math.abs(high - nominalMm) < 1.9);
 }
