@@ -56,7 +56,7 @@ function edgesOfSide(side: WallLine, name: string, facts: EdgeFacts): RoomEdge[]
   const arc = edgeArc(side);
   const seen: RoomEdge['arc'] = arc && { ...arc, sign: arc.sign === 1 ? -1 : 1 };
   return points.slice(1).map((to, i): RoomEdge => {
-    const id = bends.length > 0 ? `${side.id}.${i + 1}` : side.id;
+    const id = i > 0 ? `${side.id}.${i + 1}` : side.id;
     return { id, name, ...facts, from: points[i]!, to, ...(seen && { arc: seen }) };
   });
 }
