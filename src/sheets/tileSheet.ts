@@ -3,6 +3,7 @@ import { type CutTileView, drawCutTile, passesOf, tileScale } from '../drawing/i
 import type { CutTile } from '../tiles/TilePlan.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileProof } from './tileProof.ts';
 
 /** Which pieces come out of which tile? Equal tiles are drawn once, with a count; a tile that gives one plain piece is a line. */
 export const tileSheet: Sheet = {
@@ -19,6 +20,7 @@ export const tileSheet: Sheet = {
     const space = { widthMm: side, heightMm: side };
     const ratio = tileScale(packet.spec.tiles, space, packet.spec.print.system);
     const data = {
+      proofs: Object.values(packet.tiles).map((plan) => tileProof(context, plan)),
       drawn: drawn.map((group, i) => ({ ...lineOf(context, group), ...drawingOf(context, group, ratio, i) })),
       lines: groups.filter(isPlain).map((group) => lineOf(context, group)),
     };

@@ -1,8 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
 import type { TileBox, Turn } from '../cuts/TileBox.ts';
-import type { Ring, Shape } from '../geometry/index.ts';
+import type { Point, Ring } from '../geometry/index.ts';
 
-/** The pieces of one cut, which are alike to what the saw's step hides. */
+/** The pieces of one cut that are alike to the tick. */
 export interface CutClass {
   readonly id: number;
   readonly cut: Cut;
@@ -10,22 +10,27 @@ export interface CutClass {
   readonly pieces: readonly string[];
   readonly box: TileBox;
   readonly turns: readonly Turn[];
-  /** Convex ring that holds every piece, and a shape that every piece holds. */
-  readonly around: Ring;
-  readonly within: Shape;
-  /** Largest and smallest area of a piece, in square ticks. */
+  /** The piece in the axes of its cut, its notches filled in: straight cuts across a tile free no less of it. */
+  readonly ring: Ring;
+  /** Area of the ring, in square ticks. */
   readonly area: number;
-  readonly leastArea: number;
-  /** False where a hole, an arc or an inner corner takes a tile for itself. */
-  readonly shares: boolean;
-  /** Factory edges in two directions fix its place in the tile but for turns. */
-  readonly pinned: boolean;
+  readonly slides: Slides;
 }
 
-/** A class turned in a tile: its ring there and the corners of the tile it takes, a bit each. */
+/** Along which sides of its tile a piece may slide with its factory edges still on them: none where those have two directions. */
+export interface Slides {
+  readonly along: boolean;
+  readonly across: boolean;
+}
+
+/** A class as it lies in a tile: turned, and moved from its own place where it slides. */
 export interface Placement {
   readonly of: CutClass;
   readonly turn: Turn;
+  readonly slid: Point;
   readonly ring: Ring;
+  /** How it may still be moved. */
+  readonly slides: Slides;
+  /** The corners of the tile that it takes wherever it slides, a bit each. */
   readonly corners: number;
 }

@@ -9,6 +9,9 @@ export interface TilePlan {
   readonly needed: number;
   /** No plan can do with fewer than this. */
   readonly bound: number;
+  /** Whether the plan is proved to be one of the fewest tiles; with the prices that show it, missing in older packets. */
+  readonly proved?: boolean;
+  readonly prices?: TilePrices;
   readonly from: readonly CutTile[];
   /** Tiles added for breakage, for spare hard cuts, and for the owner to keep. */
   readonly breakage: number;
@@ -20,6 +23,27 @@ export interface TilePlan {
   /** Pieces over after whole boxes. */
   readonly over: number;
   readonly price?: number;
+}
+
+/**
+ * Prices in parts of a tile, chosen so that the pieces of no tile cost more than `over` parts, whichever they are and however they
+ * are turned: all pieces together need at least as many tiles as they cost. A whole tile costs `over`; what is not named nothing.
+ */
+export interface TilePrices {
+  readonly over: number;
+  readonly each: readonly {
+    readonly price: number;
+    readonly cut: number;
+    readonly pieces: readonly string[];
+    /** Whether these are all pieces of the cut. */
+    readonly all: boolean;
+  }[];
+  /** Pieces of which every two in a tile cost this much more, and one left over as well; they need `tiles` tiles at least. */
+  readonly groups: readonly {
+    readonly price: number;
+    readonly pieces: readonly string[];
+    readonly tiles: number;
+  }[];
 }
 
 export interface CutTile {

@@ -4,9 +4,10 @@ import type { Layout } from '../layout/Layout.ts';
 import { SPARE_PER_HARD_CUT } from '../trade/index.ts';
 import type { CutClass } from './CutClass.ts';
 import { cutClasses } from './cutClasses.ts';
-import { shareTiles } from './shareTiles.ts';
+import { fewestTiles } from './fewestTiles.ts';
+import { servePieces } from './servePieces.ts';
 import type { TilePlan } from './TilePlan.ts';
-import { tileBound } from './tileBound.ts';
+import { tilePrices } from './tilePrices.ts';
 
 /** Cuts inside a tile: they break more easily than others, so each has a spare. */
 const INSIDE: ReadonlySet<CutKind> = new Set<CutKind>(['notch', 'u', 'hole', 'curve']);
@@ -38,19 +39,22 @@ function planOf(job: Job, tile: TileSpec, whole: number, classes: readonly CutCl
   const inside = classes
     .filter((one) => INSIDE.has(one.cut.kind))
     .reduce((sum, { pieces }) => sum + pieces.length, 0);
-  const from = shareTiles(classes, job.saw.kerf);
+  const fewest = fewestTiles(classes, job.saw.kerf);
+  const from = servePieces(fewest.tiles);
   const needed = whole + from.length;
   const breakage = shareUp(job.waste.breakage, cut);
   const spare = inside * SPARE_PER_HARD_CUT.value;
   const keep = Math.max(1, shareUp(job.waste.keep, whole + cut));
   const buy = Math.max(0, needed + breakage + spare + keep - tile.onHand);
-  const bound = whole + tileBound(classes, job.saw.kerf);
+  const bound = whole + fewest.proof.bound;
   return {
     tile: tile.key,
     whole,
     cut,
     needed,
     bound,
+    proved: bound === needed,
+    prices: tilePrices(classes, fewest.proof),
     from,
     breakage,
     spare,

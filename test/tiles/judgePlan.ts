@@ -1,11 +1,12 @@
 import type { Cut, Cuts } from '../../src/cuts/Cut.ts';
-import { distanceShapes, type Point, type Shape } from '../../src/geometry/index.ts';
+import { convexHull, distanceShapes, type Point, type Ring, type Shape } from '../../src/geometry/index.ts';
 import type { Layout, Piece } from '../../src/layout/Layout.ts';
 import type { TilePlan } from '../../src/tiles/TilePlan.ts';
 
 /**
  * Cuts the tiles of a plan up again and says what is wrong: a piece missing or served twice, outside its tile, nearer to another
- * than the kerf, a factory edge of the piece that is not on the tile's side, or a bound over the plan.
+ * than the kerf, a joint edge of the piece that is not on the tile's side, pieces that no saw line right across parts, or a bound
+ * over the plan.
  */
 export function judgePlan(layout: Layout, { cuts }: Cuts, plan: TilePlan, kerf: number): string[] {
   const pieceOf = new Map(layout.pieces.map((piece) => [piece.id, piece]));
@@ -18,9 +19,19 @@ export function judgePlan(layout: Layout, { cuts }: Cuts, plan: TilePlan, kerf: 
   const faults = plan.from.flatMap(({ tile, pieces }) => {
     const laid = pieces.map(({ piece, cut, at, turn }) => {
       const own = pieceOf.get(piece)!;
-      return { piece, size: sizeOf(own), shape: lay(own, cutOf.get(cut)!, at, turn) };
+      const shape = lay(own, cutOf.get(cut)!, at, turn);
+      return { piece, size: sizeOf(own), shape, own: own.shape.outer.map((point) => toTile(point, own)) };
     });
     return [
+      ...laid.flatMap(({ piece, size, shape, own }) =>
+        sidesHeld(own, shape.outer, size) ? [] : [`a joint edge of ${piece} is sawn`],
+      ),
+      ...(canSaw(
+        laid.map(({ shape }) => convexHull(shape.outer)),
+        kerf,
+      )
+        ? []
+        : [`no saw parts ${tile}`]),
       ...laid.flatMap(({ piece, size, shape }) => (inside(shape, size) ? [] : [`${piece} leaves ${tile}`])),
       ...laid.flatMap((a, i) =>
         laid
@@ -53,7 +64,40 @@ function lay(piece: Piece, cut: Cut, at: Point, turn: number): Shape {
   return { outer: piece.shape.outer.map(place), holes: piece.shape.holes.map((hole) => hole.map(place)) };
 }
 
-function toTile(point: Point, piece: Piece): Point {
+/** Whether every edge that lies on the tile's side where the piece is laid lies on one where it is sawn. */
+function sidesHeld(own: Ring, laid: Ring, size: Point): boolean {
+  const onSide = (a: Point, b: Point) =>
+    [0, 1].some((axis) =>
+      [0, size[axis]!].some((at) => Math.abs(a[axis]! - at) <= 1 && Math.abs(b[axis]! - at) <= 1),
+    );
+  const next = (ring: Ring, i: number) => ring[(i + 1) % ring.length]!;
+  return own.every((from, i) => !onSide(from, next(own, i)) || onSide(laid[i]!, next(laid, i)));
+}
+
+/** Whether lines right across, square to some edge's normal, part the pieces one from another. */
+function canSaw(rings: readonly Ring[], kerf: number): boolean {
+  if (rings.length < 2) return true;
+  const normals = rings.flatMap((ring) =>
+    ring.map(([x, y], i): Point => {
+      const [nx, ny] = ring[(i + 1) % ring.length]!;
+      const length = Math.hypot(nx - x, ny - y);
+      return [(ny - y) / length, (x - nx) / length];
+    }),
+  );
+  return normals.some(([nx, ny]) => {
+    const spans = rings
+      .map((ring) => ({ ring, out: ring.map(([x, y]) => x * nx + y * ny) }))
+      .map(({ ring, out }) => ({ ring, least: Math.min(...out), most: Math.max(...out) }))
+      .sort((a, b) => a.least - b.least);
+    return spans.some((_, i) => {
+      const [near, far] = [spans.slice(0, i), spans.slice(i)];
+      if (i === 0 || far[0]!.least - Math.max(...near.map(({ most }) => most)) < kerf - 1e-6) return false;
+      return canSaw(near.map(({ ring }) => ring), kerf) && canSaw(far.map(({ ring }) => ring), kerf); // biome-ignore format: both sides on a line
+    });
+  });
+}
+
+export function toTile(point: Point, piece: Piece): Point {
   const corners = piece.fullTile.map((corner) => spun(corner, (4 - piece.quarter) % 4));
   const [x, y] = spun(point, (4 - piece.quarter) % 4);
   return [x - Math.min(...corners.map((c) => c[0])), y - Math.min(...corners.map((c) => c[1]))];
@@ -70,7 +114,7 @@ function inside(shape: Shape, [length, width]: Point): boolean {
   return shape.outer.every(([x, y]) => x >= -1 && y >= -1 && x <= length + 1 && y <= width + 1);
 }
 
-function sizeOf({ fullTile, quarter }: Piece): Point {
+export function sizeOf({ fullTile, quarter }: Piece): Point {
   const xs = fullTile.map(([x]) => x);
   const ys = fullTile.map(([, y]) => y);
   const size: Point = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];

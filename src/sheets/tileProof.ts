@@ -1,0 +1,48 @@
+import type { TilePlan, TilePrices } from '../tiles/TilePlan.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** How many tiles are needed and how many are proved necessary, with the price list that shows it and what it adds up to. */
+export function tileProof({ say }: SheetContext, { needed, bound, whole, prices }: TilePlan) {
+  const line = say('sheet.tile-sheet.needed', { needed, bound });
+  if (!prices) return { line, lines: [], sum: '' };
+  const steps = [...new Set(prices.each.map(({ price }) => price))];
+  const lines = [
+    ...(whole > 0 ? [`1: ${say('sheet.tile-sheet.wholePrice')}`] : []),
+    ...steps.map((price) => `${partOf(price, prices.over)}: ${cutsAt(prices, price)}`),
+    ...prices.groups.map(({ price, pieces }) =>
+      say('sheet.tile-sheet.groupPrice', { price: partOf(price, prices.over), pieces: pieces.join(', ') }),
+    ),
+  ];
+  return { line, proof: say('sheet.tile-sheet.proof'), lines, sum: sumOf(whole, prices, steps) };
+}
+
+/** Cuts by number with how many there are; the pieces of one that cost different prices by name. */
+function cutsAt({ each }: TilePrices, price: number): string {
+  return each
+    .filter((one) => one.price === price)
+    .map(({ cut, pieces, all }) => (all ? `${pieces.length} × (${cut})` : `(${cut}) ${pieces.join(', ')}`))
+    .join(', ');
+}
+
+function sumOf(whole: number, { over, each, groups }: TilePrices, steps: readonly number[]): string {
+  const counted = steps.map((price) => {
+    const alike = each.filter((one) => one.price === price);
+    return { count: alike.reduce((sum, { pieces }) => sum + pieces.length, 0), price };
+  });
+  const terms = [...counted, ...groups.map(({ tiles, price }) => ({ count: tiles, price }))];
+  const parts = terms.reduce((sum, { count, price }) => sum + count * price, 0);
+  const added = [
+    ...(whole > 0 ? [`${whole} × 1`] : []),
+    ...terms.map(({ count, price }) => `${count} × ${partOf(price, over)}`),
+  ];
+  const left = parts % over;
+  const total = whole + Math.floor(parts / over);
+  return `${added.join(' + ')} = ${total}${left > 0 ? ` ${partOf(left, over)} → ${total + 1}` : ''}`;
+}
+
+/** A share of a tile in lowest terms. */
+function partOf(price: number, over: number): string {
+  const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+  const by = common(price, over);
+  return over === by ? `${price / by}` : `${price / by}/${over / by}`;
+}

@@ -1,0 +1,62 @@
+import type { Ticks } from '../measure/index.ts';
+import type { CutClass } from './CutClass.ts';
+import { oddGroups } from './oddGroups.ts';
+import type { Group } from './Prices.ts';
+import { type Proof, priceList } from './priceList.ts';
+import { type Budget, type Relaxed, relaxedTiles, type Tile } from './relaxedTiles.ts';
+import { roundTiles } from './roundTiles.ts';
+import { shareTiles } from './shareTiles.ts';
+import { type TileRules, tileRules } from './tileRules.ts';
+
+/** Tiles for all pieces, and the proof of a number that no plan goes below. */
+export interface FewestTiles {
+  readonly tiles: readonly Tile[];
+  readonly proof: Proof;
+}
+
+/** Work for one kind of tile: exchanges of the programme, and tiles looked at. */
+const PIVOTS = 20_000;
+const STEPS = 2_000_000;
+
+/**
+ * As few tiles as are found for all pieces: by the rule of the largest piece first; where the bound says that fewer might do, by
+ * rounding the programme's answer.
+ */
+export function fewestTiles(classes: readonly CutClass[], kerf: Ticks): FewestTiles {
+  const rules = tileRules(classes, kerf);
+  const counts = classes.map(({ pieces }) => pieces.length);
+  const budget: Budget = { pivots: { left: PIVOTS }, steps: { left: STEPS } };
+  let tiles: readonly Tile[] = shareTiles(rules, counts);
+  const first = relaxedTiles(rules, { counts, groups: [], by: 'bound', begin: tiles }, budget);
+  let proof = priceList(rules, counts, first.prices, { left: STEPS });
+  if (proof.bound < tiles.length) {
+    const rounded = roundTiles(rules, counts, first.known, tiles.length, proof.bound, budget);
+    if (rounded && rounded.length < tiles.length) tiles = rounded;
+  }
+  if (proof.bound < tiles.length) proof = sharpened(rules, counts, first, proof, tiles.length, budget);
+  return { tiles: tiles.map((tile) => rules.settle(tile) ?? tile), proof };
+}
+
+/** Adds groups of odd counts to the programme while they raise the bound, to the number of tiles at most. */
+function sharpened(
+  rules: TileRules,
+  counts: readonly number[],
+  first: Relaxed,
+  proof: Proof,
+  enough: number,
+  budget: Budget,
+): Proof {
+  let [best, relaxed] = [proof, first];
+  let groups: readonly Group[] = [];
+  for (let round = 0; round < 12 && best.bound < enough; round++) {
+    const fresh = oddGroups(relaxed, counts).filter(
+      (group) => !groups.some((old) => old.join() === group.join()),
+    );
+    if (fresh.length === 0) return best;
+    groups = [...groups, ...fresh];
+    relaxed = relaxedTiles(rules, { counts, groups, by: 'bound', begin: relaxed.known }, budget);
+    const next = priceList(rules, counts, relaxed.prices, { left: STEPS });
+    if (next.bound > best.bound) best = next;
+  }
+  return best;
+}

@@ -1,0 +1,66 @@
+import { type Point, type Ring, side } from '../geometry/index.ts';
+
+/** Moves between which a sliding piece is too near another; undefined where it never is. */
+export type Stops = readonly [from: number, to: number];
+
+/**
+ * Moves of a convex ring along a unit direction between which it is nearer to another than a distance.
+ *
+ * @example slideStops([[0, 0], [4, 0], [4, 4], [0, 4]], [1, 0], [[10, 0], [14, 0], [14, 4], [10, 4]], 2) //=> [4, 16]
+ * @example slideStops([[0, 0], [4, 0], [4, 4], [0, 4]], [1, 0], [[10, 7], [14, 7], [14, 9], [10, 9]], 2) //=> undefined
+ */
+export function slideStops(ring: Ring, way: Point, other: Ring, least: number): Stops | undefined {
+  // At either end a corner of one is exactly that far from a corner or a side of the other.
+  const back: Point = [-way[0], -way[1]];
+  const moves = [
+    ...ring.flatMap((corner) => other.flatMap((point) => toCorner(corner, way, point, least))),
+    ...ring.flatMap((corner) => other.flatMap((_, i) => toSide(corner, way, other, i, least))),
+    ...other.flatMap((corner) => ring.flatMap((_, i) => toSide(corner, back, ring, i, least))),
+  ];
+  return moves.length === 0 ? undefined : [Math.min(...moves), Math.max(...moves)];
+}
+
+function toCorner([x, y]: Point, [wx, wy]: Point, [px, py]: Point, least: number): number[] {
+  const along = (px - x) * wx + (py - y) * wy;
+  const off = side([x, y], [x + wx, y + wy], [px, py]);
+  if (Math.abs(off) > least) return [];
+  const half = Math.sqrt((least + off) * (least - off));
+  return [along - half, along + half];
+}
+
+function toSide(corner: Point, way: Point, ring: Ring, i: number, least: number): number[] {
+  const [from, to] = [ring[i]!, ring[(i + 1) % ring.length]!];
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(dx, dy);
+  const speed = -side([0, 0], [dx, dy], way) / length;
+  if (Math.abs(speed) < 1e-9) return [];
+  const move = (least + side(from, to, corner) / length) / speed;
+  const [x, y] = [corner[0] + move * way[0] - from[0], corner[1] + move * way[1] - from[1]];
+  const foot = (x * dx + y * dy) / length;
+  return foot >= 0 && foot <= length ? [move] : [];
+}
+
+/**
+ * Moves between which no edge of either has the other a distance outside it, so that no saw line along an edge parts them.
+ *
+ * @example sawStops([[0, 0], [4, 0], [4, 4], [0, 4]], [1, 0], [[10, 0], [14, 0], [14, 4], [10, 4]], 2) //=> [4, 16]
+ */
+export function sawStops(ring: Ring, way: Point, other: Ring, kerf: number): Stops | undefined {
+  let [from, to] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const take = (edges: Ring, points: Ring, step: Point) => {
+    for (let i = 0; i < edges.length; i++) {
+      const [a, b] = [edges[i]!, edges[(i + 1) % edges.length]!];
+      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      const clear = Math.min(...points.map((point) => -side(a, b, point))) / length;
+      const speed = -side([0, 0], [b[0] - a[0], b[1] - a[1]], step) / length;
+      const move = (kerf - clear) / speed;
+      if (Math.abs(speed) < 1e-9) {
+        if (clear >= kerf) [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+      } else if (speed > 0) to = Math.min(to, move);
+      else from = Math.max(from, move);
+    }
+  };
+  take(other, ring, way);
+  take(ring, other, [-way[0], -way[1]]);
+  return from < to ? [from, to] : undefined;
+}
