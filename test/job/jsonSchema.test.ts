@@ -35,7 +35,7 @@ describe('the JSON Schema of the job file', () => {
   test('completes words that are chosen from a few', () => {
     expect(schemasAt(schema, ['floor', 'exposure'])[0]?.enum).toEqual(['dry', 'wet', 'sun', 'outside']);
     expect(schemasAt(schema, ['print', 'crew']).map((node) => node.enum ?? node.type)).toEqual([
-      ['en', 'es'],
+      ['en', 'es', 'pt'],
       'array',
     ]);
   });
