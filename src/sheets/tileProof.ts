@@ -7,8 +7,10 @@ export function tileProof({ say }: SheetContext, { needed, bound, whole, prices 
   if (!prices) return { line, lines: [], sum: '' };
   const steps = [...new Set(prices.each.map(({ price }) => price))];
   const lines = [
-    ...(whole > 0 ? [`1: ${say('sheet.tile-sheet.wholePrice')}`] : []),
-    ...steps.map((price) => `${partOf(price, prices.over)}: ${cutsAt(prices, price)}`),
+    ...(whole > 0 ? [say('sheet.tile-sheet.wholePrice')] : []),
+    ...steps.map((price) =>
+      say('sheet.tile-sheet.cutPrice', { price: partOf(price, prices.over), cuts: cutsAt(prices, price) }),
+    ),
     ...prices.groups.map(({ price, pieces }) =>
       say('sheet.tile-sheet.groupPrice', { price: partOf(price, prices.over), pieces: pieces.join(', ') }),
     ),
@@ -20,7 +22,10 @@ export function tileProof({ say }: SheetContext, { needed, bound, whole, prices 
 function cutsAt({ each }: TilePrices, price: number): string {
   return each
     .filter((one) => one.price === price)
-    .map(({ cut, pieces, all }) => (all ? `${pieces.length} × (${cut})` : `(${cut}) ${pieces.join(', ')}`))
+    .map(({ cut, pieces, all }) => {
+      if (!all) return `${cut} (${pieces.join(', ')})`;
+      return pieces.length > 1 ? `${cut}\u00a0(${pieces.length}\u00a0×)` : `${cut}`;
+    })
     .join(', ');
 }
 

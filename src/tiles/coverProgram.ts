@@ -25,9 +25,14 @@ export function coverProgram(counts: readonly number[], groups: readonly Group[]
   return {
     add: (classes) => columns.push(columnOf(classes, groups, counts.length)),
     solve: (pivots) => {
-      while (pivots.left-- > 0) {
-        const what = bestToEnter(columns, basis.sums());
-        if (what === undefined || !basis.enter(what, what < 0 ? [[-1 - what, -1]] : columns[what]!)) return;
+      let now = basis.sums();
+      for (let turn = 1; pivots.left > 0; turn++) {
+        const what = bestToEnter(columns, now);
+        if (what === undefined || !basis.enter(what, what < 0 ? [[-1 - what, -1]] : columns[what]!, now))
+          return;
+        pivots.left -= now.length * now.length;
+        // Prices are carried on from pivot to pivot, and made anew now and then, before rounding adds up.
+        if (turn % 50 === 0) now = basis.sums();
       }
     },
     prices: () => {
@@ -86,13 +91,15 @@ function makeBasis(counts: readonly number[], groups: readonly Group[], singles:
     }
     return out;
   };
-  const enter = (what: number, column: Column): boolean => {
+  const enter = (what: number, column: Column, prices: Float64Array): boolean => {
     const moved = inverse.map((line) => column.reduce((sum, [row, amount]) => sum + line[row]! * amount, 0));
     const out = leaving(moved);
     if (out < 0) return false;
     const pivot = inverse[out]!;
     for (let i = 0; i < n; i++) pivot[i]! /= moved[out]!;
     amounts[out]! /= moved[out]!;
+    const saved = column.reduce((cost, [row, amount]) => cost - prices[row]! * amount, what < 0 ? 0 : 1);
+    for (let i = 0; i < n; i++) prices[i]! += saved * pivot[i]!;
     for (let row = 0; row < n; row++) {
       const factor = moved[row]!;
       if (row === out || Math.abs(factor) <= 1e-12) continue;

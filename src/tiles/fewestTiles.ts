@@ -14,9 +14,9 @@ export interface FewestTiles {
   readonly proof: Proof;
 }
 
-/** Work for one kind of tile: exchanges of the programme, and tiles looked at. */
-const PIVOTS = 20_000;
-const STEPS = 2_000_000;
+/** Work for one kind of tile: numbers of the programme's matrix gone through, and tiles looked at, which prices are then held against. */
+const PIVOTS = 800_000_000;
+const STEPS = 1_000_000;
 
 /**
  * As few tiles as are found for all pieces: by the rule of the largest piece first; where the bound says that fewer might do, by

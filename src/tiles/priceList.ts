@@ -22,7 +22,7 @@ export function priceList(
   steps: { left: number },
 ): Proof {
   const goal = Math.ceil(costOf(found, counts) - 0.002);
-  let best: Proof = { prices: { each: counts.map(() => 0), groups: [] }, over: 1, bound: 0 };
+  let [best, proved] = [byArea(rules, counts), false];
   for (const over of PARTS) {
     const whole = (price: number) => Math.floor(price * over + 1e-4);
     const groups = found.groups
@@ -30,12 +30,19 @@ export function priceList(
       .filter(({ price }) => price > 0);
     const prices = { each: found.each.map(whole), groups };
     const bound = Math.ceil(costOf(prices, counts) / over);
-    if (bound <= best.bound) continue;
+    if (bound < best.bound || (bound === best.bound && proved)) continue;
     const dearer = richestTiles(rules, { prices, counts, above: over, by: 'bound', steps });
     if (!dearer.complete) return best;
     if (dearer.tiles.length > 0) continue;
-    best = { prices, over, bound };
+    [best, proved] = [{ prices, over, bound }, true];
     if (bound >= goal) return best;
   }
   return best;
+}
+
+/** A proof that needs no search: pieces of one tile need no more area together than it has. */
+function byArea({ needs, room }: TileRules, counts: readonly number[]): Proof {
+  const over = 10_000;
+  const prices = { each: needs.map((need) => Math.floor((need / room) * over)), groups: [] };
+  return { prices, over, bound: Math.ceil(costOf(prices, counts) / over) };
 }

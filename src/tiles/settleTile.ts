@@ -1,14 +1,14 @@
 import { bounds, type Point } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Placement } from './CutClass.ts';
+import { linesPart } from './linesPart.ts';
 import { slidTo } from './placementsOf.ts';
-import { sawsApart } from './sawsApart.ts';
-import { sawStops } from './slideStops.ts';
+import { slideStops } from './slideStops.ts';
 
 /** Where pieces lie in their tile so that the saw can part them, those that slide moved to where they stay; undefined where no place was found. */
 export function settleTile(placements: readonly Placement[], kerf: Ticks): readonly Placement[] | undefined {
   const at = placements.findIndex(({ slides }) => slides.along || slides.across);
-  if (at < 0) return sawsApart(placements.map(({ ring }) => ring), kerf) ? placements : undefined; // biome-ignore format: a question on a line
+  if (at < 0) return linesPart(placements.map(({ ring }) => ring), kerf) ? placements : undefined; // biome-ignore format: a question on a line
   if (placements.length === 1) return [slidTo(placements[0]!, [0, 0])];
   const others = placements.filter(({ slides }) => !slides.along && !slides.across);
   for (const move of movesOf(placements[at]!, others, kerf)) {
@@ -32,15 +32,19 @@ function movesOf(
   const stops = (way: Point, [x, y]: Point) =>
     others.flatMap((other) => {
       const there = ring.map(([px, py]): Point => [px + x, py + y]);
-      const found = sawStops(there, way, other.ring, kerf);
-      return found ? [Math.floor(found[0]), Math.ceil(found[1])].filter(Number.isFinite) : [];
+      const found = slideStops(there, way, other.ring, kerf);
+      return found ? [Math.floor(found[0]), Math.ceil(found[1])] : [];
     });
   const moves = [
     ...xs.flatMap((x) => ys.map((y): Point => [x, y])),
     ...(slides.along ? ys.flatMap((y) => stops([1, 0], [0, y]).map((x): Point => [x, y])) : []),
     ...(slides.across ? xs.flatMap((x) => stops([0, 1], [x, 0]).map((y): Point => [x, y])) : []),
   ];
+  const fits = ([x, y]: Point) => {
+    const there = ring.map(([px, py]): Point => [px + x, py + y]);
+    return others.every((other) => linesPart([there, other.ring], kerf));
+  };
   const inside = ([x, y]: Point) =>
     box.minX + x >= 0 && box.maxX + x <= length && box.minY + y >= 0 && box.maxY + y <= width;
-  return moves.filter((move) => inside(move) || (move[0] === 0 && move[1] === 0));
+  return moves.filter((move) => (inside(move) || (move[0] === 0 && move[1] === 0)) && fits(move));
 }

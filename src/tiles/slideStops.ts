@@ -39,28 +39,3 @@ function toSide(corner: Point, way: Point, ring: Ring, i: number, least: number)
   const foot = (x * dx + y * dy) / length;
   return foot >= 0 && foot <= length ? [move] : [];
 }
-
-/**
- * Moves between which no edge of either has the other a distance outside it, so that no saw line along an edge parts them.
- *
- * @example sawStops([[0, 0], [4, 0], [4, 4], [0, 4]], [1, 0], [[10, 0], [14, 0], [14, 4], [10, 4]], 2) //=> [4, 16]
- */
-export function sawStops(ring: Ring, way: Point, other: Ring, kerf: number): Stops | undefined {
-  let [from, to] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const take = (edges: Ring, points: Ring, step: Point) => {
-    for (let i = 0; i < edges.length; i++) {
-      const [a, b] = [edges[i]!, edges[(i + 1) % edges.length]!];
-      const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-      const clear = Math.min(...points.map((point) => -side(a, b, point))) / length;
-      const speed = -side([0, 0], [b[0] - a[0], b[1] - a[1]], step) / length;
-      const move = (kerf - clear) / speed;
-      if (Math.abs(speed) < 1e-9) {
-        if (clear >= kerf) [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-      } else if (speed > 0) to = Math.min(to, move);
-      else from = Math.max(from, move);
-    }
-  };
-  take(other, ring, way);
-  take(ring, other, [-way[0], -way[1]]);
-  return from < to ? [from, to] : undefined;
-}

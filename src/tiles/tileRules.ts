@@ -1,6 +1,7 @@
 import { distanceShapes, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass, Placement } from './CutClass.ts';
+import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
 import { settleTile } from './settleTile.ts';
 import { slidesClear } from './slidesClear.ts';
@@ -33,12 +34,16 @@ export function tileRules(classes: readonly CutClass[], kerf: Ticks): TileRules 
   const box = classes[0]?.box ?? { length: 0, width: 0 };
   const gap = kept((a, b) => Math.max(clearOf(a, b), clearOf(b, a)));
   const settle = (placements: readonly Placement[]) => settleTile(placements, kerf);
-  const far = (a: Placement, b: Placement) => {
+  const far = (a: Placement, b: Placement, least: Ticks) => {
+    if ((a.corners & b.corners) !== 0) return false;
     const clear = gap(a, b);
-    if (clear >= kerf - ROUNDED) return true;
-    return clear > 0 && distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] }) >= kerf - ROUNDED; // biome-ignore format: a distance on a line
+    if (clear >= least || clear <= 0) return clear >= least;
+    return distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] }) >= least;
   };
-  const mayPartAll = (placements: readonly Placement[]) => slidesClear(placements, kerf - ROUNDED);
+  const mayPartAll = (placements: readonly Placement[]) => {
+    const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
+    return linesPart(staying, kerf - ROUNDED) && slidesClear(placements, kerf - ROUNDED);
+  };
   const slidApart = kept((a, b) => settle([a, b]) !== undefined);
   const slideApart = kept((a, b) => mayPartAll([a, b]));
   return {
@@ -47,16 +52,14 @@ export function tileRules(classes: readonly CutClass[], kerf: Ticks): TileRules 
     needs: classes.map(({ area, ring }) => grown(area, ringLength(ring))),
     room: grown(box.length * box.width, 2 * (box.length + box.width)),
     settle,
-    partsTwo: (a, b) => (stay(a, b) ? (a.corners & b.corners) === 0 && gap(a, b) >= kerf : slidApart(a, b)),
+    partsTwo: (a, b) => (stays(a) && stays(b) ? far(a, b, kerf) : slidApart(a, b)),
     partsAll: (placements) => settle(placements) !== undefined,
-    mayPartTwo: (a, b) => (stay(a, b) ? (a.corners & b.corners) === 0 && far(a, b) : slideApart(a, b)),
+    mayPartTwo: (a, b) => (stays(a) && stays(b) ? far(a, b, kerf - ROUNDED) : slideApart(a, b)),
     mayPartAll,
   };
 }
 
-function stay(a: Placement, b: Placement): boolean {
-  return !(a.slides.along || a.slides.across || b.slides.along || b.slides.across);
-}
+const stays = ({ slides }: Placement) => !slides.along && !slides.across;
 
 /** Keeps what is asked of two placements. */
 function kept<Answer>(ask: (a: Placement, b: Placement) => Answer): (a: Placement, b: Placement) => Answer {

@@ -74,17 +74,25 @@ function sidesHeld(own: Ring, laid: Ring, size: Point): boolean {
   return own.every((from, i) => !onSide(from, next(own, i)) || onSide(laid[i]!, next(laid, i)));
 }
 
-/** Whether lines right across, square to some edge's normal, part the pieces one from another. */
+/** Whether lines right across, along some edge, along or square to a line between two corners, part the pieces one from another. */
 function canSaw(rings: readonly Ring[], kerf: number): boolean {
   if (rings.length < 2) return true;
   const normals = rings.flatMap((ring) =>
     ring.map(([x, y], i): Point => {
       const [nx, ny] = ring[(i + 1) % ring.length]!;
-      const length = Math.hypot(nx - x, ny - y);
-      return [(ny - y) / length, (x - nx) / length];
+      return unit([ny - y, x - nx]);
     }),
   );
-  return normals.some(([nx, ny]) => {
+  const between = rings.flatMap((ring) =>
+    rings.flatMap((other) =>
+      other === ring
+        ? []
+        : ring.flatMap(([x, y]) =>
+            other.flatMap(([ox, oy]) => [unit([ox - x, oy - y]), unit([oy - y, x - ox])]),
+          ),
+    ),
+  );
+  return [...normals, ...between].some(([nx, ny]) => {
     const spans = rings
       .map((ring) => ({ ring, out: ring.map(([x, y]) => x * nx + y * ny) }))
       .map(({ ring, out }) => ({ ring, least: Math.min(...out), most: Math.max(...out) }))
@@ -95,6 +103,11 @@ function canSaw(rings: readonly Ring[], kerf: number): boolean {
       return canSaw(near.map(({ ring }) => ring), kerf) && canSaw(far.map(({ ring }) => ring), kerf); // biome-ignore format: both sides on a line
     });
   });
+}
+
+function unit([x, y]: Point): Point {
+  const length = Math.hypot(x, y) || 1;
+  return [x / length, y / length];
 }
 
 export function toTile(point: Point, piece: Piece): Point {
