@@ -63,12 +63,23 @@ function choicePage(
         const name = say(`sheet.choice-sheet.key.${look}`);
         return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
       }),
+      advised: !isBetter(choice.candidate, own.candidate),
       rows: rowsOf(context, surface, own, choice),
       answerBy: start ? date(start) : '',
       setter: packet.spec.contacts.setter ?? '',
       phone: packet.spec.contacts.phone ?? '',
     },
   };
+}
+
+/** Whether a layout is at least as good by every figure that is told: then nobody can advise the other one. */
+function isBetter(one: Candidate, than: Candidate): boolean {
+  return (
+    one.smallestShare >= than.smallestShare - 0.005 &&
+    one.underHalf <= than.underHalf &&
+    one.cut <= than.cut &&
+    one.pieces <= than.pieces
+  );
 }
 
 /** One line of figures a question, the first for the layout on the left. */

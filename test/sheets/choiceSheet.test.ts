@@ -24,6 +24,19 @@ describe('the choice of layout', () => {
     }
   });
 
+  test('advises no layout that the other one equals by every figure', () => {
+    for (const { packet, sheets } of offered) {
+      const { start, choice } = packet.surfaces[0]!;
+      const figures = [start.chosen, choice!.candidate].map(
+        ({ smallestShare, underHalf, cut, pieces }) =>
+          [Math.round(smallestShare * 100), -underHalf, -cut, -pieces] as const,
+      );
+      const beaten = figures[1]!.every((figure, i) => figure >= figures[0]![i]!);
+      const { data } = sheets.find(({ template }) => template === choiceSheet.name)!;
+      expect((data as { advised: boolean }).advised).toBe(!beaten);
+    }
+  });
+
   test('speaks of no joint, course, rip or other word of the trade', () => {
     const said = offered.flatMap(({ sheets }) =>
       sheets.filter(({ template }) => template === choiceSheet.name).map(({ data }) => JSON.stringify(data)),
