@@ -64,14 +64,22 @@ function lay(piece: Piece, cut: Cut, at: Point, turn: number): Shape {
   return { outer: piece.shape.outer.map(place), holes: piece.shape.holes.map((hole) => hole.map(place)) };
 }
 
-/** Whether every edge that lies on the tile's side where the piece is laid lies on one where it is sawn. */
+/** Whether every edge of 1/64 in or more that lies on the tile's side where the piece is laid lies on one where it is sawn. */
 function sidesHeld(own: Ring, laid: Ring, size: Point): boolean {
   const onSide = (a: Point, b: Point) =>
     [0, 1].some((axis) =>
       [0, size[axis]!].some((at) => Math.abs(a[axis]! - at) <= 1 && Math.abs(b[axis]! - at) <= 1),
     );
   const next = (ring: Ring, i: number) => ring[(i + 1) % ring.length]!;
-  return own.every((from, i) => !onSide(from, next(own, i)) || onSide(laid[i]!, next(laid, i)));
+  return own.every(
+    (from, i) =>
+      !isEdge(from, next(own, i)) || !onSide(from, next(own, i)) || onSide(laid[i]!, next(laid, i)),
+  );
+}
+
+/** What is shorter than 1/64 in is the tip of a corner. */
+export function isEdge(from: Point, to: Point): boolean {
+  return Math.hypot(to[0] - from[0], to[1] - from[1]) >= 127;
 }
 
 /** Whether lines right across, along some edge, along or square to a line between two corners, part the pieces one from another. */

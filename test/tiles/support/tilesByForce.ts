@@ -1,7 +1,7 @@
 import { convexHull, distanceShapes, type Point, type Ring } from '../../../src/geometry/index.ts';
 import type { TileSpec } from '../../../src/job/Job.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
-import { sizeOf, toTile } from '../judgePlan.ts';
+import { isEdge, sizeOf, toTile } from '../judgePlan.ts';
 
 /** Cut pieces of a floor that are the same in their tiles, and every set of them that lies in one tile with the kerf between. */
 export interface ForcedTiles {
@@ -67,11 +67,11 @@ function turned([x, y]: Point, quarters: number, [length, width]: Point): Point 
 
 function slid(ring: Ring, size: Point): Ring[] {
   const on = (axis: 0 | 1) =>
-    ring.some((point, i) =>
-      [0, size[axis]].some((at) =>
-        [point, ring[(i + 1) % ring.length]!].every((end) => Math.abs(end[axis] - at) <= 1),
-      ),
-    );
+    ring.some((point, i) => {
+      const next = ring[(i + 1) % ring.length]!;
+      const along = (at: number) => [point, next].every((end) => Math.abs(end[axis] - at) <= 1);
+      return isEdge(point, next) && [0, size[axis]].some(along);
+    });
   const steps = (axis: 0 | 1) => {
     if (on(axis)) return [0];
     const along = ring.map((point) => point[axis]);
