@@ -17,11 +17,12 @@ export interface Search {
 /** A class of the search: what it needs, and what it adds to a tile at most. */
 interface Ranked {
   readonly id: number;
-  readonly ways: readonly Placement[];
   readonly price: number;
   readonly most: number;
   readonly need: number;
   readonly groups: readonly number[];
+  /** Its ways as choices. */
+  readonly choices: readonly Choice[];
 }
 
 interface Choice {
@@ -55,7 +56,10 @@ function rankedBy({ classes, ways, needs }: TileRules, { prices }: Search): Rank
       const groups = groupsOf[id]!;
       const price = prices.each[id]!;
       const most = groups.reduce((sum, group) => sum + prices.groups[group]!.price, price);
-      return { id, ways: ways[id]!, price, most, need: needs[id]!, groups };
+      const choices: Choice[] = [];
+      const one: Ranked = { id, price, most, need: needs[id]!, groups, choices };
+      for (const at of ways[id]!) choices.push({ one, at });
+      return one;
     })
     .filter(({ most }) => most > 0)
     .sort((a, b) => b.most - a.most || b.need - a.need || a.id - b.id);
@@ -74,7 +78,7 @@ function richestFrom(
   const held = prices.groups.map(() => 0);
   const chosen: Choice[] = [];
   let [best, most]: [readonly Placement[] | undefined, number] = [undefined, search.above];
-  const begin: Choice = { one: first, at: first.ways[0]! };
+  const begin = first.choices[0]!;
 
   /** What stands with a new piece, of the choices from `index` on. */
   const goWith = (choices: readonly Choice[], index: number, room: number): Choice[] => {
@@ -109,9 +113,11 @@ function richestFrom(
   };
   const left = rules.room - first.need;
   const beside = from.filter((one) => one.need <= left && (one !== first || counts[one.id]! > 1));
-  const all = beside.flatMap((one) => one.ways.map((at): Choice => ({ one, at })));
-  if (first.most + couldAdd(all, 0, left) <= most) return best;
-  add(begin, 0, rules.room, () => all.filter(({ at }) => fits(begin.at, at)));
+  const densest = beside.reduce((dense, one) => Math.max(dense, one.most / one.need), 0);
+  if (first.most + densest * left <= most) return best;
+  add(begin, 0, rules.room, () =>
+    beside.flatMap(({ choices }) => choices.filter(({ at }) => fits(begin.at, at))),
+  );
   return best;
 }
 

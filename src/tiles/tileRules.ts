@@ -32,47 +32,61 @@ export function tileRules(classes: readonly CutClass[], kerf: Ticks): TileRules 
   // Pieces a kerf apart do not overlap when each is grown by half of it, nor leave the tile grown by as much.
   const grown = (area: number, around: number) => area + around * half + Math.PI * half * half;
   const box = classes[0]?.box ?? { length: 0, width: 0 };
-  const gap = kept((a, b) => Math.max(clearOf(a, b), clearOf(b, a)));
   const settle = (placements: readonly Placement[]) => settleTile(placements, kerf);
-  const far = (a: Placement, b: Placement, least: Ticks) => {
-    if ((a.corners & b.corners) !== 0) return false;
-    const clear = gap(a, b);
-    if (clear >= least || clear <= 0) return clear >= least;
-    return distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] }) >= least;
-  };
   const mayPartAll = (placements: readonly Placement[]) => {
     const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
     return linesPart(staying, kerf - ROUNDED) && slidesClear(placements, kerf - ROUNDED);
   };
-  const slidApart = kept((a, b) => settle([a, b]) !== undefined);
-  const slideApart = kept((a, b) => mayPartAll([a, b]));
+  const apart = keptByTurn(classes.length, (a, b) => {
+    if (stays(a) && stays(b)) return apartAs(distanceOf(a, b, kerf), kerf);
+    if (!mayPartAll([a, b])) return 'never';
+    return settle([a, b]) ? 'sawn' : 'perhaps';
+  });
   return {
     classes,
     ways: classes.map(placementsOf),
     needs: classes.map(({ area, ring }) => grown(area, ringLength(ring))),
     room: grown(box.length * box.width, 2 * (box.length + box.width)),
     settle,
-    partsTwo: (a, b) => (stays(a) && stays(b) ? far(a, b, kerf) : slidApart(a, b)),
+    partsTwo: (a, b) => apart(a, b) === 'sawn',
     partsAll: (placements) => settle(placements) !== undefined,
-    mayPartTwo: (a, b) => (stays(a) && stays(b) ? far(a, b, kerf - ROUNDED) : slideApart(a, b)),
+    mayPartTwo: (a, b) => apart(a, b) !== 'never',
     mayPartAll,
   };
 }
 
 const stays = ({ slides }: Placement) => !slides.along && !slides.across;
 
-/** Keeps what is asked of two placements. */
-function kept<Answer>(ask: (a: Placement, b: Placement) => Answer): (a: Placement, b: Placement) => Answer {
-  const known = new Map<Placement, Map<Placement, Answer>>();
+/** Whether two pieces never share a tile, perhaps do when they slide or rounding is in doubt, or are sawn out of one. */
+type Apart = 'never' | 'perhaps' | 'sawn';
+
+function apartAs(distance: number, kerf: Ticks): Apart {
+  if (distance >= kerf) return 'sawn';
+  return distance >= kerf - ROUNDED ? 'perhaps' : 'never';
+}
+
+/** Keeps the answers for two classes and the turn between them: turning both alike changes nothing. */
+function keptByTurn(
+  count: number,
+  ask: (a: Placement, b: Placement) => Apart,
+): (a: Placement, b: Placement) => Apart {
+  const answers: readonly Apart[] = ['never', 'perhaps', 'sawn'];
+  const rows: (Uint8Array | undefined)[] = [];
   return (a, b) => {
-    const row = known.get(a) ?? new Map<Placement, Answer>();
-    known.set(a, row);
-    const before = row.get(b);
-    if (before !== undefined) return before;
-    const answer = ask(a, b);
-    row.set(b, answer);
-    return answer;
+    rows[a.of.id] ??= new Uint8Array(4 * count);
+    const row = rows[a.of.id]!;
+    const at = 4 * b.of.id + ((b.turn - a.turn + 360) % 360) / 90;
+    if (row[at] === 0) row[at] = 1 + answers.indexOf(ask(a, b));
+    return answers[row[at]! - 1]!;
   };
+}
+
+/** The distance of two pieces, or what an edge of one has clear outside it where that is the kerf already or shows that they overlap. */
+function distanceOf(a: Placement, b: Placement, kerf: Ticks): number {
+  if ((a.corners & b.corners) !== 0) return Number.NEGATIVE_INFINITY;
+  const clear = Math.max(clearOf(a, b), clearOf(b, a));
+  if (clear >= kerf || clear <= 0) return clear;
+  return distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] });
 }
 
 /** How far b lies outside that edge of a which it lies farthest outside of; less than 0 where it is outside none. */
