@@ -43,4 +43,27 @@ describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
     expect([drawn.every(wants), lines.some(wants)]).toEqual([true, false]);
     expect(drawn.filter(({ drawing }) => !/role="img" aria-label="[^"]+"/.test(drawing!))).toEqual([]);
   });
+
+  test('tells how many tiles are needed and proved necessary, with a sum that comes to the proof', () => {
+    const { proofs } = sheet.data as { proofs: readonly { line: string; sum: string }[] };
+    for (const [i, { needed, bound }] of Object.values(packet.tiles).entries()) {
+      const { line, sum } = proofs[i]!;
+      expect(line.match(/\d+/g)).toEqual([String(needed), String(bound)]);
+      const [terms, found] = sum.split(' = ');
+      // Read back as it is printed: '27 × 1 + 5 × 1/2'.
+      const value = (part: string) =>
+        part
+          .split('/')
+          .map(Number)
+          .reduce((a, b) => a / b);
+      const added = terms!.split(' + ').map((term) =>
+        term
+          .split(' × ')
+          .map(value)
+          .reduce((a, b) => a * b),
+      );
+      expect(Math.ceil(added.reduce((a, b) => a + b) - 1e-9)).toBe(bound);
+      expect(Number(found!.split(' → ').at(-1))).toBe(bound);
+    }
+  });
 });
