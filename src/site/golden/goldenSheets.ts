@@ -15,7 +15,7 @@ export const goldenSheets: Readonly<Record<string, string>> = {
   labels: 'fernlea-boot-room/labels.html',
   'kitchen-plan': 'quarry-kitchen/layout-plan.html',
   'kitchen-starts': 'quarry-kitchen/alternatives.html',
-  'kitchen-choice': 'quarry-kitchen/choice-sheet.html',
+  'bath-choice': 'rowan-bath/choice-sheet.html',
   'hall-plan': 'almond-hall/layout-plan.html',
   'hall-cuts': 'almond-hall/hard-cuts.html',
   'hall-saw-list': 'almond-hall/saw-list.html',
