@@ -2,12 +2,12 @@ import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashAssets, readAssets } from './assets.ts';
 import type { BuildWish } from './BuildWish.ts';
+import { browserMark } from './browserMark.ts';
 import { type Building, buildJob } from './buildJob.ts';
 import { core } from './Core.ts';
 import { formPage } from './formPage.ts';
 import { inlinedSaw } from './inlined.ts';
 import { makeParts } from './makeParts.ts';
-import { browserMark } from './openBrowser.ts';
 import type { Places } from './places.ts';
 import { startPrinter } from './printer.ts';
 import { programMark } from './programMark.ts';
@@ -35,6 +35,8 @@ function programOf({ home, layouts }: Places, browser: string | undefined): stri
 function prepare(places: Places, wish: BuildWish, assets: Assets): Building {
   const { home, pdfs: store } = places;
   const { browser, progress } = wish;
+  const ownPrinter = () =>
+    browser ? startPrinter({ browser, store, styles: hashAssets(assets), progress }) : undefined;
   return {
     places,
     wish,
@@ -47,7 +49,7 @@ function prepare(places: Places, wish: BuildWish, assets: Assets): Building {
       inlined: inlinedSaw(home),
     },
     program: wish.program ?? (wish.core ? undefined : programOf(places, browser)),
-    printer: browser ? startPrinter({ browser, store, styles: hashAssets(assets), progress }) : undefined,
+    printer: wish.printer ?? ownPrinter(),
   };
 }
 

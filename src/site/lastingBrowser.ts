@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'puppeteer';
-import { browserMark, openBrowser } from './openBrowser.ts';
+import { browserMark } from './browserMark.ts';
+import { openBrowser } from './openBrowser.ts';
 
 /** A page that prints one document after another. */
 export interface LastingPage {

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, utimesSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { browserMark } from './openBrowser.ts';
+import { browserMark } from './browserMark.ts';
 import { printThread } from './printThread.ts';
 import { writeFile } from './writeFile.ts';
 

@@ -1,5 +1,5 @@
 import { join, relative } from 'node:path';
-import { buildSite } from '../buildSite.ts';
+import { beginBuild } from '../beginBuild.ts';
 import { makeProgress } from '../makeProgress.ts';
 import { placesUnder } from '../places.ts';
 import { readFolders } from '../readFolders.ts';
@@ -18,7 +18,7 @@ export async function run({ home, browser, args }: CommandInput): Promise<number
   const unknown = unknownNames(args, readFolders(places.jobs));
   for (const line of unknown) process.stderr.write(`${line}\n`);
   if (unknown.length > 0) return 1;
-  const { jobs, problems } = await buildSite(places, { names: args, browser, progress: makeProgress() });
+  const { jobs, problems } = await beginBuild(places, { names: args, browser, progress: makeProgress() });
   for (const line of problems) process.stderr.write(`${line}\n`);
   if (!browser) {
     process.stderr.write(`${noBrowserLine(process.env.PACKET_BROWSER)}\n`);
