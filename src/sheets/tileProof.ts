@@ -42,7 +42,7 @@ function sumOf(whole: number, { over, each, groups }: TilePrices, steps: readonl
   ];
   const left = parts % over;
   const total = whole + Math.floor(parts / over);
-  return `${added.join(' + ')} = ${total}${left > 0 ? ` ${partOf(left, over)} → ${total + 1}` : ''}`;
+  return `${added.join(' + ')} = ${total}${left > 0 ? ` ${partOf(left, over)} < ${total + 1}` : ''}`;
 }
 
 /** A share of a tile in lowest terms. */

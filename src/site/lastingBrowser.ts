@@ -2,6 +2,9 @@ import type { Browser, Page } from 'puppeteer';
 import { browserMark } from './browserMark.ts';
 import { openBrowser } from './openBrowser.ts';
 
+/** Who prints only needs no picture of a page on a screen: none is drawn ahead by threads of its own. */
+const printing = ['--num-raster-threads=1', '--disable-threaded-compositing'];
+
 /** A page that prints one document after another. */
 export interface LastingPage {
   /** Hands over the page, a new one where the last was dropped or its browser has crashed. */
@@ -23,11 +26,11 @@ export interface LastingBrowser {
 export function lastingBrowser(path: string): LastingBrowser {
   let opening: Promise<Browser> | undefined;
   const open = async (): Promise<Browser> => {
-    opening ??= openBrowser(path);
+    opening ??= openBrowser(path, printing);
     const current = opening;
     const browser = await current.catch(() => undefined);
     if (browser?.connected) return browser;
-    if (opening === current) opening = openBrowser(path);
+    if (opening === current) opening = openBrowser(path, printing);
     return opening;
   };
   const page = (): LastingPage => {

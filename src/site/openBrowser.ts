@@ -1,6 +1,6 @@
 import puppeteer, { type Browser } from 'puppeteer';
 
-/** Flags that keep the browser to its work: no network, no updates, no first-run pages, no pictures of pages drawn ahead on other threads. */
+/** Flags that keep the browser to its work: no network, no updates, no first-run pages. */
 const quiet = [
   '--disable-gpu',
   '--host-resolver-rules=MAP * ~NOTFOUND',
@@ -8,18 +8,16 @@ const quiet = [
   '--disable-component-update',
   '--disable-sync',
   '--no-first-run',
-  '--num-raster-threads=1',
-  '--disable-threaded-compositing',
 ];
 
-/** Starts a browser that prints. As root Chromium starts only without its sandbox. */
-export function openBrowser(path: string): Promise<Browser> {
+/** Starts a browser, with further flags where its work allows them. As root Chromium starts only without its sandbox. */
+export function openBrowser(path: string, more: readonly string[] = []): Promise<Browser> {
   const root = process.getuid?.() === 0;
   const shell = /headless-shell/.test(path);
   return puppeteer.launch({
     executablePath: path,
     headless: shell ? 'shell' : true,
     defaultViewport: null,
-    args: root ? [...quiet, '--no-sandbox'] : quiet,
+    args: [...quiet, ...more, ...(root ? ['--no-sandbox'] : [])],
   });
 }
