@@ -4,8 +4,7 @@ import type { PlanParts } from './PlanParts.ts';
 import { partFrames, partNumbers } from './partFrames.ts';
 import { penSvg } from './penSvg.ts';
 import { obstacleMarks, wallMarks } from './roomMarks.ts';
-import { extent, type Scale } from './Scale.ts';
-import { surfacePoints } from './surfaceScale.ts';
+import { smallScale } from './smallScale.ts';
 import { sizes } from './text.ts';
 
 /** Paper round the room in mm. */
@@ -18,16 +17,7 @@ export function drawKeyPlan(
   here: number,
   options: Pick<DrawOptions, 'id' | 'label'> & { readonly space: Space },
 ): Drawing {
-  const size = extent(surfacePoints(surface), surface.turn);
-  const { widthMm, heightMm } = options.space;
-  const perTick = Math.min((widthMm - 2 * border) / size.width, (heightMm - 2 * border) / size.height);
-  const scale: Scale = {
-    ratio: 1,
-    paperMmPerTick: perTick,
-    turn: surface.turn,
-    origin: size.lowerLeft,
-    spot: [border, border],
-  };
+  const { scale, widthMm, heightMm } = smallScale(surface, options.space, border);
   const room = [...obstacleMarks(surface, scale), ...wallMarks(surface, scale, () => 'thin')];
   const pages = [
     ...partFrames(parts, scale, ({ number }) => (number === here ? 'factory' : 'joint')),
@@ -36,8 +26,8 @@ export function drawKeyPlan(
   return penSvg([...room, ...pages], {
     id: options.id,
     label: options.label,
-    widthMm: size.width * perTick + 2 * border,
-    heightMm: size.height * perTick + 2 * border,
+    widthMm,
+    heightMm,
     ratio: null,
   });
 }

@@ -4,8 +4,7 @@ import type { Mark } from './Mark.ts';
 import { penSvg } from './penSvg.ts';
 import { circlesOf } from './pieceMarks.ts';
 import { obstacleMarks, wallMarks } from './roomMarks.ts';
-import { extent, type Scale } from './Scale.ts';
-import { surfacePoints } from './surfaceScale.ts';
+import { smallScale } from './smallScale.ts';
 import { shapeOn } from './trueCircle.ts';
 
 /** Paper round the room, in mm, and more pieces than this are left out. */
@@ -17,16 +16,7 @@ export function drawThumbnail(
   surface: PacketSurface,
   options: Pick<DrawOptions, 'id' | 'label'> & { readonly space: Space },
 ): Drawing {
-  const size = extent(surfacePoints(surface), surface.turn);
-  const { widthMm, heightMm } = options.space;
-  const perTick = Math.min((widthMm - 2 * border) / size.width, (heightMm - 2 * border) / size.height);
-  const scale: Scale = {
-    ratio: 1,
-    paperMmPerTick: perTick,
-    turn: surface.turn,
-    origin: size.lowerLeft,
-    spot: [border, border],
-  };
+  const { scale, widthMm, heightMm } = smallScale(surface, options.space, border);
   const circles = circlesOf(surface);
   const pieces = surface.pieces.length <= mostPieces ? surface.pieces : [];
   const areas = pieces.map((piece): Mark => {
@@ -35,8 +25,8 @@ export function drawThumbnail(
   return penSvg([...areas, ...obstacleMarks(surface, scale), ...wallMarks(surface, scale)], {
     id: options.id,
     label: options.label,
-    widthMm: size.width * perTick + 2 * border,
-    heightMm: size.height * perTick + 2 * border,
+    widthMm,
+    heightMm,
     ratio: null,
   });
 }

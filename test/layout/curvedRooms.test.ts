@@ -2,15 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import type { Job } from '../../src/job/Job.ts';
-import type { Layout } from '../../src/layout/Layout.ts';
 import { judgeCuts } from '../cuts/support/judgeCuts.ts';
+import { coverTheField, keptLayouts } from '../support/coverTheField.ts';
 import { curvedRoom } from '../support/curvedRoom.ts';
-import { judged } from '../support/Judged.ts';
-import { judgeCount } from '../support/judgeCount.ts';
-import { judgeCover } from '../support/judgeCover.ts';
-import { judgeDistance } from '../support/judgeDistance.ts';
-import { layOut } from '../support/layOut.ts';
-import type { RandomRoom } from '../support/randomRoom.ts';
 import { sameTally } from '../support/sameTally.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
@@ -25,26 +19,10 @@ const named = rooms.map(
   (room, i) => [`${first + i} ${room.kind} ${room.surface.pattern.name}`, room] as const,
 );
 
-const known = new Map<RandomRoom, Layout>();
-
-function layoutOf(room: RandomRoom): Layout {
-  const layout = known.get(room) ?? layOut(room.job, room.surface).layout;
-  known.set(room, layout);
-  return layout;
-}
+const layoutOf = keptLayouts();
 
 describe('random rooms with bowed and curved walls', () => {
-  test.each(named)('%s: pieces, joints and what is left cover the field and nothing else', (_, room) => {
-    expect(judgeCover(judged(layoutOf(room)))).toEqual([]);
-  });
-
-  test.each(named)('%s: a flood fill finds the same pieces', (_, room) => {
-    expect(judgeCount(judged(layoutOf(room)))).toEqual([]);
-  });
-
-  test.each(named)('%s: no two pieces lie nearer than the joint', (_, room) => {
-    expect(judgeDistance(judged(layoutOf(room)))).toEqual([]);
-  });
+  coverTheField(named, layoutOf);
 
   test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
     const layout = layoutOf(room);

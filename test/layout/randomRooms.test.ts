@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Layout } from '../../src/layout/Layout.ts';
-import { judged } from '../support/Judged.ts';
-import { judgeCount } from '../support/judgeCount.ts';
-import { judgeCover } from '../support/judgeCover.ts';
-import { judgeDistance } from '../support/judgeDistance.ts';
+import { coverTheField, keptLayouts } from '../support/coverTheField.ts';
 import { layOut } from '../support/layOut.ts';
 import { onKnifeEdge } from '../support/onKnifeEdge.ts';
-import { type RandomRoom, randomRoom } from '../support/randomRoom.ts';
+import { randomRoom } from '../support/randomRoom.ts';
 import { sameTally } from '../support/sameTally.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
@@ -19,26 +15,10 @@ const rooms = fc
   .slice(Math.floor((ROOMS * (part - 1)) / parts), Math.floor((ROOMS * part) / parts));
 const named = rooms.map((room, i) => [`${i} ${room.kind} ${room.surface.pattern.name}`, room] as const);
 
-const known = new Map<RandomRoom, Layout>();
-
-function layoutOf(room: RandomRoom): Layout {
-  const layout = known.get(room) ?? layOut(room.job, room.surface).layout;
-  known.set(room, layout);
-  return layout;
-}
+const layoutOf = keptLayouts();
 
 describe('random rooms', () => {
-  test.each(named)('%s: pieces, joints and what is left cover the field and nothing else', (_, room) => {
-    expect(judgeCover(judged(layoutOf(room)))).toEqual([]);
-  });
-
-  test.each(named)('%s: a flood fill finds the same pieces', (_, room) => {
-    expect(judgeCount(judged(layoutOf(room)))).toEqual([]);
-  });
-
-  test.each(named)('%s: no two pieces lie nearer than the joint', (_, room) => {
-    expect(judgeDistance(judged(layoutOf(room)))).toEqual([]);
-  });
+  coverTheField(named, layoutOf);
 
   test.each(named)('%s: no two pieces have one name', (_, room) => {
     const ids = layoutOf(room).pieces.map(({ id }) => id);

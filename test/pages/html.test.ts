@@ -5,7 +5,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { atOnce } from './support/atOnce.ts';
 import { browserPath, patience } from './support/browserPath.ts';
-import { type BuiltSite, buildJobs, demoJobs } from './support/buildJobs.ts';
+import type { BuiltSite } from './support/buildJobs.ts';
+import { demoSite } from './support/demoSite.ts';
 import { findings, type Visit, visitPage } from './support/visitPage.ts';
 
 const validator = new HtmlValidate({
@@ -38,7 +39,7 @@ describe('every page of the demo jobs', () => {
 
   beforeAll(async () => {
     const path = browserPath();
-    site = await buildJobs(demoJobs());
+    site = await demoSite();
     const browser = await openBrowser(path);
     visits = await atOnce(site.pages.filter(isOpened), (page) =>
       visitPage(browser, site.output, page, wishFor(page)),

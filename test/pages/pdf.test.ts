@@ -1,13 +1,15 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { readWords } from '../../src/site/words.ts';
-import { browserPath, home, patience } from './support/browserPath.ts';
-import { type BuiltJob, buildJobs, demoJobs } from './support/buildJobs.ts';
+import { home, patience } from './support/browserPath.ts';
+import { type BuiltJob, demoJobs } from './support/buildJobs.ts';
+import { demoSite } from './support/demoSite.ts';
 import type { PrintedFile, PrintedPage } from './support/PrintedPage.ts';
-import { checkBars, fontFaults, placeFaults, sizeFaults } from './support/pageFaults.ts';
+import { checkBars } from './support/pageFaults.ts';
 import { readPrinted } from './support/readPrinted.ts';
 import { fenceFigures, holdsFigure } from './support/sawFigures.ts';
 import { tapedSizes, tapedTemplates } from './support/tapedTemplates.ts';
+import { wellSet } from './support/wellSet.ts';
 
 const words = readWords(join(home, 'layouts', 'words'));
 const documents = ['crew', 'templates', 'owner', 'office', 'packet'] as const;
@@ -31,8 +33,8 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
   let { job, files } = {} as Printed;
 
   beforeAll(async () => {
-    const site = await buildJobs({ [slug]: demoJobs()[slug]! }, browserPath());
-    job = site.jobs[0]!;
+    const site = await demoSite();
+    job = site.jobs.find((one) => one.slug === slug)!;
     const read = async (name: string) =>
       [name, await readPrinted(join(site.output, slug, `${name}.pdf`))] as const;
     files = Object.fromEntries(await Promise.all(documents.map(read)));
@@ -72,17 +74,7 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
     expect(missing).toEqual([]);
   });
 
-  test('have no words that lie on others or off the paper, and no empty page', () => {
-    expect(perFile(placeFaults)).toEqual([]);
-  });
-
-  test('have no type under 8 pt', () => {
-    expect(perFile(sizeFaults)).toEqual([]);
-  });
-
-  test('use no font but the one that comes with the program', () => {
-    expect(perFile(fontFaults)).toEqual([]);
-  });
+  wellSet(perFile);
 
   // Both bars of a page are one path, so its width and its height are their lengths.
   test('are printed at true scale: check bars of 4 in or 100 mm in both directions, to 0.2 mm', () => {

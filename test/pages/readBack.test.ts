@@ -3,8 +3,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cut } from '../../src/cuts/Cut.ts';
 import type { Packet, PacketSurface } from '../../src/packet/Packet.ts';
 import { readWords } from '../../src/site/words.ts';
-import { browserPath, home, patience } from './support/browserPath.ts';
-import { type BuiltJob, buildJobs, demoJobs } from './support/buildJobs.ts';
+import { home, patience } from './support/browserPath.ts';
+import { type BuiltJob, demoJobs } from './support/buildJobs.ts';
+import { demoSite } from './support/demoSite.ts';
 import { fractionsIn, momentFigures, tapeFigure } from './support/printedFigures.ts';
 import { readPrinted } from './support/readPrinted.ts';
 import { holdsFigure, sawFigure } from './support/sawFigures.ts';
@@ -24,8 +25,8 @@ describe.each(slugs)('what is read back from the PDF of %s is what its packet ho
   let runsOf: (sheet: string) => string = () => '';
 
   beforeAll(async () => {
-    const site = await buildJobs({ [slug]: demoJobs()[slug]! }, browserPath());
-    job = site.jobs[0]!;
+    const site = await demoSite();
+    job = site.jobs.find((one) => one.slug === slug)!;
     packet = job.packet;
     surfaces = packet.surfaces;
     cuts = surfaces.flatMap((surface) => surface.cuts);

@@ -5,7 +5,8 @@ import type { Browser, Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { browserPath, patience } from './support/browserPath.ts';
-import { type BuiltSite, buildJobs, demoJobs } from './support/buildJobs.ts';
+import type { BuiltSite } from './support/buildJobs.ts';
+import { demoSite } from './support/demoSite.ts';
 import { visitPage } from './support/visitPage.ts';
 
 const slug = 'quarry-kitchen';
@@ -21,7 +22,8 @@ describe('the page beside the saw', () => {
     await page.goto(`${pathToFileURL(join(site.output, slug, 'saw.html')).href}${hash}`);
     return page;
   };
-  const piecesCut = () => site.jobs[0]!.packet.surfaces[0]!.pieces.filter(({ cut }) => cut !== null);
+  const piecesCut = () =>
+    site.jobs.find((job) => job.slug === slug)!.packet.surfaces[0]!.pieces.filter(({ cut }) => cut !== null);
   /** Whether the middle of a thing lies within the window. */
   const isInView = (page: Page, id: string) =>
     page.evaluate(
@@ -30,7 +32,7 @@ describe('the page beside the saw', () => {
     );
 
   beforeAll(async () => {
-    site = await buildJobs({ [slug]: demoJobs()[slug]! });
+    site = await demoSite();
     browser = await openBrowser(browserPath());
   }, patience);
   afterAll(() => browser.close());

@@ -23,8 +23,7 @@ export function inLanguage(text: string, lang: string): string {
   return text.replace(/crew: (\[[^\]]*\]|\w+)/, `crew: ${lang}`).replace(/owner: \w+\}/, `owner: ${lang}}`);
 }
 
-/** A job as a packet. */
-export function packetIn(slug: string, text: string): Packet {
+function packetOf(slug: string, text: string): Packet {
   const { job, problems } = readJob(text, `jobs/${slug}/job.yaml`, slug);
   if (!job) throw new Error(JSON.stringify(problems));
   const made = makePacket(job);
@@ -34,7 +33,7 @@ export function packetIn(slug: string, text: string): Packet {
 
 /** Each demo job as a packet with its sheets. */
 export const demos = Object.entries(demoTexts).map(([slug, text]) => {
-  const packet = packetIn(slug, text);
+  const packet = packetOf(slug, text);
   const sheets = makeSheets(packet, words);
   return { slug, packet, sheets };
 });

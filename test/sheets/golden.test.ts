@@ -6,6 +6,7 @@ import { goldenFolder, goldenSheets } from '../../src/site/golden/goldenSheets.t
 import { takePictures } from '../../src/site/golden/takePictures.ts';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { browserPath, home, patience } from '../pages/support/browserPath.ts';
+import { demoSite } from '../pages/support/demoSite.ts';
 
 const compare = readFileSync(join(import.meta.dirname, 'pictureFaults.js'), 'utf8');
 const wayOut = 'where the change is wanted, look at the sheet and run "node src/site/run.mjs goldens"';
@@ -28,7 +29,8 @@ pictureFaults('${address(expected)}', '${address(found)}')`;
   };
 
   beforeAll(async () => {
-    pictures = await takePictures(home, browserPath());
+    const { output } = await demoSite();
+    pictures = await takePictures(output, browserPath());
     browser = await openBrowser(browserPath());
   }, patience);
 

@@ -1,8 +1,9 @@
 import { flesch } from 'flesch';
 import { syllable } from 'syllable';
 import { expect, test } from 'vitest';
-import { makeSheets } from '../../src/sheets/makeSheets.ts';
-import { demos, demoTexts, inLanguage, packetIn, words } from './demos.ts';
+import { careSheet } from '../../src/sheets/careSheet.ts';
+import { sheetContext } from '../../src/sheets/SheetContext.ts';
+import { demos, words } from './demos.ts';
 
 interface CareData {
   readonly dos: readonly { readonly text: string }[];
@@ -14,9 +15,9 @@ const slugs = demos.map(({ slug }) => slug);
 
 /** What an owner reads in whole sentences: what to do, what to leave, and the cautions. */
 function sentencesFor(slug: string, lang: string): readonly string[] {
-  const packet = packetIn(slug, inLanguage(demoTexts[slug]!, lang));
-  const sheet = makeSheets(packet, words).find(({ name }) => name === 'care-sheet')!;
-  const { dos, donts, cautions } = sheet.data as CareData;
+  const { packet } = demos.find((demo) => demo.slug === slug)!;
+  const [page] = careSheet.make(sheetContext(packet, { lang, say: words.say(lang) }));
+  const { dos, donts, cautions } = page!.data as CareData;
   const lines = [...dos, ...donts, ...cautions].map(({ text }) => text);
   return lines
     .flatMap((line) => line.split(/[.:;!?]+(?:\s|$)/))

@@ -26,6 +26,18 @@ export function demoJobs(): Readonly<Record<string, string>> {
   return Object.fromEntries(readFolders(join(home, 'jobs')).map(({ slug, text }) => [slug, text]));
 }
 
+/** What stands in a folder after these jobs were built there. */
+export function builtSite(output: string, slugs: readonly string[]): BuiltSite {
+  const packetOf = (slug: string): Packet =>
+    JSON.parse(readFileSync(join(output, slug, 'packet.json'), 'utf8'));
+  const files = readdirSync(output, { recursive: true, encoding: 'utf8' });
+  return {
+    output,
+    jobs: slugs.map((slug) => ({ slug, packet: packetOf(slug) })),
+    pages: files.filter((name) => name.endsWith('.html')).sort(),
+  };
+}
+
 /** Builds jobs, slug → job file, in a folder of their own; with PDFs where a browser is given. Throws at any problem. */
 export async function buildJobs(
   texts: Readonly<Record<string, string>>,
@@ -35,14 +47,7 @@ export async function buildJobs(
   for (const [slug, text] of Object.entries(texts)) writeFile(join(root, 'jobs', slug, 'job.yaml'), text);
   // What the program itself has printed from the same page, with the same browser and styles, is not printed again.
   const places = { ...placesUnder(home, root), pdfs: placesUnder(home).pdfs };
-  const { jobs, problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
+  const { problems } = await buildSite(places, { names: [], browser, progress: () => undefined });
   if (problems.length > 0) throw new Error(problems.join('\n'));
-  const packetOf = (slug: string): Packet =>
-    JSON.parse(readFileSync(join(places.output, slug, 'packet.json'), 'utf8'));
-  const files = readdirSync(places.output, { recursive: true, encoding: 'utf8' });
-  return {
-    output: places.output,
-    jobs: jobs.map(({ slug }) => ({ slug, packet: packetOf(slug) })),
-    pages: files.filter((name) => name.endsWith('.html')).sort(),
-  };
+  return builtSite(places.output, Object.keys(texts));
 }

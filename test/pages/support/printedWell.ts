@@ -7,9 +7,10 @@ import { atOnce } from './atOnce.ts';
 import { browserPath, patience } from './browserPath.ts';
 import { type BuiltSite, buildJobs } from './buildJobs.ts';
 import type { PrintedFile } from './PrintedPage.ts';
-import { checkBars, fontFaults, placeFaults, sizeFaults } from './pageFaults.ts';
+import { checkBars } from './pageFaults.ts';
 import { readPrinted } from './readPrinted.ts';
 import { findings, type Visit, visitPage } from './visitPage.ts';
+import { wellSet } from './wellSet.ts';
 
 /** Tests that the packets of jobs, slug → job file, are printed as they should be, whole. */
 export function printedWell(what: string, jobs: Readonly<Record<string, string>>): void {
@@ -51,17 +52,7 @@ export function printedWell(what: string, jobs: Readonly<Record<string, string>>
       expect(findings(visits, 'layout')).toEqual([]);
     });
 
-    test('have no words that lie on others or off the paper, and no empty page', () => {
-      expect(perFile(placeFaults)).toEqual([]);
-    });
-
-    test('have no type under 8 pt', () => {
-      expect(perFile(sizeFaults)).toEqual([]);
-    });
-
-    test('use no font but the one that comes with the program', () => {
-      expect(perFile(fontFaults)).toEqual([]);
-    });
+    wellSet(perFile);
 
     test('are printed at true scale, check bars to 0.2 mm', () => {
       const wrong = perFile((file) => {
