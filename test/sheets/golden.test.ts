@@ -20,6 +20,8 @@ describe('the sheets of the demos look as their kept pictures', () => {
   let pictures: ReadonlyMap<string, Uint8Array> = new Map();
 
   const faultsOf = async (expected: Uint8Array, found: Uint8Array): Promise<readonly string[]> => {
+    // The same bytes are the same picture; another machine may draw the same letters by other bytes.
+    if (Buffer.from(expected).equals(found)) return [];
     const page = await browser.newPage();
     const script = `${compare}
 pictureFaults('${address(expected)}', '${address(found)}')`;
