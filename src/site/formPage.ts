@@ -14,8 +14,9 @@ const entry = 'src/site/form/startForm.ts';
 const spoken = /^(form|ask|problem|language)\.|^site\.allJobs$/;
 
 /** The form's script: the core and what shows it, in one piece. It is made anew only when a source has changed. */
-async function script({ home, cache }: Places): Promise<string> {
-  const kept = join(cache, 'form', 'form.js');
+async function script(home: string): Promise<string> {
+  // It is made from the program alone, so it is kept with the program, wherever the jobs lie.
+  const kept = join(home, '.cache', 'form', 'form.js');
   const mark = `/*${sourcesMark(home)}*/\n`;
   const before = existsSync(kept) ? readFileSync(kept, 'utf8') : '';
   if (before.startsWith(mark)) return before.slice(mark.length);
@@ -86,7 +87,7 @@ ${styles}</style>
 <footer id="unread"></footer>
 <div id="units" role="group" aria-label="${say('form.unitsName')}" hidden></div>
 <script type="application/json" id="words">${wordsJson(words)}</script>
-<script>${(await script(places)).replaceAll('</script', '<\\/script')}</script>
+<script>${(await script(places.home)).replaceAll('</script', '<\\/script')}</script>
 </body>
 </html>
 `;

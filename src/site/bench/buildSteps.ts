@@ -33,7 +33,7 @@ export function buildSteps(home: string, browser: string): readonly Step[] {
     while (runs.length < 3) runs.push(buildOnce(home, browser));
     return runs;
   };
-  const what = 'pages and PDFs of three jobs, nothing cached';
+  const what = 'pages and PDFs of three jobs, none built before';
   return [
     { name: what, unit: 'ms', target: 12_000, measure: async () => (await measured()).map(({ ms }) => ms) },
     {
