@@ -3,6 +3,7 @@ import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import type { Tapers } from './taper/Tapers.ts';
+import type { WallScore } from './WallScore.ts';
 
 /** A pattern laid on a room. Everything here is in the pattern's frame; `turn` (radians) brings it back to the room's. */
 export interface Layout {
@@ -71,6 +72,8 @@ export interface Start {
   readonly along: AxisStart;
   readonly across: AxisStart;
   readonly chosen: Candidate;
+  /** What no start that the job allows can be better than along the walls that are seen, each figure within those before it. */
+  readonly bound: WallScore;
   readonly runnerUp?: Candidate;
   /** Further layouts worth a look, such as balanced on another run or shifted clear of an opening. */
   readonly alternatives: readonly Candidate[];
@@ -79,7 +82,7 @@ export interface Start {
 export interface AxisStart {
   readonly wish: string;
   /** What lies on the centre or the line. */
-  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed';
+  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed' | 'searched';
   readonly position: Ticks;
   /** The run that was centred, when one was: edge ids and length. */
   readonly run?: { readonly from: string; readonly to: string; readonly length: Ticks };
@@ -107,6 +110,8 @@ export interface Candidate {
   readonly webFaults: number;
   readonly hardCuts: number;
   readonly shift: Ticks;
+  /** What the walls that are seen make of it. */
+  readonly walls?: WallScore;
   /** Cuts at the ends of each axis' longest run: low side, high side. */
   readonly ends: { readonly along: readonly [Ticks, Ticks]; readonly across: readonly [Ticks, Ticks] };
 }

@@ -6,6 +6,7 @@ import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
 import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
+import type { WallScore } from '../layout/WallScore.ts';
 import type { BaseCheck } from '../materials/baseChecks.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import type { HeightResult, Heights } from '../materials/Heights.ts';
@@ -72,8 +73,7 @@ export interface PacketSurface {
   readonly start: Start & {
     readonly axes: readonly string[];
     readonly origin: Point;
-    readonly score: number;
-    readonly bound: number | null;
+    readonly score: WallScore | null;
     readonly reasons: Start['chosen']['reason'];
   };
   readonly pieces: readonly PacketPiece[];

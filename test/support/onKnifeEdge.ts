@@ -11,6 +11,7 @@ import type { Choice } from '../../src/layout/start/Choice.ts';
 import { candidateSet } from '../../src/layout/start/candidateSet.ts';
 import { evaluate } from '../../src/layout/start/evaluate.ts';
 import { axisRuns } from '../../src/layout/start/mainRuns.ts';
+import { nearStarts } from '../../src/layout/start/nearStarts.ts';
 import { rank } from '../../src/layout/start/rank.ts';
 import type { Room } from '../../src/room/Room.ts';
 import { areaOf, lengthRound } from './Judged.ts';
@@ -77,7 +78,7 @@ export function sameRank(room: Room, surface: SurfaceSpec, layout: Layout): read
   const nearby = (choice: Choice) =>
     nudgesOf(choice.origin).map((origin) => evaluate(ground, pattern, { ...choice, origin }, runs));
   const chosen = nearby({ ...start.chosen, along: start.along, across: start.across });
-  const before = set.choices.filter((choice) =>
+  const before = nearStarts({ ground, pattern, surface }, set).near.filter((choice) =>
     nearby(choice).some((one) => chosen.some((other) => rank([other, one])[0] === one)),
   );
   return before.map(({ origin }) => nudged(room, surface, { pattern, origin }));

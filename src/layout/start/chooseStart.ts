@@ -5,6 +5,7 @@ import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { candidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
 import { axisRuns } from './mainRuns.ts';
+import { nearStarts } from './nearStarts.ts';
 import { rank } from './rank.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { sameStart } from './sameStart.ts';
@@ -14,20 +15,23 @@ export type StartAnswer =
   | { readonly unknown: string; readonly axis: Axis };
 
 /**
- * Where the pattern starts: as wished, or the best of a small set on each axis, with the runner-up and what
- * else is worth a look. Another search may take this file's place: it need only answer the same question.
+ * Where the pattern starts: as wished; else as the search of the walls proves best, or so near to it that what is laid piece by
+ * piece may decide. With the best that only balances a run, and what else is worth a look.
  */
 export function chooseStart(question: StartQuestion): StartAnswer {
   const { ground, pattern } = question;
   const runs = axisRuns(ground);
   const set = candidateSet(question, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return set;
-  const score = (choice: Choice): Scored => {
-    const candidate = evaluate(ground, pattern, choice, set.ends);
-    return { choice, candidate };
-  };
-  const [chosen, ...others] = ranked(set.choices.map(score));
-  const runnerUp = nextBest(chosen!, others, pattern);
+  const { near, rule, bound, wallsOf } = nearStarts(question, set);
+  const scored = new Map(
+    [...near, ...rule].map((choice): [Choice, Scored] => {
+      const candidate = { ...evaluate(ground, pattern, choice, set.ends), walls: wallsOf(choice) };
+      return [choice, { choice, candidate }];
+    }),
+  );
+  const [chosen] = ranked(near.map((choice) => scored.get(choice)!));
+  const runnerUp = nextBest(chosen!, ranked(rule.map((choice) => scored.get(choice)!)), pattern);
   const { along, across } = chosen!.choice;
   const alternatives = alternativesTo({ ...question, chosen: chosen!, ends: set.ends, runs });
   return {
@@ -35,6 +39,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
       along,
       across,
       chosen: chosen!.candidate,
+      bound,
       ...(runnerUp && { runnerUp: runnerUp.candidate }),
       alternatives,
     },
@@ -42,7 +47,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   };
 }
 
-/** The next best start; one that is only the mirror image of the chosen one tells nothing, where there is another. */
+/** The next best of those that balance a run; one that is only the mirror image of the chosen one tells nothing, where there is another. */
 function nextBest(chosen: Scored, others: readonly Scored[], pattern: Pattern): Scored | undefined {
   const different = others.filter(({ choice }) => !sameStart(choice.origin, chosen.choice.origin, pattern));
   return different.find(({ candidate }) => !isMirrored(candidate, chosen.candidate)) ?? different[0];

@@ -1,0 +1,56 @@
+import type { WallScore } from '../WallScore.ts';
+import { affordable } from './affordable.ts';
+import { AXES, type Choice } from './Choice.ts';
+import type { CandidateSet } from './candidateSet.ts';
+import { isSlanted } from './mainRuns.ts';
+import { allowedShare, nearlyBest } from './nearlyBest.ts';
+import { offBalance, offeredStarts } from './offeredStarts.ts';
+import type { StartQuestion } from './StartQuestion.ts';
+import { searchStart } from './search/searchStart.ts';
+import type { Fixed } from './search/wallProblem.ts';
+
+/** The starts worth laying, each with what the walls in sight make of it. */
+export interface NearStarts {
+  /** As good as the best along the walls, or nearly so. */
+  readonly near: readonly Choice[];
+  /** Those that only balance a run. */
+  readonly rule: readonly Choice[];
+  readonly bound: WallScore;
+  readonly wallsOf: (choice: Choice) => WallScore;
+}
+
+/** Searches the walls, and takes from all starts that the job allows those that are worth laying piece by piece. */
+export function nearStarts(
+  question: Pick<StartQuestion, 'ground' | 'pattern' | 'surface'>,
+  { choices, runs }: CandidateSet,
+): NearStarts {
+  const { ground, pattern, surface } = question;
+  const fixed = AXES.map((axis, i) =>
+    surface.start[axis].kind === 'best' ? undefined : choices[0]!.origin[i],
+  ) as unknown as Fixed;
+  const { origins, best, bound, scoreOf } = searchStart(ground, pattern, {
+    fixed,
+    from: choices[0]!.origin,
+    margin: allowedShare(pattern),
+    offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
+  });
+  const mixes = !isSlanted(surface.pattern.turnedDeg);
+  const offers = offeredStarts(question, choices, origins, runs, fixed, mixes);
+  const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
+  const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);
+  const near = offers.filter((offer) => nearlyBest(wallsOf(offer), best, pattern));
+  const balanced = offers.filter(
+    ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
+  );
+  // Rounding must not leave none.
+  return {
+    near: nearestBalance(near.length > 0 ? near : offers, affordable(question)),
+    rule: nearestBalance(balanced, affordable(question)),
+    bound,
+    wallsOf,
+  };
+}
+
+function nearestBalance(choices: readonly Choice[], most: number): Choice[] {
+  return [...choices].sort((a, b) => a.shift - b.shift).slice(0, most);
+}

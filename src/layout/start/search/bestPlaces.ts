@@ -1,0 +1,84 @@
+import type { Point } from '../../../geometry/index.ts';
+import { TICKS_PER_INCH } from '../../../measure/index.ts';
+import type { WallScore } from '../../WallScore.ts';
+import { evenPlace } from './evenPlace.ts';
+import {
+  ALIKE_SHARE,
+  type PlaceAnswer,
+  type PlaceQuestion,
+  type ScoredPlace,
+  SLACK,
+  scorePlace,
+} from './searchPlaces.ts';
+
+/** Places that are followed up, and those that are given. */
+const MOST_TRIED = 64;
+const MOST_GIVEN = 15;
+/** Places nearer than this, in ticks, are one. */
+const APART = TICKS_PER_INCH / 32;
+
+/**
+ * The places that are as good as the best that was found, each moved to where its narrowest cut is widest: a room often has two, and
+ * seen in a mirror it must have the same two. After them places beside these whose narrowest cut is less by `margin` at most, as a
+ * share: corners and openings may like them better; none with a margin below 0.
+ */
+export function bestPlaces(
+  question: PlaceQuestion,
+  { best, good }: PlaceAnswer,
+  margin: number,
+): ScoredPlace[] {
+  const scored = (place: Point): ScoredPlace => ({ place, score: scorePlace(question, place) });
+  const sound = ({ strips, halves }: WallScore) =>
+    strips <= best.strips + SLACK.strips && halves <= best.halves + SLACK.halves;
+  const begun = spread([...good].sort(byWidest), MOST_TRIED, 4 * APART);
+  const moved = begun.flatMap(({ place }) => evenPlace(question, place, sound).map(scored));
+  if (moved.length === 0)
+    return good
+      .filter(({ score }) => sound(score))
+      .sort(byWidest)
+      .slice(0, 1);
+  const widest = Math.max(...moved.map(({ score }) => score.narrowest));
+  const balance = ({ place }: ScoredPlace) => question.offBalance?.(place) ?? 0;
+  const bests = spread(
+    moved
+      .filter(({ score }) => score.narrowest >= widest - ALIKE_SHARE)
+      .sort((one, other) => balance(one) - balance(other) || byWidest(one, other)),
+    MOST_GIVEN,
+    APART,
+  );
+  const flat = question.low[1] === question.high[1];
+  const beside = bests.flatMap(({ place: [x, y] }) =>
+    (flat ? ON_LINE : ROUND).map(([u, v]) => scored([x + u, y + v])),
+  );
+  const others = beside
+    .filter(({ score }) => sound(score) && margin >= 0 && score.narrowest >= widest - margin)
+    .sort(byWidest);
+  return spread([...bests, ...others], MOST_GIVEN, APART);
+}
+
+const SIDE = TICKS_PER_INCH / 4;
+const ON_LINE: readonly Point[] = [-2, -1, 1, 2].map((n) => [n * SIDE, 0]);
+const ROUND: readonly Point[] = [-1, 1].flatMap((n): Point[] => [
+  [n * SIDE, 0],
+  [0, n * SIDE],
+]);
+
+function byWidest(one: ScoredPlace, other: ScoredPlace): number {
+  return (
+    other.score.narrowest - one.score.narrowest ||
+    one.place[0] - other.place[0] ||
+    one.place[1] - other.place[1]
+  );
+}
+
+/** Of places near each other the first, so many at most. */
+function spread(places: readonly ScoredPlace[], most: number, apart: number): ScoredPlace[] {
+  const kept: ScoredPlace[] = [];
+  for (const one of places) {
+    const near = ({ place }: ScoredPlace) =>
+      Math.abs(place[0] - one.place[0]) < apart && Math.abs(place[1] - one.place[1]) < apart;
+    if (!kept.some(near)) kept.push(one);
+    if (kept.length === most) break;
+  }
+  return kept;
+}

@@ -1,0 +1,98 @@
+import type { Point } from '../../../geometry/index.ts';
+import type { Pattern } from '../../../pattern/Pattern.ts';
+import type { Ground } from '../../frame/Ground.ts';
+import type { WallScore } from '../../WallScore.ts';
+import { sameStart } from '../sameStart.ts';
+import { bestPlaces } from './bestPlaces.ts';
+import { scoreAt } from './scoreAt.ts';
+import { searchPlaces } from './searchPlaces.ts';
+import type { WallDirection } from './WallReading.ts';
+import { wallDirections } from './wallDirections.ts';
+import { type Fixed, type OffBalance, wallParts } from './wallProblem.ts';
+
+/** The best starts for the walls that are seen, the best first, with the proof that none is better. */
+export interface SearchedStart {
+  readonly origins: readonly Point[];
+  readonly best: WallScore;
+  /** What no start can be better than, each figure within the ones before it. */
+  readonly bound: WallScore;
+  readonly scoreOf: (origin: Point) => WallScore;
+}
+
+/** What is asked of the search beside the walls. */
+export interface StartWishes {
+  /** Coordinates of the origin that stay, and an origin that is as good as any where no wall says. */
+  readonly fixed: Fixed;
+  readonly from: Point;
+  /** What a narrowest cut may be less by, as a share of a tile, for a start to be given after the best. */
+  readonly margin: number;
+  readonly offBalance: OffBalance;
+}
+
+/** Where the pattern stands best, judged by the cuts along the walls that are seen. */
+export function searchStart(
+  ground: Ground,
+  pattern: Pattern,
+  { fixed, from, margin, offBalance }: StartWishes,
+): SearchedStart {
+  const directions = wallDirections(ground, pattern);
+  const scoreOf = (origin: Point) =>
+    directions
+      .map((one) => scoreAt(one, one.normal[0] * origin[0] + one.normal[1] * origin[1]))
+      .reduce(added, NO_WALL);
+  const parts = wallParts(directions, pattern, fixed, offBalance);
+  let origins: Point[] = [[fixed[0] ?? from[0], fixed[1] ?? from[1]]];
+  let [best, bound] = parts.length > 0 ? [NO_WALL, NO_WALL] : [scoreOf(origins[0]!), scoreOf(origins[0]!)];
+  for (const { question, toOrigin } of parts) {
+    const found = searchPlaces(question);
+    const places = bestPlaces(question, found, isSlantwise(directions) ? -1 : margin);
+    origins = origins.flatMap((origin) => places.map(({ place }) => toOrigin(place, origin)));
+    best = added(best, found.best);
+    bound = added(bound, found.bound);
+  }
+  if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, directions, pattern));
+  const rounded = origins.map(([x, y]): Point => [Math.round(x) + 0, Math.round(y) + 0]);
+  return { origins: rounded, best, bound, scoreOf };
+}
+
+/**
+ * All origins at which two directions have the phases that they have at one. Slantwise to the pattern a wall sees more of its tiles
+ * alike than are: moved from one to the other the walls look the same, corners do not.
+ */
+function alikes(origin: Point, directions: readonly WallDirection[], pattern: Pattern): Point[] {
+  const [one, other] = directions.map(({ normal }) => normal) as [Point, Point];
+  const [p, q] = directions.map(({ spacing }) => spacing) as [number, number];
+  const cross = one[0] * other[1] - one[1] * other[0];
+  const { a, b } = pattern;
+  const count = Math.min(MOST_ALIKE, Math.round(((a[0] * b[1] - a[1] * b[0]) * Math.abs(cross)) / (p * q)));
+  const found: Point[] = [];
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      const [u, v] = [(i * p) / cross, (j * q) / cross];
+      const at: Point = [origin[0] + u * other[1] - v * one[1], origin[1] + v * one[0] - u * other[0]];
+      if (!found.some((known) => sameStart(known, at, pattern))) found.push(at);
+    }
+  }
+  return found;
+}
+
+/** Whether walls lie slantwise to the pattern: then alike origins are beside enough. */
+function isSlantwise(directions: readonly WallDirection[]): boolean {
+  return (
+    directions.length === 2 &&
+    directions.some(({ normal: [x, y] }) => Math.min(Math.abs(x), Math.abs(y)) > 1e-6)
+  );
+}
+
+/** More than so many are not told apart. */
+const MOST_ALIKE = 40;
+
+const NO_WALL: WallScore = { strips: 0, halves: 0, narrowest: 1 };
+
+function added(one: WallScore, other: WallScore): WallScore {
+  return {
+    strips: one.strips + other.strips,
+    halves: one.halves + other.halves,
+    narrowest: Math.min(one.narrowest, other.narrowest),
+  };
+}

@@ -1,0 +1,144 @@
+import { bounds, type Point } from '../../../geometry/index.ts';
+import { TICKS_PER_INCH } from '../../../measure/index.ts';
+import type { Pattern } from '../../../pattern/Pattern.ts';
+import { leastStrip } from '../../faults/limits.ts';
+import type { Face } from '../../frame/Face.ts';
+import type { FieldEdge } from '../../frame/fieldEdges.ts';
+import type { Ground } from '../../frame/Ground.ts';
+import { gapEnough } from '../../pieces/keptGap.ts';
+import { cutProfile } from './cutProfile.ts';
+import type { WallDirection, WallReading } from './WallReading.ts';
+
+/** Where the eye falls the same fault weighs double; common practice, no source. */
+const FOCAL = 2;
+/** A wall that leans is read at places that differ by no more than this, and at no more places than `MOST_PLACES`. */
+const STEP = TICKS_PER_INCH / 16;
+const MOST_PLACES = 10;
+/** What is left out or stays whole does so by at least this, in ticks, so that a line that is a little off makes no sliver of it. */
+const CLEAR = 32;
+/** How far a wall may lie off a direction of the pattern to be read along it, in radians. */
+const MOST_LEAN = 0.18;
+/** The same where a longer wall has chosen the direction. */
+const SHARED_LEAN = 0.26;
+/** Of all the wall in sight: a direction with less than this is judged by its pieces only. */
+const LEAST_PART = 0.12;
+/** Repeats each way in which a direction is looked for. */
+const REPEATS = 4;
+
+/** The walls that can be seen, each read square to the direction of the pattern that it lies along. */
+export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[] {
+  const seen = ground.edges.filter(({ face }) => {
+    const { circle, seen } = ground.faces[face]!;
+    return !circle && seen !== 'hidden';
+  });
+  const found = vectorsOf(seen, pattern).map((vector) => ({
+    vector,
+    readings: [] as WallReading[],
+    length: 0,
+  }));
+  for (const edge of seen) {
+    const own = directionOf(edge, pattern).join();
+    const known = found.find((one) => one.vector.join() === own || leanOf(edge, one.vector) <= SHARED_LEAN)!;
+    known.readings.push(...readingsOf(edge, ground.faces[edge.face]!, normalOf(known.vector), pattern));
+    known.length += lengthOf(edge);
+  }
+  const least = LEAST_PART * seen.reduce((sum, edge) => sum + lengthOf(edge), 0);
+  return found
+    .filter(({ length }) => length > 0 && length >= least)
+    .map(({ vector, readings }) => {
+      const normal = normalOf(vector);
+      const repeat = Math.hypot(...vector);
+      const { a, b } = pattern;
+      const profiles = (facing: Point) =>
+        pattern.tiles.map(({ ring }) => {
+          const strip = leastStrip(ring, ground);
+          return cutProfile({ ring, joint: pattern.joint, repeat, minShare: ground.minShare, strip }, facing);
+        });
+      return {
+        normal,
+        spacing: (a[0] * b[1] - a[1] * b[0]) / repeat,
+        ahead: profiles(normal),
+        behind: profiles([-normal[0], -normal[1]]),
+        readings,
+      };
+    });
+}
+
+/** The directions that edges lie along, that with the most length of wall first: walls that lie nearly so need none of their own. */
+function vectorsOf(edges: readonly FieldEdge[], pattern: Pattern): Point[] {
+  const lengths = new Map<string, { vector: Point; length: number }>();
+  for (const edge of edges) {
+    const vector = directionOf(edge, pattern);
+    const known = lengths.get(vector.join()) ?? { vector, length: 0 };
+    lengths.set(vector.join(), { vector, length: known.length + lengthOf(edge) });
+  }
+  return [...lengths.values()].sort((a, b) => b.length - a.length).map(({ vector }) => vector);
+}
+
+/** Of the pattern's repeats that an edge lies along the shortest, or where it lies along none, the one nearest to it. */
+function directionOf(edge: FieldEdge, { a, b }: Pattern): Point {
+  let best: { vector: Point; lean: number; length: number } | undefined;
+  for (let i = -REPEATS; i <= REPEATS; i++) {
+    for (let j = 0; j <= REPEATS; j++) {
+      if (j === 0 && i <= 0) continue;
+      const vector: Point = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
+      const lean = leanOf(edge, vector);
+      const length = Math.hypot(...vector);
+      if (!best || isNearer({ lean, length }, best)) best = { vector, lean, length };
+    }
+  }
+  return best!.vector;
+}
+
+function lengthOf({ from, to }: FieldEdge): number {
+  return Math.hypot(to[0] - from[0], to[1] - from[1]);
+}
+
+/** Sine of the angle between an edge and a direction. */
+function leanOf({ from, to }: FieldEdge, [x, y]: Point): number {
+  const [u, v] = [to[0] - from[0], to[1] - from[1]];
+  return Math.abs(u * y - v * x) / (Math.hypot(u, v) * Math.hypot(x, y));
+}
+
+type Near = { readonly lean: number; readonly length: number };
+
+function isNearer(one: Near, best: Near): boolean {
+  const [fits, bestFits] = [one.lean <= MOST_LEAN, best.lean <= MOST_LEAN];
+  if (fits !== bestFits) return fits;
+  if (!fits) return one.lean < best.lean;
+  return one.length < best.length - 1 || (one.length <= best.length + 1 && one.lean < best.lean);
+}
+
+/** A quarter turn from the direction; the two ways are told apart by the reading's side. */
+function normalOf([x, y]: Point): Point {
+  const length = Math.hypot(x, y);
+  return [-y / length + 0, x / length + 0];
+}
+
+/** The field is on the left of its edge; ends count half, as in any sum by trapezoids. */
+function readingsOf({ from, to }: FieldEdge, face: Face, normal: Point, pattern: Pattern): WallReading[] {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [leftX, leftY] = [-(to[1] - from[1]), to[0] - from[0]];
+  const side = leftX * normal[0] + leftY * normal[1] >= 0 ? 1 : -1;
+  const at = ([x, y]: Point) => side * (x * normal[0] + y * normal[1]);
+  const weight = face.seen === 'focal' || face.doorway ? FOCAL : 1;
+  const leans = Math.floor(Math.abs(at(to) - at(from)) / STEP);
+  const steps = Math.min(MOST_PLACES, leans, Math.floor((2 * length) / longestSide(pattern)));
+  const shared = {
+    side,
+    absent: Math.max(0, face.gapMax - face.gap - pattern.joint) - CLEAR,
+    kept: Math.max(0, face.gap - gapEnough(face.gap) - CLEAR),
+    counts: length >= longestSide(pattern),
+  } as const;
+  if (steps === 0) return [{ ...shared, at: (at(from) + at(to)) / 2, length: length * weight }];
+  return Array.from({ length: steps + 1 }, (_, i) => ({
+    ...shared,
+    at: at(from) + (i / steps) * (at(to) - at(from)),
+    length: ((i === 0 || i === steps ? 0.5 : 1) * length * weight) / steps,
+  }));
+}
+
+function longestSide({ tiles }: Pattern): number {
+  const { minX, minY, maxX, maxY } = bounds(tiles[0]!.ring);
+  return Math.max(maxX - minX, maxY - minY);
+}

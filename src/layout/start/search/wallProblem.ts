@@ -1,0 +1,167 @@
+import type { Point } from '../../../geometry/index.ts';
+import type { Pattern } from '../../../pattern/Pattern.ts';
+import { breakPhases } from './breakPhases.ts';
+import { phaseTable } from './phaseTable.ts';
+import { scoreAt } from './scoreAt.ts';
+import type { PlaceQuestion } from './searchPlaces.ts';
+import type { WallDirection } from './WallReading.ts';
+
+/** Where the job leaves a place open: a fixed coordinate of the origin, or none. */
+export type Fixed = readonly [number | undefined, number | undefined];
+
+/** One part of the search, and the origin that a place of it means, given the origin so far. */
+export interface WallPart {
+  readonly question: PlaceQuestion;
+  readonly toOrigin: (place: Point, origin: Point) => Point;
+}
+
+/** How far a coordinate of the origin is off balance, in ticks; none where no run says. */
+export type OffBalance = (position: number, axis: 0 | 1) => number;
+
+type Along = (origin: Point) => number;
+const along =
+  ([nx, ny]: Point): Along =>
+  ([x, y]) =>
+    nx * x + ny * y;
+
+/**
+ * The search parted as far as walls allow: walls of two directions do not mind each other, so that each is searched alone along one
+ * coordinate; walls of three are searched together over one repeat of the pattern.
+ */
+export function wallParts(
+  directions: readonly WallDirection[],
+  pattern: Pattern,
+  fixed: Fixed,
+  offBalance: OffBalance,
+): WallPart[] {
+  const [x, y] = fixed;
+  if (x !== undefined && y !== undefined) return [];
+  if (x !== undefined || y !== undefined) return [onLine(directions, pattern, fixed, offBalance)];
+  if (directions.length <= 2) return directions.map((one) => alone(one, directions, offBalance));
+  return [together(directions, pattern, offBalance)];
+}
+
+/** Boxes that a search may look at: so many at most, and fewer where a look means many places on walls. */
+const MOST_BOXES = 12_000;
+const MOST_READINGS = 400_000;
+
+function boxesFor(directions: readonly WallDirection[]): number {
+  const readings = directions.reduce((sum, one) => sum + one.readings.length * one.ahead.length, 0);
+  return Math.min(MOST_BOXES, Math.ceil(MOST_READINGS / Math.max(1, readings)));
+}
+
+/** Along the normal of one direction, the place along the other's kept. */
+function alone(direction: WallDirection, all: readonly WallDirection[], offBalance: OffBalance): WallPart {
+  const other = all.find((one) => one !== direction);
+  const { normal } = direction;
+  const aside: Point = other?.normal ?? [-normal[1], normal[0]];
+  const cross = normal[0] * aside[1] - normal[1] * aside[0];
+  const axis = [0, 1].find((one) => Math.abs(normal[one]!) > 1 - 1e-9) as 0 | 1 | undefined;
+  return {
+    question: {
+      directions: [{ scores: (phase, reach) => scoreAt(direction, phase, reach), row: [1, 0], at: 0 }],
+      low: [0, 0],
+      high: [Math.ceil(direction.spacing), 0],
+      seeds: breakPhases(direction).map((phase): Point => [phase, 0]),
+      boxes: boxesFor([direction]),
+      ...(axis !== undefined && { offBalance: ([phase]: Point) => offBalance(phase / normal[axis], axis) }),
+    },
+    toOrigin: ([phase], origin) => {
+      const kept = along(aside)(origin);
+      return [(phase * aside[1] - kept * normal[1]) / cross, (kept * normal[0] - phase * aside[0]) / cross];
+    },
+  };
+}
+
+/** One coordinate of the origin is given. */
+function onLine(
+  directions: readonly WallDirection[],
+  { a, b }: Pattern,
+  [x, y]: Fixed,
+  offBalance: OffBalance,
+): WallPart {
+  const axis = x === undefined ? 0 : 1;
+  const given: Point = axis === 0 ? [0, y!] : [x!, 0];
+  const moved = directions.filter(({ normal }) => Math.abs(normal[axis]) > 1e-9);
+  const high = axis === 0 ? Math.hypot(...a) : repeatUp(a, b);
+  const seeds = moved.flatMap((direction) =>
+    breakPhases(direction).map((phase): Point => {
+      const place = (phase - along(direction.normal)(given)) / direction.normal[axis];
+      return [Math.round(place - Math.floor(place / high) * high), 0];
+    }),
+  );
+  return {
+    question: {
+      directions: directions.map((direction) => ({
+        scores: (phase, reach) => scoreAt(direction, phase, reach),
+        row: [direction.normal[axis], 0],
+        at: along(direction.normal)(given),
+      })),
+      low: [0, 0],
+      high: [Math.ceil(high), 0],
+      seeds,
+      boxes: boxesFor(directions),
+      offBalance: ([place]) => offBalance(place, axis),
+    },
+    toOrigin: ([place]) => (axis === 0 ? [place, given[1]] : [given[0], place]),
+  };
+}
+
+/** The way straight up after which a pattern repeats; where it never quite does, a dozen repeats. */
+function repeatUp(a: Point, b: Point): number {
+  for (let j = 1; j <= 12; j++) {
+    const off = (j * b[0]) / a[0];
+    if (Math.abs(off - Math.round(off)) * a[0] < 2) return j * b[1];
+  }
+  return 12 * b[1];
+}
+
+/** Places where walls of two directions both change are tried first. */
+const MOST_SEEDS = 1000;
+
+function together(directions: readonly WallDirection[], { a, b }: Pattern, offBalance: OffBalance): WallPart {
+  const [wide, deep] = [Math.hypot(...a), Math.hypot(...b)];
+  const unit: Point = [a[0] / wide, a[1] / wide];
+  const other: Point = [b[0] / deep, b[1] / deep];
+  const toOrigin = ([u, v]: Point): Point => [u * unit[0] + v * other[0], u * unit[1] + v * other[1]];
+  const rows = directions.map((direction) => ({
+    scores: phaseTable(direction),
+    breaks: breakPhases(direction),
+    row: [along(direction.normal)(unit), along(direction.normal)(other)] as Point,
+    at: 0,
+  }));
+  return {
+    question: {
+      directions: rows,
+      low: [0, 0],
+      high: [Math.ceil(wide), Math.ceil(deep)],
+      seeds: crossings(rows, wide, deep).slice(0, MOST_SEEDS),
+      boxes: boxesFor(directions),
+      offBalance: (place) => {
+        const [u, v] = toOrigin(place);
+        return offBalance(u, 0) + offBalance(v, 1);
+      },
+    },
+    toOrigin,
+  };
+}
+
+type Row = PlaceQuestion['directions'][number] & { readonly breaks: readonly number[] };
+
+function crossings(rows: readonly Row[], wide: number, deep: number): Point[] {
+  const wrap = (value: number, by: number) => Math.round(value - Math.floor(value / by) * by);
+  return rows.flatMap((one, i) =>
+    rows.slice(i + 1).flatMap((other) => {
+      const cross = one.row[0] * other.row[1] - one.row[1] * other.row[0];
+      if (Math.abs(cross) < 0.05) return [];
+      return one.breaks.flatMap((p) =>
+        other.breaks.map(
+          (q): Point => [
+            wrap((p * other.row[1] - q * one.row[1]) / cross, wide),
+            wrap((q * one.row[0] - p * other.row[0]) / cross, deep),
+          ],
+        ),
+      );
+    }),
+  );
+}
