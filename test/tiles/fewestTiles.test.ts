@@ -5,6 +5,7 @@ import { coverProgram } from '../../src/tiles/coverProgram.ts';
 import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import { costOf } from '../../src/tiles/Prices.ts';
 import type { TilePlan } from '../../src/tiles/TilePlan.ts';
+import { judgeEdges } from '../cuts/support/judgeEdges.ts';
 import { chance } from '../support/chance.ts';
 import { layOut } from '../support/layOut.ts';
 import { cover } from './support/cover.ts';
@@ -30,6 +31,7 @@ function planOf(family: string, seed: number, largest?: number) {
     ...judgeSum(one),
     ...judgePile(layout, one),
   ]);
+  faults.push(...judgeEdges(layout, cuts));
   return { job, layout, plan, faults: faults.map((fault) => `room ${seed}: ${fault}`) };
 }
 

@@ -187,7 +187,7 @@ export function toTile(point: Point, piece: Piece): Point {
   return [x - Math.min(...corners.map((c) => c[0])), y - Math.min(...corners.map((c) => c[1]))];
 }
 
-function spun([x, y]: Point, quarters: number): Point {
+export function spun([x, y]: Point, quarters: number): Point {
   let point: Point = [x, y];
   for (let i = 0; i < quarters; i++) point = [-point[1], point[0]];
   return point;
