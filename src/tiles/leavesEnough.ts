@@ -10,6 +10,9 @@ export interface Sawing {
   readonly narrowest: Ticks;
 }
 
+/** How wide an offcut the saw line along an edge of a piece leaves: by the place of the edge in the ring. */
+export type LeftBeyond = (placement: Placement, edge: number) => number;
+
 /**
  * Whether what is left beyond a piece, when it is sawn off along the edge towards another, is wide enough to be kept for that.
  * Where several of its edges part the two the widest offcut counts; where none does, the cut is slanted and nothing is asked.
@@ -17,26 +20,38 @@ export interface Sawing {
  * @param spare ticks by which it may be less, for what rounding moved.
  */
 export function leavesEnough(
-  { ring, of }: Placement,
+  placement: Placement,
   other: Placement,
   { kerf, narrowest }: Sawing,
+  left: LeftBeyond,
   spare = 0,
 ): boolean {
   if (narrowest <= 0) return true;
+  const { ring } = placement;
   let parted = false;
   for (let i = 0; i < ring.length; i++) {
-    const [from, to] = [ring[i]!, ring[(i + 1) % ring.length]!];
-    const out = leastOutside(from, to, other.ring);
+    const out = leastOutside(ring[i]!, ring[(i + 1) % ring.length]!, other.ring);
     if (out < kerf - spare) continue;
-    if (leftBeyond(from, to, of.box, kerf) >= narrowest - spare) return true;
+    if (left(placement, i) >= narrowest - spare) return true;
     if (out >= kerf) parted = true;
   }
   return !parted;
 }
 
+/** Widths of offcuts, kept for each ring: many pieces lie beside the same one. */
+export function keptLeft(kerf: Ticks): LeftBeyond {
+  const kept = new Map<Ring, (number | undefined)[]>();
+  return ({ ring, of }, edge) => {
+    const widths = kept.get(ring) ?? [];
+    kept.set(ring, widths);
+    widths[edge] ??= leftBeyond(ring[edge]!, ring[(edge + 1) % ring.length]!, of.box, kerf);
+    return widths[edge];
+  };
+}
+
 /** The narrowest offcut that any saw line along an edge of a piece leaves; sides of the tile leave none. */
-export function leastLeft({ ring, of }: Placement, kerf: Ticks): number {
-  const widths = ring.map((from, i) => leftBeyond(from, ring[(i + 1) % ring.length]!, of.box, kerf));
+export function leastLeft(placement: Placement, left: LeftBeyond): number {
+  const widths = placement.ring.map((_, edge) => left(placement, edge));
   return Math.min(...widths.filter((width) => width > 0));
 }
 

@@ -89,7 +89,7 @@ function plansOf(
   const rules = tileRules(classes, { kerf: saw.kerf, narrowest: offcuts.narrowest });
   const order = workOrder(classes, names);
   const fewest = fewestTiles(rules);
-  const mates = nearMates(fewest.tiles, order);
+  const mates = nearMates(rules, fewest.tiles, order);
   // The order of work may lead to as few tiles with a smaller pile.
   const near = smallestPile(rules, order, mates.length, pileIn(mates)) ?? mates;
   const atMost = near.length + shareUp(SMALL_PILE_COSTS.value, whole + near.length);

@@ -1,7 +1,9 @@
+import { exchangePieces } from './exchangePieces.ts';
 import { pileOf, waitOf } from './pileOf.ts';
 import type { Tile } from './relaxedTiles.ts';
 import type { ServedTile, Slot } from './ServedTile.ts';
 import { servePieces } from './servePieces.ts';
+import type { TileRules } from './tileRules.ts';
 import type { WorkOrder } from './workOrder.ts';
 
 /** How far apart in the order of work two pieces of a class may be to change places, and how many changes are tried. */
@@ -9,12 +11,16 @@ const REACH = 80;
 const TRIES = 2_000_000;
 
 /**
- * Serves the places in tiles so that pieces out of one tile are set soon after one another: pieces that are alike change places
- * while offcuts then wait less. Neither the wait nor the largest pile is ever more than that of the pieces served as they stand.
+ * Serves the places in tiles so that pieces out of one tile are set soon after one another: pieces that are alike change places,
+ * others change tiles where they fit, while offcuts then wait less. Neither the wait nor the largest pile is ever more than that
+ * of the pieces served as they stand.
  */
-export function nearMates(tiles: readonly Tile[], order: WorkOrder): readonly ServedTile[] {
+export function nearMates(rules: TileRules, tiles: readonly Tile[], order: WorkOrder): readonly ServedTile[] {
   const plain = servePieces(tiles, order);
-  return [inStep(tiles, order), plain].map(swapped).find((near) => noWorse(near, plain)) ?? plain;
+  const [near, swappedOnly] = [swapped(inStep(tiles, order)), swapped(plain)];
+  const nearest = waitOf(whenOf(near)) <= waitOf(whenOf(swappedOnly)) ? near : swappedOnly;
+  const offers = [exchangePieces(rules, nearest), near, swappedOnly];
+  return offers.find((one) => noWorse(one, plain)) ?? plain;
 }
 
 const whenOf = (tiles: readonly ServedTile[]) => tiles.map((slots) => slots.map(({ when }) => when));

@@ -1,7 +1,7 @@
 import { distanceShapes, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass, Placement } from './CutClass.ts';
-import { leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
+import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
 import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
 import { settleTile } from './settleTile.ts';
@@ -66,9 +66,10 @@ export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRul
 /** Whether two pieces, whichever is sawn off first, leave an offcut that is kept for the other. */
 function enoughLeft(ways: readonly (readonly Placement[])[], sawing: Sawing) {
   // Most pieces leave enough whatever lies beside them; those that slide are asked where they lie.
-  const least = ways.map(([way]) => (stays(way!) ? leastLeft(way!, sawing.kerf) : 0));
+  const left = keptLeft(sawing.kerf);
+  const least = ways.map(([way]) => (stays(way!) ? leastLeft(way!, left) : 0));
   const leaves = (a: Placement, b: Placement, spare: number) =>
-    least[a.of.id]! >= sawing.narrowest || leavesEnough(a, b, sawing, spare);
+    least[a.of.id]! >= sawing.narrowest || leavesEnough(a, b, sawing, left, spare);
   return (a: Placement, b: Placement, spare = 0) => leaves(a, b, spare) && leaves(b, a, spare);
 }
 

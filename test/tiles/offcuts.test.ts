@@ -89,14 +89,13 @@ describe('pieces out of one tile are set soon after one another', () => {
       const { job, surface } = familyRoom(family, seed);
       const { layout } = layOut(job, surface);
       const classes = cutClasses(job.tiles[0]!, [layout], [makeCuts(job, layout)]);
-      const { tiles } = fewestTiles(
-        tileRules(classes, { kerf: job.saw.kerf, narrowest: job.offcuts.narrowest }),
-      );
+      const rules = tileRules(classes, { kerf: job.saw.kerf, narrowest: job.offcuts.narrowest });
+      const { tiles } = fewestTiles(rules);
       const order = workOrder(
         classes,
         layout.pieces.map(({ id }) => id),
       );
-      const [near, plain] = [whenOf(nearMates(tiles, order)), whenOf(servePieces(tiles, order))];
+      const [near, plain] = [whenOf(nearMates(rules, tiles, order)), whenOf(servePieces(tiles, order))];
       expect(waitOf(near)).toBeLessThanOrEqual(waitOf(plain));
       expect(pileOf(near)).toBeLessThanOrEqual(pileOf(plain));
       sums.wait += waitOf(near);

@@ -6,7 +6,7 @@ import { good, type Reader } from '../shape/Reader.ts';
 import { length } from '../values/length.ts';
 import { share } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
-import { type Notes, orDefault } from './Notes.ts';
+import { type Notes, noteDefault, orDefault } from './Notes.ts';
 
 /** The saw. */
 export const sawSchema = z
@@ -81,17 +81,23 @@ export function buildSawAndWaste(
       narrowest: orDefault(notes, offcuts?.narrowest, ['offcuts', 'narrowest'], narrowest, length),
     },
     waste: {
-      breakage: buildBreakage(waste?.breakage ?? {}, notes),
+      breakage: buildBreakage(waste?.breakage, notes),
       keep: orDefault(notes, waste?.keep, ['waste', 'keep'], '2 %', share),
     },
   };
 }
 
-function buildBreakage(given: GivenBreakage, notes: Notes): Job['waste']['breakage'] {
-  const of = (way: SawnAs) => {
-    const usual = `${Math.round(100 * BREAKAGE.value[way])} %`;
-    return orDefault(notes, given.all ?? given[way], ['waste', 'breakage', way], usual, share, BREAKAGE.mark);
-  };
+/** Where nothing is given the usual shares are noted as one map. */
+function buildBreakage(given: GivenBreakage | undefined, notes: Notes): Job['waste']['breakage'] {
+  const { value: usual, mark } = BREAKAGE;
+  const text = (way: SawnAs) => `${Math.round(100 * usual[way])} %`;
+  if (!given) {
+    const all = (Object.keys(usual) as SawnAs[]).map((way) => `${way}: ${text(way)}`);
+    noteDefault(notes, ['waste', 'breakage'], `{${all.join(', ')}}`, mark);
+    return usual;
+  }
+  const of = (way: SawnAs) =>
+    orDefault(notes, given.all ?? given[way], ['waste', 'breakage', way], text(way), share, mark);
   return {
     straight: of('straight'),
     point: of('point'),
