@@ -19,9 +19,16 @@ export const sawList: Sheet = {
     const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
     const unit = context.packet.spec.print.system;
     return [
-      ...(some.length > 0 ? [{ data: { zones: some, unit } }] : []),
+      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit } }] : []),
       ...(sharesTiles(context)
-        ? [{ suffix: 'by-tile', bundles: ['packet'] as const, data: { byTile: sawnByTile(context), unit } }]
+        ? [
+            {
+              suffix: 'by-tile',
+              figures: { byTile: 'yes' },
+              bundles: ['packet'] as const,
+              data: { byTile: sawnByTile(context), unit },
+            },
+          ]
         : []),
     ];
   },
