@@ -32,17 +32,20 @@ function planOf(family: string, seed: number, largest?: number) {
     ...judgePile(layout, one),
   ]);
   faults.push(...judgeEdges(layout, cuts));
+  // A diagonal floor has so many tiles that trying them all takes a second: one room in five is enough.
+  if (family !== 'diagonal' || seed % 5 === 0)
+    faults.push(...judgePrices(plan, tilesByForce(layout, rulesOf(job))));
   return { job, layout, plan, faults: faults.map((fault) => `room ${seed}: ${fault}`) };
 }
 
 /** Share of rooms in which the plan must be proved, by family. */
-const PROVED = { straight: 0.99, 'half bond': 0.99, 'third plank': 0.99, diagonal: 0.95 };
+const PROVED = { straight: 0.99, 'half bond': 0.99, 'third plank': 0.99, diagonal: 0.99 };
 
 describe('the fewest tiles of rooms to 300 sq ft, half of them out of square', () => {
   const rooms = seedsOf(LONG ? 600 : 50);
 
   test.each(Object.entries(PROVED))(
-    '%s: can be sawn, the prices add up to the bound, which is the plan in %s of the rooms and else one less',
+    '%s: can be sawn, no tile holds more than 1 at the prices, which add up to the bound: that is the plan in %s of the rooms and else one less',
     (family, share) => {
       const made = rooms.map((seed) => planOf(family, seed));
       expect(made.flatMap(({ faults }) => faults)).toEqual([]);
