@@ -14,12 +14,13 @@ const ON_SIDE = 2;
  * it is straight where it bulges by no more than `flat` ticks.
  */
 export function outlineOf(piece: OwnPiece, tolerance: number, flat: number): OutlineEdge[] {
-  return edgesOf(straighten(cornersOf(piece, flat), tolerance), piece.box);
+  return edgesOf(straighten(cornersOf(piece, flat), tolerance, onSideOf(piece.box)), piece.box);
 }
 
+const onSideOf = (box: TileBox) => (from: Point, to: Point) => sideOf(from, to, box) !== undefined;
+
 function cornersOf({ shape, circles, curves, box }: OwnPiece, flat: number): readonly Corner[] {
-  const onSide = (from: Point, to: Point) => sideOf(from, to, box) !== undefined;
-  return bendsOf(arcsOf(shape.outer, circles), curves, flat, onSide);
+  return bendsOf(arcsOf(shape.outer, circles), curves, flat, onSideOf(box));
 }
 
 /**
@@ -27,9 +28,10 @@ function cornersOf({ shape, circles, curves, box }: OwnPiece, flat: number): rea
  * stays as a straight chord where they do not meet inside the tile.
  */
 export function filledOutlineOf(piece: OwnPiece, tolerance: number, flat: number): OutlineEdge[] {
-  const corners = straighten(cornersOf(piece, flat), tolerance);
+  const onSide = onSideOf(piece.box);
+  const corners = straighten(cornersOf(piece, flat), tolerance, onSide);
   if (corners.every(({ arc }) => arc === undefined)) return edgesOf(corners, piece.box);
-  return edgesOf(straighten(fill(corners, piece.box), tolerance), piece.box);
+  return edgesOf(straighten(fill(corners, piece.box), tolerance, onSide), piece.box);
 }
 
 function edgesOf(corners: readonly Corner[], box: TileBox): OutlineEdge[] {

@@ -37,6 +37,9 @@ const radiusOf = (number: string): number => (number.length > 2 ? 4.4 : 3.5);
 const out = 5.5;
 const apart = 9;
 
+/** Two pieces and the blade make up the tile to 1/32 in: less than a fence is set to. */
+const ONE_PASS = 254;
+
 /**
  * The one scale of a tile sheet, such that every tile fits the space.
  *
@@ -55,7 +58,7 @@ export function passesOf({ pieces, kerf, step }: CutTileView): readonly OnePass[
   return onePass(
     pieces.map(({ cut, at, turn }) => layPiece(cut, at, turn)),
     kerf,
-    step,
+    Math.min(step, ONE_PASS),
   );
 }
 

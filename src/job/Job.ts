@@ -1,5 +1,6 @@
 import type { Point } from '../geometry/index.ts';
 import type { System, Ticks } from '../measure/index.ts';
+import type { SawnAs } from '../trade/index.ts';
 
 /** A validated job: every default is filled in, every length is in ticks, every name resolved. */
 export interface Job {
@@ -19,6 +20,7 @@ export interface Job {
   readonly base: BaseSpec;
   readonly products: Products;
   readonly saw: { readonly kerf: Ticks };
+  readonly offcuts: Offcuts;
   readonly waste: Waste;
   readonly access: Access;
   /** As found on the first visit; missing where nobody wrote anything. */
@@ -412,9 +414,17 @@ export interface SealerSpec {
   readonly stated: readonly string[];
 }
 
+/** How offcuts are used again. */
+export interface Offcuts {
+  /** What the plan of tiles keeps small: the tiles, or the pile of offcuts that wait to be used. */
+  readonly plan: 'fewestTiles' | 'smallestPile';
+  /** A narrower offcut is not kept. */
+  readonly narrowest: Ticks;
+}
+
 export interface Waste {
-  /** Share of cut pieces that break at the saw, 0.03 by default; common practice, no source. */
-  readonly breakage: number;
+  /** Share of the pieces that break, by how they are sawn. */
+  readonly breakage: Readonly<Record<SawnAs, number>>;
   /** Pieces kept by the owner: at least this share of all pieces, rounded up to whole tiles. */
   readonly keep: number;
 }

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { baseSchema } from './sections/base.ts';
 import { printSchema } from './sections/print.ts';
 import { productsSchema } from './sections/products.ts';
-import { sawSchema, wasteSchema } from './sections/sawAndWaste.ts';
+import { offcutsSchema, sawSchema, wasteSchema } from './sections/sawAndWaste.ts';
 import { siteSchema } from './sections/site.ts';
 import { surfaceSchema } from './sections/surface.ts';
 import { tilesSchema } from './sections/tile.ts';
@@ -31,6 +31,7 @@ export const jobSchema = z
     base: baseSchema.optional(),
     products: productsSchema.optional(),
     saw: sawSchema.optional(),
+    offcuts: offcutsSchema.optional(),
     waste: wasteSchema.optional(),
   })
   .meta({ title: 'Tile job', description: 'One tile job, as measured and as wished for.' });

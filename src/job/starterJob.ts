@@ -34,6 +34,7 @@ interface Samples {
   readonly groutBag: string;
   readonly bottle: string;
   readonly bottleCovers: string;
+  readonly offcut: string;
   readonly warm: string;
 }
 
@@ -70,6 +71,7 @@ const INCHES: Samples = {
   groutBag: '10 lb',
   bottle: '1 qt',
   bottleCovers: '200 sq ft',
+  offcut: '1 in',
   warm: '70 F',
 };
 
@@ -106,6 +108,7 @@ const MILLIMETRES: Samples = {
   groutBag: '5 kg',
   bottle: '1 L',
   bottleCovers: '20 m2',
+  offcut: '25 mm',
   warm: '21 C',
 };
 
@@ -202,7 +205,8 @@ products:                     # the product's own sheet wins over our defaults
   # sealant: {tube: 300 ml}
 
 # saw: {kerf: 2 mm}
-# waste: {breakage: 3 %, keep: 2 %}
+# offcuts: {plan: fewest tiles, narrowest: ${s.offcut}}   # or plan: smallest pile, of offcuts that wait
+# waste: {breakage: 3 %, keep: 2 %}   # or breakage: {straight: 3 %, notch: 10 %, hole: 10 %}, by how it is sawn
 `;
 }
 

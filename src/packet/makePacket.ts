@@ -52,6 +52,7 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     job,
     layouts,
     stages.map((stage) => stage.cuts),
+    stages.map((stage) => stage.zones.flatMap(({ pieces }) => pieces)),
   );
   const zones = stages.flatMap((stage) => stage.zones);
   const calendar = makeCalendar(job, zones);

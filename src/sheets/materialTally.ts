@@ -1,5 +1,6 @@
 import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
+import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
@@ -35,7 +36,8 @@ function tally(context: SheetContext, priced: boolean) {
 }
 
 /** The count of one tile as a column of figures that adds up. */
-function tileCount({ packet, length }: SheetContext, plan: TilePlan) {
+function tileCount(context: SheetContext, plan: TilePlan) {
+  const { packet, length } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === plan.tile);
   const perBox = tile?.box?.pieces ?? 0;
   return {
@@ -43,6 +45,7 @@ function tileCount({ packet, length }: SheetContext, plan: TilePlan) {
     size: tile ? `${length(tile.length)} × ${length(tile.width)}` : '',
     lot: tile?.box?.lot ?? '',
     ...plan,
+    pileLine: pileLine(context, plan),
     tilesCut: plan.needed - plan.whole,
     saved: plan.whole + plan.cut - plan.needed,
     perBox,

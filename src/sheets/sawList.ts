@@ -4,8 +4,9 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 
-/** What to saw, zone by zone and fence setting by fence setting; hard cuts have cards of their own. */
+/** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; hard cuts have cards of their own. */
 export const sawList: Sheet = {
   name: 'saw-list',
   for: 'setter',
@@ -16,7 +17,20 @@ export const sawList: Sheet = {
       surface.zones.map((zone) => zoneCuts(context, surface, zone)),
     );
     const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
-    return some.length === 0 ? [] : [{ data: { zones: some, unit: context.packet.spec.print.system } }];
+    const unit = context.packet.spec.print.system;
+    return [
+      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit } }] : []),
+      ...(sharesTiles(context)
+        ? [
+            {
+              suffix: 'by-tile',
+              figures: { byTile: 'yes' },
+              bundles: ['packet'] as const,
+              data: { byTile: sawnByTile(context), unit },
+            },
+          ]
+        : []),
+    ];
   },
 };
 

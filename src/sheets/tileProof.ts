@@ -2,7 +2,11 @@ import type { TilePlan, TilePrices } from '../tiles/TilePlan.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** How many tiles are needed and how many are proved necessary, with the price list that shows it and what it adds up to. */
-export function tileProof({ say }: SheetContext, { needed, bound, whole, prices }: TilePlan) {
+export function tileProof(context: SheetContext, { needed, bound, whole, prices }: TilePlan) {
+  const { say, length, packet } = context;
+  // A packet from before there was the setting keeps every offcut.
+  const least = packet.spec.offcuts?.narrowest ?? 0;
+  const narrowest = least > 0 ? length(least) : 'none';
   const line = say('sheet.tile-sheet.needed', { needed, bound });
   if (!prices) return { line, lines: [], sum: '' };
   const steps = [...new Set(prices.each.map(({ price }) => price))];
@@ -15,7 +19,12 @@ export function tileProof({ say }: SheetContext, { needed, bound, whole, prices 
       say('sheet.tile-sheet.groupPrice', { price: partOf(price, prices.over), pieces: pieces.join(', ') }),
     ),
   ];
-  return { line, proof: say('sheet.tile-sheet.proof'), lines, sum: sumOf(whole, prices, steps) };
+  return {
+    line,
+    proof: say('sheet.tile-sheet.proof', { narrowest }),
+    lines,
+    sum: sumOf(whole, prices, steps),
+  };
 }
 
 /** Cuts by number with how many there are; the pieces of one that cost different prices by name. */

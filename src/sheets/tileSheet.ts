@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { type CutTileView, drawCutTile, passesOf, tileScale } from '../drawing/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
+import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileProof } from './tileProof.ts';
@@ -20,7 +21,10 @@ export const tileSheet: Sheet = {
     const space = { widthMm: side, heightMm: side };
     const ratio = tileScale(packet.spec.tiles, space, packet.spec.print.system);
     const data = {
-      proofs: Object.values(packet.tiles).map((plan) => tileProof(context, plan)),
+      proofs: Object.values(packet.tiles).map((plan) => ({
+        ...tileProof(context, plan),
+        pile: pileLine(context, plan),
+      })),
       drawn: drawn.map((group, i) => ({ ...lineOf(context, group), ...drawingOf(context, group, ratio, i) })),
       lines: groups.filter(isPlain).map((group) => lineOf(context, group)),
     };

@@ -12,7 +12,15 @@ export interface TilePlan {
   /** Whether the plan is proved to be one of the fewest tiles; with the prices that show it, missing in older packets. */
   readonly proved?: boolean;
   readonly prices?: TilePrices;
+  /** Tiles that are sawn, numbered as they are first needed. */
   readonly from: readonly CutTile[];
+  /** Offcuts that wait at most at a time, and what either plan comes to; missing in older packets. */
+  readonly pile?: number;
+  readonly plans?: {
+    readonly chosen: 'fewestTiles' | 'smallestPile';
+    readonly fewestTiles: { readonly needed: number; readonly pile: number };
+    readonly smallestPile: { readonly needed: number; readonly pile: number };
+  };
   /** Tiles added for breakage, for spare hard cuts, and for the owner to keep. */
   readonly breakage: number;
   readonly spare: number;

@@ -1,12 +1,10 @@
-import type { Ticks } from '../measure/index.ts';
-import type { CutClass } from './CutClass.ts';
 import { oddGroups } from './oddGroups.ts';
 import type { Group } from './Prices.ts';
 import { type Proof, priceList } from './priceList.ts';
 import { type Budget, type Relaxed, relaxedTiles, type Tile } from './relaxedTiles.ts';
 import { roundTiles } from './roundTiles.ts';
 import { shareTiles } from './shareTiles.ts';
-import { type TileRules, tileRules } from './tileRules.ts';
+import type { TileRules } from './tileRules.ts';
 
 /** Tiles for all pieces, and the proof of a number that no plan goes below. */
 export interface FewestTiles {
@@ -22,9 +20,8 @@ const STEPS = 1_000_000;
  * As few tiles as are found for all pieces: by the rule of the largest piece first; where the bound says that fewer might do, by
  * rounding the programme's answer.
  */
-export function fewestTiles(classes: readonly CutClass[], kerf: Ticks): FewestTiles {
-  const rules = tileRules(classes, kerf);
-  const counts = classes.map(({ pieces }) => pieces.length);
+export function fewestTiles(rules: TileRules): FewestTiles {
+  const counts = rules.classes.map(({ pieces }) => pieces.length);
   const budget: Budget = { pivots: { left: PIVOTS }, steps: { left: STEPS } };
   let tiles: readonly Tile[] = shareTiles(rules, counts);
   const first = relaxedTiles(rules, { counts, groups: [], by: 'bound', begin: tiles }, budget);

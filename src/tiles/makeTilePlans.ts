@@ -1,13 +1,19 @@
 import type { CutKind, Cuts } from '../cuts/Cut.ts';
 import type { Job, TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
-import { SPARE_PER_HARD_CUT } from '../trade/index.ts';
+import { breaking, type SawnAs, SMALL_PILE_COSTS, SPARE_PER_HARD_CUT } from '../trade/index.ts';
 import type { CutClass } from './CutClass.ts';
 import { cutClasses } from './cutClasses.ts';
-import { fewestTiles } from './fewestTiles.ts';
-import { servePieces } from './servePieces.ts';
+import { type FewestTiles, fewestTiles } from './fewestTiles.ts';
+import { nameTiles } from './nameTiles.ts';
+import { nearMates } from './nearMates.ts';
+import { pileOf } from './pileOf.ts';
+import type { ServedTile } from './ServedTile.ts';
+import { smallestPile } from './smallestPile.ts';
 import type { TilePlan } from './TilePlan.ts';
 import { tilePrices } from './tilePrices.ts';
+import { tileRules } from './tileRules.ts';
+import { workOrder } from './workOrder.ts';
 
 /** Cuts inside a tile: they break more easily than others, so each has a spare. */
 const INSIDE: ReadonlySet<CutKind> = new Set<CutKind>(['notch', 'u', 'hole', 'curve']);
@@ -16,36 +22,42 @@ const INSIDE: ReadonlySet<CutKind> = new Set<CutKind>(['notch', 'u', 'hole', 'cu
  * For each kind of tile that is laid: how many tiles, which piece comes out of which, and how many to buy.
  *
  * @param layouts one a surface, with `cutsOf` in the same order.
+ * @param setIn names of the pieces of each surface in the order in which they are set; as they stand in the layout unless told.
  * @returns plans by the tile's key in the job file.
  */
 export function makeTilePlans(
   job: Job,
   layouts: readonly Layout[],
   cutsOf: readonly Cuts[],
+  setIn: readonly (readonly string[])[] = layouts.map(({ pieces }) => pieces.map(({ id }) => id)),
 ): Record<string, TilePlan> {
+  const names = layouts.flatMap(({ surface }, i) =>
+    setIn[i]!.map((id) => (layouts.length > 1 ? `${surface}:${id}` : id)),
+  );
   const plans = job.tiles.flatMap((tile) => {
     const whole = layouts.reduce(
       (sum, { pieces }) => sum + pieces.filter((piece) => piece.whole && piece.tile === tile.key).length,
       0,
     );
     const classes = cutClasses(tile, layouts, cutsOf);
-    return whole + classes.length === 0 ? [] : [[tile.key, planOf(job, tile, whole, classes)] as const];
+    if (whole + classes.length === 0) return [];
+    return [[tile.key, planOf(job, tile, whole, classes, names)] as const];
   });
   return Object.fromEntries(plans);
 }
 
-function planOf(job: Job, tile: TileSpec, whole: number, classes: readonly CutClass[]): TilePlan {
+function planOf(
+  job: Job,
+  tile: TileSpec,
+  whole: number,
+  classes: readonly CutClass[],
+  names: readonly string[],
+): TilePlan {
   const cut = classes.reduce((sum, { pieces }) => sum + pieces.length, 0);
-  const inside = classes
-    .filter((one) => INSIDE.has(one.cut.kind))
-    .reduce((sum, { pieces }) => sum + pieces.length, 0);
-  const fewest = fewestTiles(classes, job.saw.kerf);
-  const from = servePieces(fewest.tiles);
-  const needed = whole + from.length;
-  const breakage = shareUp(job.waste.breakage, cut);
-  const spare = inside * SPARE_PER_HARD_CUT.value;
-  const keep = Math.max(1, shareUp(job.waste.keep, whole + cut));
-  const buy = Math.max(0, needed + breakage + spare + keep - tile.onHand);
+  const { fewest, plans, tiles } = plansOf(job, whole, classes, names);
+  const needed = whole + tiles.length;
+  const extra = extraOf(job, classes, whole + cut);
+  const buy = Math.max(0, needed + extra.breakage + extra.spare + extra.keep - tile.onHand);
   const bound = whole + fewest.proof.bound;
   return {
     tile: tile.key,
@@ -55,14 +67,60 @@ function planOf(job: Job, tile: TileSpec, whole: number, classes: readonly CutCl
     bound,
     proved: bound === needed,
     prices: tilePrices(classes, fewest.proof),
-    from,
-    breakage,
-    spare,
-    keep,
+    from: nameTiles(tiles),
+    pile: pileIn(tiles),
+    plans,
+    ...extra,
     onHand: tile.onHand,
     buy,
     ...boxesOf(tile, buy),
   };
+}
+
+const pileIn = (tiles: readonly ServedTile[]) => pileOf(tiles.map((slots) => slots.map(({ when }) => when)));
+
+/** The plan of the fewest tiles, that of the smallest pile, which may be the same, and the tiles of the one that is wished for. */
+function plansOf(
+  { saw, offcuts }: Job,
+  whole: number,
+  classes: readonly CutClass[],
+  names: readonly string[],
+): { fewest: FewestTiles; plans: NonNullable<TilePlan['plans']>; tiles: readonly ServedTile[] } {
+  const rules = tileRules(classes, { kerf: saw.kerf, narrowest: offcuts.narrowest });
+  const order = workOrder(classes, names);
+  const fewest = fewestTiles(rules);
+  const mates = nearMates(rules, fewest.tiles, order);
+  // The order of work may lead to as few tiles with a smaller pile.
+  const near = smallestPile(rules, order, mates.length, pileIn(mates)) ?? mates;
+  const atMost = near.length + shareUp(SMALL_PILE_COSTS.value, whole + near.length);
+  const small = smallestPile(rules, order, atMost, pileIn(near)) ?? near;
+  const figures = (tiles: readonly ServedTile[]) => ({ needed: whole + tiles.length, pile: pileIn(tiles) });
+  return {
+    fewest,
+    plans: { chosen: offcuts.plan, fewestTiles: figures(near), smallestPile: figures(small) },
+    tiles: offcuts.plan === 'fewestTiles' ? near : small,
+  };
+}
+
+/** Tiles for what breaks, spares for cuts inside a tile, and what the owner keeps. */
+function extraOf({ waste }: Job, classes: readonly CutClass[], pieces: number) {
+  const counts: Partial<Record<SawnAs, number>> = {};
+  for (const { cut, pieces } of classes) {
+    const way = sawnAs(cut.kind);
+    counts[way] = (counts[way] ?? 0) + pieces.length;
+  }
+  const inside = classes
+    .filter((one) => INSIDE.has(one.cut.kind))
+    .reduce((sum, { pieces }) => sum + pieces.length, 0);
+  return {
+    breakage: Math.ceil(breaking(counts, waste.breakage) - 1e-9),
+    spare: inside * SPARE_PER_HARD_CUT.value,
+    keep: Math.max(1, shareUp(waste.keep, pieces)),
+  };
+}
+
+function sawnAs(kind: CutKind): SawnAs {
+  return kind === 'rip' || kind === 'corner' || kind === 'taper' ? 'straight' : kind;
 }
 
 /** Whole boxes, which all come from one lot; none where the box is not known. */

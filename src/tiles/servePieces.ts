@@ -1,17 +1,15 @@
-import { turnOffset } from '../cuts/TileBox.ts';
-import type { Placement } from './CutClass.ts';
-import type { CutTile } from './TilePlan.ts';
+import type { Tile } from './relaxedTiles.ts';
+import type { ServedTile } from './ServedTile.ts';
+import type { WorkOrder } from './workOrder.ts';
 
-/** Numbers the tiles and gives each place in them a piece of its class, in the order of the pieces. */
-export function servePieces(tiles: readonly (readonly Placement[])[]): CutTile[] {
+/** Gives each place in the tiles a piece of its class, in the order of the pieces. */
+export function servePieces(tiles: readonly Tile[], order: WorkOrder): ServedTile[] {
   const served = new Map<number, number>();
-  return tiles.map((placements, i) => ({
-    tile: `T${i + 1}`,
-    pieces: placements.map(({ of, turn, slid }) => {
-      const next = served.get(of.id) ?? 0;
-      served.set(of.id, next + 1);
-      const [x, y] = turnOffset(turn, of.box);
-      return { piece: of.pieces[next]!, cut: of.cut.number, at: [x + slid[0], y + slid[1]], turn };
+  return tiles.map((placements) =>
+    placements.map((at) => {
+      const which = served.get(at.of.id) ?? 0;
+      served.set(at.of.id, which + 1);
+      return { at, which, when: order[at.of.id]![which]! };
     }),
-  }));
+  );
 }

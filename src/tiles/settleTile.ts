@@ -5,25 +5,39 @@ import { linesPart } from './linesPart.ts';
 import { slidTo } from './placementsOf.ts';
 import { slideStops } from './slideStops.ts';
 
+/** What a plan keeps to: the blade's width, and which two pieces leave offcuts worth keeping. */
+export interface Parting {
+  readonly kerf: Ticks;
+  readonly enough: (a: Placement, b: Placement) => boolean;
+}
+
 /** Where pieces lie in their tile so that the saw can part them, those that slide moved to where they stay; undefined where no place was found. */
-export function settleTile(placements: readonly Placement[], kerf: Ticks): readonly Placement[] | undefined {
+export function settleTile(
+  placements: readonly Placement[],
+  parting: Parting,
+): readonly Placement[] | undefined {
   const at = placements.findIndex(({ slides }) => slides.along || slides.across);
-  if (at < 0) return linesPart(placements.map(({ ring }) => ring), kerf) ? placements : undefined; // biome-ignore format: a question on a line
+  if (at < 0) return parts(placements, parting) ? placements : undefined;
   if (placements.length === 1) return [slidTo(placements[0]!, [0, 0])];
   const others = placements.filter(({ slides }) => !slides.along && !slides.across);
-  for (const move of movesOf(placements[at]!, others, kerf)) {
+  for (const move of movesOf(placements[at]!, others, parting)) {
     const moved = placements.map((one, i) => (i === at ? slidTo(one, move) : one));
-    const settled = settleTile(moved, kerf);
+    const settled = settleTile(moved, parting);
     if (settled) return settled;
   }
   return undefined;
+}
+
+function parts(placements: readonly Placement[], { kerf, enough }: Parting): boolean {
+  const rings = placements.map(({ ring }) => ring);
+  return placements.every((a, i) => placements.slice(i + 1).every((b) => enough(a, b))) && linesPart(rings, kerf); // biome-ignore format: two questions on a line
 }
 
 /** Its own place, against the tile's sides, and a kerf beside each of the others. */
 function movesOf(
   { of, ring, slides }: Placement,
   others: readonly Placement[],
-  kerf: Ticks,
+  { kerf }: Parting,
 ): readonly Point[] {
   const box = bounds(ring);
   const [length, width] = [of.box.length, of.box.width];

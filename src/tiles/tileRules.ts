@@ -1,6 +1,7 @@
 import { distanceShapes, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass, Placement } from './CutClass.ts';
+import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
 import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
 import { settleTile } from './settleTile.ts';
@@ -27,24 +28,31 @@ export interface TileRules {
 /** Two ticks for what rounding moved: they only ever make the bound lower. */
 const ROUNDED = 2;
 
-export function tileRules(classes: readonly CutClass[], kerf: Ticks): TileRules {
+export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRules {
+  const { kerf } = sawing;
   const half = Math.max(0, kerf - ROUNDED) / 2;
   // Pieces a kerf apart do not overlap when each is grown by half of it, nor leave the tile grown by as much.
   const grown = (area: number, around: number) => area + around * half + Math.PI * half * half;
   const box = classes[0]?.box ?? { length: 0, width: 0 };
-  const settle = (placements: readonly Placement[]) => settleTile(placements, kerf);
+  const ways = classes.map(placementsOf);
+  const enough = enoughLeft(ways, sawing);
+  const settle = (placements: readonly Placement[]) => settleTile(placements, { kerf, enough });
   const mayPartAll = (placements: readonly Placement[]) => {
     const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
     return linesPart(staying, kerf - ROUNDED) && slidesClear(placements, kerf - ROUNDED);
   };
   const apart = keptByTurn(classes.length, (a, b) => {
-    if (stays(a) && stays(b)) return apartAs(distanceOf(a, b, kerf), kerf);
+    if (stays(a) && stays(b)) {
+      const far = apartAs(distanceOf(a, b, kerf), kerf);
+      if (far === 'never' || enough(a, b)) return far;
+      return enough(a, b, 2 * ROUNDED) ? 'perhaps' : 'never';
+    }
     if (!mayPartAll([a, b])) return 'never';
     return settle([a, b]) ? 'sawn' : 'perhaps';
   });
   return {
     classes,
-    ways: classes.map(placementsOf),
+    ways,
     needs: classes.map(({ area, ring }) => grown(area, ringLength(ring))),
     room: grown(box.length * box.width, 2 * (box.length + box.width)),
     settle,
@@ -53,6 +61,16 @@ export function tileRules(classes: readonly CutClass[], kerf: Ticks): TileRules 
     mayPartTwo: (a, b) => apart(a, b) !== 'never',
     mayPartAll,
   };
+}
+
+/** Whether two pieces, whichever is sawn off first, leave an offcut that is kept for the other. */
+function enoughLeft(ways: readonly (readonly Placement[])[], sawing: Sawing) {
+  // Most pieces leave enough whatever lies beside them; those that slide are asked where they lie.
+  const left = keptLeft(sawing.kerf);
+  const least = ways.map(([way]) => (stays(way!) ? leastLeft(way!, left) : 0));
+  const leaves = (a: Placement, b: Placement, spare: number) =>
+    least[a.of.id]! >= sawing.narrowest || leavesEnough(a, b, sawing, left, spare);
+  return (a: Placement, b: Placement, spare = 0) => leaves(a, b, spare) && leaves(b, a, spare);
 }
 
 const stays = ({ slides }: Placement) => !slides.along && !slides.across;

@@ -1,6 +1,7 @@
 export * from './balancedRun.ts';
 export * from './batchMass.ts';
 export * from './bedDepth.ts';
+export * from './breakage.ts';
 export * from './cautions.ts';
 export * from './checkRun.ts';
 export * from './contact.ts';
@@ -22,6 +23,7 @@ export * from './modulesInReach.ts';
 export * from './mortarCoverage.ts';
 export * from './movementBays.ts';
 export * from './normalShare.ts';
+export * from './offcuts.ts';
 export * from './offsetLimit.ts';
 export * from './perimeterGap.ts';
 export * from './remeasure.ts';

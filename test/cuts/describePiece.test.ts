@@ -169,6 +169,18 @@ describe('how a piece is cut, read from its shape in its tile', () => {
     ).toBe('rip');
   });
 
+  // Rings in ticks, as random diagonal rooms gave them; 127 ticks are 1/64 in.
+  test.each([
+    ['the wall takes off a tip beside it', 96520, [[96520, 54939], [96489, 54970], [41519, 0], [96520, 0]], 'right, bottom', 2],
+    ['the wall crosses a corner of the tile within 1/64 in', 96520, [[96508, 0], [96520, 12], [96520, 61788], [61879, 96520], [0, 96520], [0, 0]], 'left, right, bottom, top', 2],
+    ['another wall takes off the far tip', 145288, [[96720, 0], [145288, 48702], [145288, 145172], [145171, 145288], [0, 145288], [0, 0]], 'left, right, bottom, top', 2],
+    ['the wall runs off the side by 1/26 in', 96520, [[96520, 96212], [54249, 96520], [35194, 96520], [34622, 0], [96520, 0]], 'right, bottom, top', 4],
+  ] as const)('a joint edge stays a factory edge where %s', (_where, side, outer, factory, sizes) => {
+    const found = describePiece({ box: { length: side, width: side }, shape: { outer, holes: [] }, circles: [] }, SIXTEENTH);
+    expect(found.factory.join(', ')).toBe(factory);
+    expect(found.sizes).toHaveLength(sizes);
+  }); // biome-ignore format: a ring on a line
+
   test('a side of the tile that meets the wall is still a factory edge', () => {
     expect(
       read([

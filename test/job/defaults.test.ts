@@ -34,9 +34,10 @@ describe('defaults', () => {
     const listed = job!.defaults.filter(({ path }) => !IN_WORDS.test(path));
     const file = parse(SMALL) as Tree;
     for (const { path, figures } of listed) withDefault(file, path.split('.'), figures.value);
-    // What the base gets is listed as a map; written out it is one.
-    const base = file.base as Tree;
+    // What the base gets and what breaks are listed as maps; written out they are.
+    const [base, waste] = [file.base as Tree, file.waste as Tree];
     base.new = parse(String(base.new));
+    waste.breakage = parse(String(waste.breakage));
 
     const { job: written, problems } = readJob(stringify(file), 'job.yaml', 'small');
     expect(problems).toEqual([]);

@@ -339,7 +339,7 @@ describe('the file that a new job begins with', () => {
 
   test.each(['inches', 'mm'] as const)('reads with every noted line in use, in %s', (system) => {
     const keys =
-      'house|access|picture|bow|material|glazed|box|angles|gap|cabinet|hearth|flatness|cracks|joints|heated|comes|sealer|sealant|saw|waste';
+      'house|access|picture|bow|material|glazed|box|angles|gap|cabinet|hearth|flatness|cracks|joints|heated|comes|sealer|sealant|saw|offcuts|waste';
     const used = starterJob('a', system).replace(new RegExp(`^( *)# (?=(?:${keys})\\b.*:)`, 'gm'), '$1');
     const { job: made, problems } = readJob(used, 'job.yaml', 'a');
     expect(problems).toEqual([]);

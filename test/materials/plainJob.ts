@@ -4,6 +4,7 @@ import type { Layout } from '../../src/layout/Layout.ts';
 import type { Ticks } from '../../src/measure/index.ts';
 import type { RoomEdge } from '../../src/room/Room.ts';
 import { inches } from '../../src/trade/index.ts';
+import { flatBreakage } from '../support/flatBreakage.ts';
 
 export const SQ_FT_IN_M2 = 0.09290304; // NIST Handbook 44, Appendix C
 export const LB_IN_KG = 0.45359237; // NIST Handbook 44, Appendix C
@@ -110,7 +111,8 @@ export const JOB: Job = {
     sealant: { tubeLitres: 0.3 },
   },
   saw: { kerf: 640 },
-  waste: { breakage: 0.03, keep: 0.02 },
+  offcuts: { plan: 'fewestTiles', narrowest: 0 },
+  waste: { breakage: flatBreakage(0.03), keep: 0.02 },
   access: { onlyToilet: false, onlyExit: false },
   contacts: {},
   defaults: [],

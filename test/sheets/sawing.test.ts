@@ -44,4 +44,25 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
       packet.surfaces.flatMap((surface) => surface.pieces).length,
     );
   });
+
+  test('the saw list tile by tile tells each tile that is sawn with its pieces, in the order of the zones', () => {
+    const { byTile = [] } = (sheets.find(({ name }) => name === 'saw-list-by-tile')?.data ?? {}) as {
+      byTile?: readonly {
+        readonly tiles: readonly {
+          readonly tile: string;
+          readonly parts: readonly { readonly piece: string; readonly number: number }[];
+        }[];
+      }[];
+    };
+    const told = byTile.flatMap(({ tiles }) =>
+      tiles.map(({ tile, parts }) => [tile, parts.map(({ piece, number }) => `${number} ${piece}`).sort()]),
+    );
+    const shared = Object.values(packet.tiles).flatMap(({ from }) => from);
+    const some = shared.some(({ pieces }) => pieces.length > 1);
+    const planned = shared.map(({ tile, pieces }) => [
+      tile,
+      pieces.map(({ piece, cut }) => `${cut} ${piece}`).sort(),
+    ]);
+    expect(told).toEqual(some ? planned : []);
+  });
 });

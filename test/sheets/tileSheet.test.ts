@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { demos } from './demos.ts';
+import { pileLine } from '../../src/sheets/pileLine.ts';
+import { demos, words } from './demos.ts';
 
 interface Line {
   readonly count: number;
@@ -64,6 +65,22 @@ describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
       );
       expect(Math.ceil(added.reduce((a, b) => a + b) - 1e-9)).toBe(bound);
       expect(Number(found!.split(' < ').at(-1))).toBe(bound);
+    }
+  });
+
+  test('tells what either plan comes to, here and in the material tally, whichever is chosen', () => {
+    const { proofs } = sheet.data as { proofs: readonly { pile: string }[] };
+    const tally = sheets.find(({ template }) => template === 'material-tally')!;
+    const { tiles } = tally.data as { tiles: readonly { pileLine: string }[] };
+    for (const [i, plan] of Object.values(packet.tiles).entries()) {
+      const { fewestTiles: fewest, smallestPile: small } = plan.plans!;
+      const two = [fewest.needed, fewest.pile, small.needed, small.pile];
+      const told = fewest.pile === 0 ? [] : fewest.pile === small.pile ? [fewest.pile, 1] : two;
+      expect(proofs[i]!.pile.match(/\d+/g) ?? []).toEqual(told.map(String));
+      expect(tiles[i]!.pileLine.match(/\d+/g) ?? []).toEqual(told.map(String));
+      const chosen = { ...plan, plans: { ...plan.plans!, chosen: 'smallestPile' as const } };
+      const say = words.say('en');
+      if (told.length === 4) expect(pileLine({ say }, chosen)).toMatch(/goes by the smallest pile\.$/);
     }
   });
 });

@@ -7,7 +7,9 @@ import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import { inch, mm } from '../cuts/support/inches.ts';
 import { type Floor, layFloor, rectangle } from '../cuts/support/layFloor.ts';
 import { testJob } from '../cuts/support/testJob.ts';
-import { judgePlan } from './judgePlan.ts';
+import { flatBreakage } from '../support/flatBreakage.ts';
+import { judgePlan } from './support/judgePlan.ts';
+import { rulesOf } from './support/rulesOf.ts';
 
 const gap = inch(1 / 4);
 const plain = { gap, tile: { length: inch(12), width: inch(12) }, joint: inch(1 / 8) };
@@ -17,7 +19,7 @@ function planOf(floor: Floor, tile: Partial<TileSpec> = {}, given: Partial<Job> 
   const layout = layFloor(floor);
   const cuts = makeCuts(job, layout);
   const plan = makeTilePlans(job, [layout], [cuts]).field!;
-  expect(judgePlan(layout, cuts, plan, job.saw.kerf)).toEqual([]);
+  expect(judgePlan(layout, cuts, plan, rulesOf(job))).toEqual([]);
   return plan;
 }
 
@@ -120,7 +122,7 @@ describe('what to buy', () => {
     const plan = planOf(
       floor,
       { onHand: 5, box: { pieces: 11, price: 41.5 } },
-      { waste: { breakage: 0.03, keep: 0.02 } },
+      { waste: { breakage: flatBreakage(0.03), keep: 0.02 } },
     );
     expect(plan).toMatchObject({
       needed: 40,
@@ -139,7 +141,7 @@ describe('what to buy', () => {
   });
 
   test('a share that is a whole number of tiles stays one', () => {
-    expect(planOf(floor, {}, { waste: { breakage: 0.125, keep: 0.2 } })).toMatchObject({
+    expect(planOf(floor, {}, { waste: { breakage: flatBreakage(0.125), keep: 0.2 } })).toMatchObject({
       breakage: 3,
       keep: 9,
     });

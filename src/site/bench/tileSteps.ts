@@ -42,7 +42,8 @@ const planned = ({ job, layout, cuts }: Laid) => Object.values(makeTilePlans(job
 function sharedOnly({ job, layout, cuts }: Laid): number {
   const classes = cutClasses(job.tiles[0] as Job['tiles'][number], [layout], [cuts]);
   const counts = classes.map(({ pieces }) => pieces.length);
-  return shareTiles(tileRules(classes, job.saw.kerf), counts).length;
+  return shareTiles(tileRules(classes, { kerf: job.saw.kerf, narrowest: job.offcuts.narrowest }), counts)
+    .length;
 }
 
 /** The time of one run a floor, of which the one is told that so many in a hundred stay under. */

@@ -1,4 +1,5 @@
 import type { Job, SurfaceSpec, TileSpec } from '../../../src/job/Job.ts';
+import { flatBreakage } from '../../support/flatBreakage.ts';
 import { inch, mm, SIXTEENTH } from './inches.ts';
 
 export const testTile: TileSpec = {
@@ -99,7 +100,8 @@ export function testJob(
       sealant: { tubeLitres: 0.3 },
     },
     saw: { kerf: mm(2) },
-    waste: { breakage: 0.03, keep: 0.02 },
+    offcuts: { plan: 'fewestTiles', narrowest: 0 },
+    waste: { breakage: flatBreakage(0.03), keep: 0.02 },
     access: { onlyToilet: false, onlyExit: false },
     contacts: {},
     defaults: [],

@@ -8,7 +8,10 @@ import { allPaths, matches } from './schemaPaths.ts';
 
 /** Keys that the first visit doesn't ask for, each with the reason. */
 const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
-  [/^(status|revision\/letter|picture|print\/|work\/|products\/|saw\/|waste\/)/, 'settled in the office'],
+  [
+    /^(status|revision\/letter|picture|print\/|work\/|products\/|saw\/|offcuts\/|waste\/)/,
+    'settled in the office',
+  ],
   [
     /^floor\/(pattern|start|zones|min |taper shows|focal weight)/,
     'the choice of owner and setter, not a measure',

@@ -20,7 +20,8 @@ function bond(denominator: number): Partial<PatternSpec> {
 
 /**
  * A room of up to 300 sq ft laid in a family: 2 in 5 rectangles, 2 in 5 with a corner less, 1 in 5 with a column; every second
- * one out of square, each corner moved by up to half an inch; no wall longer than `largest` inches. The same for the same seed.
+ * one out of square, each corner moved by up to half an inch; one in seven of a tile that may be turned half round only, one of a tile
+ * that may not be turned; offcuts under 1 in are not kept; no wall longer than `largest` inches. The same for the same seed.
  */
 export function familyRoom(family: string, seed: number, largest = 200): { job: Job; surface: SurfaceSpec } {
   const { even, below } = chance(seed * 7919 + family.length);
@@ -51,6 +52,8 @@ export function familyRoom(family: string, seed: number, largest = 200): { job: 
   };
   const surface = surfaceOf(corners, { pattern, obstacles: kind === 4 ? [column] : [] });
   const [length, width] = tiles[below(tiles.length)]!;
-  const tile = { length: inch(length - 1 / 8), width: inch(width - 1 / 8) };
-  return { job: testJob({ joint: inch(1 / 8), surfaces: [surface] }, tile), surface };
+  const turns = seed % 7 === 3 ? 'half' : seed % 7 === 5 ? 'none' : 'any';
+  const tile = { length: inch(length - 1 / 8), width: inch(width - 1 / 8), turns } as const;
+  const offcuts = { plan: 'fewestTiles', narrowest: inch(1) } as const;
+  return { job: testJob({ joint: inch(1 / 8), surfaces: [surface], offcuts }, tile), surface };
 }

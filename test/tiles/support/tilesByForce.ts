@@ -1,7 +1,8 @@
 import { convexHull, distanceShapes, type Point, type Ring } from '../../../src/geometry/index.ts';
 import type { TileSpec } from '../../../src/job/Job.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
-import { isEdge, sizeOf, toTile } from '../judgePlan.ts';
+import { isEdge, type Rules, sizeOf, toTile } from './judgePlan.ts';
+import { keptOffcut, type SawLine, sawLines } from './keptOffcut.ts';
 
 /** Cut pieces of a floor that are the same in their tiles, and every set of them that lies in one tile with the kerf between. */
 export interface ForcedTiles {
@@ -12,10 +13,14 @@ export interface ForcedTiles {
 interface Lying {
   readonly kind: number;
   readonly ring: Ring;
+  readonly lines: readonly SawLine[];
 }
 
-/** Tries every piece in every turn that its tile allows, sliding those whose joint edges have one direction in steps of an inch. */
-export function tilesByForce(layout: Layout, turns: TileSpec['turns'], kerf: number): ForcedTiles {
+/** Tries every piece in every turn that its tile allows, with offcuts that are kept, sliding those whose joint edges have one direction in steps of an inch. */
+export function tilesByForce(
+  layout: Layout,
+  { kerf, narrowest, turns }: Pick<Rules, 'kerf' | 'narrowest' | 'turns'>,
+): ForcedTiles {
   const kinds = new Map<string, { ring: Ring; size: Point; names: string[] }>();
   for (const piece of layout.pieces.filter(({ whole }) => !whole)) {
     const ring = piece.shape.outer.map((point) => toTile(point, piece));
@@ -25,13 +30,17 @@ export function tilesByForce(layout: Layout, turns: TileSpec['turns'], kerf: num
   const all = [...kinds.values()];
   const lying = all.map(({ ring, size }, kind) =>
     quartersOf(turns, size).map((quarter) =>
-      slid(ring, size).map(
-        (at): Lying => ({ kind, ring: convexHull(at.map((point) => turned(point, quarter, size))) }),
-      ),
+      slid(ring, size).map((at): Lying => {
+        const lies = convexHull(at.map((point) => turned(point, quarter, size)));
+        return { kind, ring: lies, lines: sawLines(lies, size, kerf) };
+      }),
     ),
   );
+  const kept = (a: Lying, b: Lying) => keptOffcut(a.lines, b.ring, { kerf, narrowest });
   const apart = (a: Lying, b: Lying) =>
-    distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] }) >= kerf - 1e-6;
+    distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] }) >= kerf - 1e-6 &&
+    kept(a, b) &&
+    kept(b, a);
   const sets = new Map<string, number[]>();
   const grow = (chosen: readonly Lying[], others: readonly Lying[]) => {
     const set = chosen.map(({ kind }) => kind);

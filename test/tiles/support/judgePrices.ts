@@ -1,5 +1,5 @@
-import type { TilePlan } from '../../src/tiles/TilePlan.ts';
-import type { ForcedTiles } from './support/tilesByForce.ts';
+import type { TilePlan } from '../../../src/tiles/TilePlan.ts';
+import type { ForcedTiles } from './tilesByForce.ts';
 
 /** Adds a price list up again, and says what is wrong: a piece priced twice, a group counted wrong, or a sum that is not the bound. */
 export function judgeSum({ whole, bound, prices }: TilePlan): string[] {

@@ -1,14 +1,37 @@
-import type { Cut, Cuts } from '../../src/cuts/Cut.ts';
-import { convexHull, distanceShapes, type Point, type Ring, type Shape } from '../../src/geometry/index.ts';
-import type { Layout, Piece } from '../../src/layout/Layout.ts';
-import type { TilePlan } from '../../src/tiles/TilePlan.ts';
+import type { Cut, Cuts } from '../../../src/cuts/Cut.ts';
+import {
+  convexHull,
+  distancePointSegment,
+  distanceShapes,
+  type Point,
+  type Ring,
+  type Shape,
+} from '../../../src/geometry/index.ts';
+import type { TileSpec } from '../../../src/job/Job.ts';
+import type { Layout, Piece } from '../../../src/layout/Layout.ts';
+import type { TilePlan } from '../../../src/tiles/TilePlan.ts';
+import { keptOffcut, sawLines } from './keptOffcut.ts';
+
+/** What a plan must keep to: the blade, the narrowest offcut that is kept, the saw step, and how the tile may be turned. */
+export interface Rules {
+  readonly kerf: number;
+  readonly narrowest: number;
+  readonly step: number;
+  readonly turns: TileSpec['turns'];
+}
 
 /**
  * Cuts the tiles of a plan up again and says what is wrong: a piece missing or served twice, outside its tile, nearer to another
- * than the kerf, a joint edge of the piece that is not on the tile's side, pieces that no saw line right across parts, or a bound
- * over the plan.
+ * than the kerf, turned as its tile may not be, not the shape that the sheet shows there (nor its mirror image), a joint edge of
+ * the piece that is not on the tile's side, pieces that no saw line right across parts, an offcut too narrow to be kept that is
+ * used, or a bound over the plan.
  */
-export function judgePlan(layout: Layout, { cuts }: Cuts, plan: TilePlan, kerf: number): string[] {
+export function judgePlan(
+  layout: Pick<Layout, 'pieces'>,
+  { cuts }: Pick<Cuts, 'cuts'>,
+  plan: TilePlan,
+  { kerf, narrowest, step, turns }: Rules,
+): string[] {
   const pieceOf = new Map(layout.pieces.map((piece) => [piece.id, piece]));
   const cutOf = new Map(cuts.map((cut) => [cut.number, cut]));
   const served = plan.from.flatMap(({ pieces }) => pieces.map(({ piece }) => piece)).sort();
@@ -20,11 +43,35 @@ export function judgePlan(layout: Layout, { cuts }: Cuts, plan: TilePlan, kerf: 
     const laid = pieces.map(({ piece, cut, at, turn }) => {
       const own = pieceOf.get(piece)!;
       const shape = lay(own, cutOf.get(cut)!, at, turn);
-      return { piece, size: sizeOf(own), shape, own: own.shape.outer.map((point) => toTile(point, own)) };
+      return {
+        piece,
+        size: sizeOf(own),
+        shape,
+        own: own.shape.outer.map((point) => toTile(point, own)),
+        // How the tile is turned from where it lies in the room: what its grain or arrow goes by.
+        turned: (turn - turnsBack(own, cutOf.get(cut)!) + 360) % 360,
+        shown: cutOf.get(cut)!.shape.outer.map((point): Point => {
+          const [x, y] = spun(point, turn / 90);
+          return [x + at[0], y + at[1]];
+        }),
+      };
     });
     return [
       ...laid.flatMap(({ piece, size, shape, own }) =>
         sidesHeld(own, shape.outer, size) ? [] : [`a joint edge of ${piece} is sawn`],
+      ),
+      ...laid.flatMap(({ piece, turned, size }) =>
+        mayTurn(turned, turns, size) ? [] : [`${piece} is turned by ${turned}`],
+      ),
+      ...laid.flatMap(({ piece, shape, shown }) =>
+        alike(shape.outer, shown, step + 8) ? [] : [`${piece} is shown otherwise in ${tile}`],
+      ),
+      ...laid.flatMap((a) =>
+        laid.flatMap((b) =>
+          a === b || keptOffcut(sawLines(a.shape.outer, a.size, kerf), b.shape.outer, { kerf, narrowest })
+            ? []
+            : [`the offcut for ${b.piece} beside ${a.piece} is not kept`],
+        ),
       ),
       ...(canSaw(
         laid.map(({ shape }) => convexHull(shape.outer)),
@@ -54,7 +101,7 @@ export function judgePlan(layout: Layout, { cuts }: Cuts, plan: TilePlan, kerf: 
 /** The piece itself, exact: from the room to its tile's axes, from there to the cut's axes, and then as the plan says. */
 function lay(piece: Piece, cut: Cut, at: Point, turn: number): Shape {
   const [length, width] = sizeOf(piece);
-  const back = cut.turns![cut.pieces.indexOf(piece.id)]!;
+  const back = turnsBack(piece, cut);
   const place = (point: Point): Point => {
     const own = toTile(point, piece);
     const upright = spun([own[0] - length / 2, own[1] - width / 2], (4 - back / 90) % 4);
@@ -62,6 +109,22 @@ function lay(piece: Piece, cut: Cut, at: Point, turn: number): Shape {
     return [turned[0] + at[0], turned[1] + at[1]];
   };
   return { outer: piece.shape.outer.map(place), holes: piece.shape.holes.map((hole) => hole.map(place)) };
+}
+
+function turnsBack(piece: Piece, cut: Cut): number {
+  return cut.turns![cut.pieces.indexOf(piece.id)]!;
+}
+
+function mayTurn(turned: number, turns: TileSpec['turns'], [length, width]: Point): boolean {
+  if (turns === 'none') return turned === 0;
+  return turned % 180 === 0 || (turns === 'any' && length === width);
+}
+
+/** Whether two outlines lie on one another, to so many ticks: cuts under one number differ by less than a saw step. */
+function alike(one: Ring, other: Ring, most: number): boolean {
+  const on = (point: Point, ring: Ring) =>
+    ring.some((from, i) => distancePointSegment(point, from, ring[(i + 1) % ring.length]!) <= most);
+  return one.every((point) => on(point, other)) && other.every((point) => on(point, one));
 }
 
 /** Whether every edge of 1/64 in or more that lies on the tile's side where the piece is laid lies on one where it is sawn. */
@@ -124,7 +187,7 @@ export function toTile(point: Point, piece: Piece): Point {
   return [x - Math.min(...corners.map((c) => c[0])), y - Math.min(...corners.map((c) => c[1]))];
 }
 
-function spun([x, y]: Point, quarters: number): Point {
+export function spun([x, y]: Point, quarters: number): Point {
   let point: Point = [x, y];
   for (let i = 0; i < quarters; i++) point = [-point[1], point[0]];
   return point;

@@ -1,0 +1,50 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { shapeArea } from '../geometry/index.ts';
+import type { CutTile } from '../tiles/TilePlan.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** What is sawn of each tile, tile by tile as they are first needed, under the zone of the first piece; the largest piece first. */
+export function sawnByTile(context: SheetContext) {
+  const zoneOf = zonesOf(context);
+  const tiles = Object.values(context.packet.tiles)
+    .flatMap(({ from }) => from)
+    .map((one) => tileLine(context, one, zoneOf));
+  const numbers = [...new Set(tiles.map(({ zone }) => zone))].sort((a, b) => a - b);
+  return numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
+}
+
+/** Whether some tile gives more than one piece: only then does the order of tiles tell more than that of settings. */
+export function sharesTiles({ packet }: SheetContext): boolean {
+  return Object.values(packet.tiles).some(({ from }) => from.some(({ pieces }) => pieces.length > 1));
+}
+
+/** The zone of each piece by its name in the plans of tiles. */
+function zonesOf({ packet: { surfaces } }: SheetContext): ReadonlyMap<string, number> {
+  const named = (surface: string, id: string) => (surfaces.length > 1 ? `${surface}:${id}` : id);
+  return new Map(
+    surfaces.flatMap(({ name, zones }) =>
+      zones.flatMap(({ number, pieces }) => pieces.map((id) => [named(name, id), number] as const)),
+    ),
+  );
+}
+
+function tileLine(context: SheetContext, { tile, pieces }: CutTile, zoneOf: ReadonlyMap<string, number>) {
+  const zone = Math.min(...pieces.map(({ piece }) => zoneOf.get(piece)!));
+  const parts = pieces
+    .map(({ piece, cut }) => ({ piece, cut: cutOf(context, piece, cut) }))
+    .sort((a, b) => shapeArea(b.cut.shape) - shapeArea(a.cut.shape))
+    .map(({ piece, cut }) => ({
+      piece,
+      number: cut.number,
+      settings: cut.hard ? [] : cut.fences.map(({ saw }) => context.figure(saw)),
+      // A piece for a later zone waits as an offcut.
+      later: zoneOf.get(piece) === zone ? 0 : zoneOf.get(piece)!,
+    }));
+  return { tile, zone, parts };
+}
+
+/** The cut of a piece; where a job has several surfaces, the piece's name begins with that of its surface. */
+function cutOf({ packet: { surfaces } }: SheetContext, piece: string, cut: number): Cut {
+  const own = surfaces.find(({ name }) => surfaces.length > 1 && piece.startsWith(`${name}:`));
+  return (own ?? surfaces[0]!).cuts.find(({ number }) => number === cut)!;
+}

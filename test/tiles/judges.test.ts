@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
+import type { CutTile, TilePlan } from '../../src/tiles/TilePlan.ts';
+import { inch } from '../cuts/support/inches.ts';
+import { demos } from '../sheets/demos.ts';
+import { layOut } from '../support/layOut.ts';
+import { demoFloors } from './support/demoFloors.ts';
+import { familyRoom } from './support/familyRoom.ts';
+import { judgePile } from './support/judgePile.ts';
+import { judgePlan, type Rules } from './support/judgePlan.ts';
+import { judgeSum } from './support/judgePrices.ts';
+import { rulesOf } from './support/rulesOf.ts';
+
+describe.each(demos)('the plans of $slug', ({ packet }) => {
+  test.each(Object.values(packet.tiles))('for the tile $tile stand before the judges', (whole) => {
+    const { layout, cuts, plan } = demoFloors(packet, whole);
+    expect(judgePlan(layout, cuts, plan, rulesOf(packet.spec, plan.tile))).toEqual([]);
+    expect([...judgeSum(plan), ...judgePile(layout, plan)]).toEqual([]);
+  });
+});
+
+describe('the judges find what is wrong with a plan', () => {
+  const { job, surface } = familyRoom('half bond', 2);
+  const { layout } = layOut(job, surface);
+  const cuts = makeCuts(job, layout);
+  const plan = makeTilePlans(job, [layout], [cuts]).field!;
+  const shared = plan.from.findIndex(({ pieces }) => pieces.length > 1);
+  const tile = plan.from[shared]!;
+  const withTile = (change: Partial<CutTile>): TilePlan => ({
+    ...plan,
+    from: plan.from.map((one, i) => (i === shared ? { ...one, ...change } : one)),
+  });
+  const first = (change: Partial<CutTile['pieces'][number]>) =>
+    withTile({ pieces: tile.pieces.map((one, i) => (i === 0 ? { ...one, ...change } : one)) });
+  const faultsOf = (spoiled: TilePlan, rules: Partial<Rules> = {}) =>
+    judgePlan(layout, cuts, spoiled, { ...rulesOf(job), ...rules }).join('; ');
+  const [x, y] = tile.pieces[0]!.at;
+
+  test('which has none of these to begin with', () => {
+    expect(shared).toBeGreaterThanOrEqual(0);
+    expect(faultsOf(plan)).toBe('');
+  });
+
+  test.each([
+    ['a piece that is missing', withTile({ pieces: tile.pieces.slice(1) }), 'not each served once'],
+    ['a piece that is served twice', withTile({ pieces: [...tile.pieces, tile.pieces[0]!] }), 'not each served once'],
+    ['a piece that leaves its tile', first({ at: [x + inch(13), y] }), 'leaves'],
+    ['a piece off its factory edge', first({ at: [x, y + 500] }), 'is sawn'],
+    ['a piece turned a quarter', first({ turn: ((tile.pieces[0]!.turn + 90) % 360) as 90 }), 'is turned by'],
+    ['a bound over the plan', { ...plan, bound: plan.needed + 1 }, 'over'],
+  ])('%s', (_what, spoiled, told) => {
+    expect(faultsOf(spoiled)).toContain(told);
+  }); // biome-ignore format: a fault on a line
+
+  test('a blade that is wider than the plan knows', () => {
+    expect(faultsOf(plan, { kerf: inch(6) })).toMatch(/too near.*no saw parts|no saw parts.*too near/);
+  });
+
+  test('offcuts that are too narrow to be kept', () => {
+    expect(faultsOf(plan, { narrowest: inch(20) })).toContain('is not kept');
+  });
+
+  test('a turn that the tile does not allow', () => {
+    const turned = plan.from.some(({ pieces }) => pieces.some(({ turn }) => turn !== 0));
+    expect(turned).toBe(true);
+    expect(faultsOf(plan, { turns: 'none' })).toContain('is turned by 180');
+  });
+
+  test('a cut shown as its mirror image', () => {
+    const mirrored = cuts.cuts.map((cut) => {
+      const most = Math.max(...cut.shape.outer.map(([px]) => px));
+      return {
+        ...cut,
+        shape: { outer: cut.shape.outer.map(([px, py]) => [2 * most - px, py] as const), holes: [] },
+      };
+    });
+    expect(judgePlan(layout, { cuts: mirrored }, plan, rulesOf(job)).join()).toContain('is shown otherwise');
+  });
+
+  test('prices that do not add up, and a pile that is another', () => {
+    expect(judgeSum({ ...plan, bound: plan.bound - 1 })).not.toEqual([]);
+    expect(judgePile(layout, { ...plan, pile: plan.pile! + 1 })).not.toEqual([]);
+    const from = plan.from.map((one, i) => ({ ...one, tile: `T${plan.from.length - i}` }));
+    expect(judgePile(layout, { ...plan, from })).toEqual(['tiles are not numbered as they are needed']);
+  });
+});
