@@ -3,6 +3,7 @@ import { figure, type System } from '../measure/index.ts';
 import { type Box, overlap } from './boxes.ts';
 import type { FigureMark, Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
+import { segmentPast } from './segmentPast.ts';
 import { angleTo, move } from './signs.ts';
 import { path, sawFigure } from './text.ts';
 import { textBox, textSize } from './textBox.ts';
@@ -13,8 +14,9 @@ const most = 8;
 /** A size's line stands this far off the tile, in mm; the next one on that side behind the figure of this. */
 const first = 3.5;
 const next = { few: 11, many: 8 } as const;
-/** Its figures stand this far beyond the line, in mm. */
+/** Its figures stand this far beyond the line, and lines break off as far from figures of others, in mm. */
 const beyond = 1;
+const clear = 0.6;
 
 type Side = 'left' | 'right' | 'top' | 'bottom';
 
@@ -61,17 +63,20 @@ function project([x, y]: Spot, side: Side, away: number, tile: Box): Spot {
   return side === 'left' ? [tile.left - away, y] : [tile.right + away, y];
 }
 
-function lineMarks({ a, b, side, away }: Placed, tile: Box): readonly Mark[] {
+/** A size's line, with extension lines and slashes; what runs over a figure is broken there. */
+function lineMarks({ a, b, side, away }: Placed, tile: Box, figures: readonly Box[]): readonly Mark[] {
   const out = outward[side];
   const ends = [a, b].map((spot) => project(spot, side, away, tile)) as [Spot, Spot];
   const along = out + Math.PI / 2;
-  const extension = (spot: Spot, end: Spot) => path([move(spot, out, 0.8), move(end, out, 1.2)], 'dimension');
+  const broken = (from: Spot, to: Spot) =>
+    segmentPast(from, to, figures, clear).map((part) => path(part, 'dimension'));
+  const extension = (spot: Spot, end: Spot) => broken(move(spot, out, 0.8), move(end, out, 1.2));
   const slash = (at: Spot) =>
     path([move(at, along + Math.PI / 4, 1.25), move(at, along + Math.PI / 4, -1.25)], 'slash');
   return [
-    extension(a, ends[0]),
-    extension(b, ends[1]),
-    path(ends, 'dimension'),
+    ...extension(a, ends[0]),
+    ...extension(b, ends[1]),
+    ...broken(...ends),
     slash(ends[0]),
     slash(ends[1]),
   ];
@@ -128,10 +133,11 @@ export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): re
   const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, tile, system)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
   const outside = { ...cut, sizes: cut.sizes.filter((size) => !inPlace.get(size)) };
-  for (const placed of placeSizes(outside, scale, tile)) {
+  const sizes = placeSizes(outside, scale, tile);
+  for (const placed of sizes) {
     const words = figureMark(placed, tile, system, taken);
     taken.push(textBox(words));
-    marks.push(...lineMarks(placed, tile), words);
+    marks.push(words);
   }
-  return marks;
+  return [...marks, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
 }

@@ -107,7 +107,9 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),
   );
-  const placed = placeNames([...toLead, ...requests, ...things], ground);
+  // Where not even whole tiles hold their names, leaders from all cuts would cover a plan as small as that.
+  const leads = options.outside !== false || !counted;
+  const placed = placeNames([...toLead, ...requests, ...things], { ...ground, leads });
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   const links = options.linkOf ? { links: pieceLinks(surface, scale, options.linkOf) } : {};
   return {

@@ -1,6 +1,6 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, boxRound, corners, within } from './boxes.ts';
+import { type Box, boxOf, boxRound, corners, overlap, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { inRings } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -20,6 +20,11 @@ import { textBox } from './textBox.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
+}
+
+/** A zone's plan; where whole tiles are too small for their names, tiles are counted, and no name is led out. */
+export interface ZoneDrawing extends Drawing {
+  readonly counted: boolean;
 }
 
 const border = 14;
@@ -46,7 +51,7 @@ function kneelMarks(at: Spot, word: string): readonly Mark[] {
 /** Half the room that the sign takes, in mm. */
 const kneel = { wide: 11, high: 5 };
 
-/** Kneel on a bare part of the floor beside the last piece, or where none is bare, on the zone's own pieces there. */
+/** Kneel on a bare part of the floor beside the last piece, off the zone's own pieces if there is room, or where none is bare, on those. */
 function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box, last: Spot): Spot {
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const spots = (wanted: (piece: PacketPiece) => boolean) =>
@@ -56,12 +61,15 @@ function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box,
       .sort((a, b) => distance(a, last) - distance(b, last));
   const bare = spots((piece) => piece.zone > zone.number);
   const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
-  const roomy = all.find(
-    (at) =>
-      corners(boxRound(at, 2 * kneel.wide, 2 * kneel.high)).every((corner) => inRings(corner, [outline])) &&
-      within(boxRound(at, 2 * kneel.wide, 2 * kneel.high), paper),
+  const sign = (at: Spot) => boxRound(at, 2 * kneel.wide, 2 * kneel.high);
+  const roomy = all.filter(
+    (at) => corners(sign(at)).every((corner) => inRings(corner, [outline])) && within(sign(at), paper),
   );
-  return roomy ?? all[0] ?? last;
+  const own = surface.pieces
+    .filter((piece) => piece.zone === zone.number)
+    .map(({ shape }) => boxOf(shape.outer.map((point) => toPaper(scale, point))));
+  const clear = roomy.find((at) => !own.some((box) => overlap(sign(at), box, 0)));
+  return clear ?? roomy[0] ?? all[0] ?? last;
 }
 
 /** An arrow through the doorway by which the zone is left. */
@@ -130,7 +138,7 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
  * The plan of one zone in the room's frame: its pieces with names and cut numbers, the first outlined heavily with an
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
  */
-export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): Drawing {
+export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const own = new Set(zone.pieces);
@@ -153,10 +161,10 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
   };
-  const { requests } = pieceNames(pieces, scale, true, ground);
+  const { requests, counted } = pieceNames(pieces, scale, true, ground);
   const bold = new Set([zone.first, zone.last]);
   const named = requests.map((request) => (bold.has(request.name) ? { ...request, bold: true } : request));
-  const names = placeNames(named, ground).marks;
+  const names = placeNames(named, { ...ground, leads: !counted }).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return penSvg([...onPaper(marks, paper), ...names], frame);
+  return { ...penSvg([...onPaper(marks, paper), ...names], frame), counted };
 }

@@ -12,6 +12,8 @@ export interface NameGround {
   /** Rings inside the outline where no tile lies: a name may be led into them. */
   readonly bare?: readonly (readonly Spot[])[];
   readonly taken: readonly Box[];
+  /** Whether names that don't fit in their pieces are led out of the room; default true. */
+  readonly leads?: boolean;
 }
 
 export interface PlacedNames {
@@ -172,7 +174,7 @@ const mostLed = 60;
 export function placeNames(requests: readonly NameRequest[], ground: NameGround): PlacedNames {
   const state: State = { taken: [...ground.taken], leaders: [], marks: [] };
   const left = requests.filter((request) => !placeInside(request, state));
-  const spots = left.length > 0 ? spotsOutside(ground) : [];
+  const spots = left.length > 0 && ground.leads !== false ? spotsOutside(ground) : [];
   const nearEdge = [...left].sort((a, b) => depth(a, ground) - depth(b, ground));
   const led = nearEdge.slice(0, mostLed).filter((request) => leadOut(request, ground, spots, state));
   return {

@@ -1,4 +1,4 @@
-import { type Figure, figure, printLength, type Ticks } from '../measure/index.ts';
+import { type Figure, figure, printDecimal, printLength, type Ticks } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
 
@@ -19,6 +19,7 @@ export interface SheetContext {
   readonly date: (iso: string) => string;
   /** `Tue 9 Mar, 15:00`. */
   readonly time: (iso: string) => string;
+  /** `0.85`: a number to so many decimals at most, one unless told, marked as lengths are. */
   readonly number: (value: number, digits?: number) => string;
 }
 
@@ -63,7 +64,7 @@ export function sheetContext(
     figure: (ticks) => figure(ticks, system),
     date: (iso) => shortDate(day, iso),
     time: (iso) => `${shortDate(clock, iso)}, ${iso.slice(11, 16)}`,
-    number: (value, digits = 1) =>
-      new Intl.NumberFormat(lang, { maximumFractionDigits: digits }).format(value),
+    // With the point of the sizes in every language: two decimal marks on one page are misread.
+    number: (value, digits = 1) => printDecimal(value, digits),
   };
 }

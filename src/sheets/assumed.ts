@@ -17,11 +17,15 @@ export const assumed: Sheet = {
           value: String(figures.value ?? ''),
         })),
         limits: reasons(context),
+        standards: context.packet.limits.some(({ mark }) => mark === REPORTED),
         cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, code)),
       },
     },
   ],
 };
+
+/** What most rules rest on: said once for all of them. */
+const REPORTED = 'S';
 
 /** Each rule once, with its reason, its source and what kind of source that is. */
 function reasons({ packet, say }: SheetContext) {
@@ -29,6 +33,8 @@ function reasons({ packet, say }: SheetContext) {
   return [...once.values()].map(({ rule, mark, source }) => ({
     name: say(`limit.${rule}`),
     why: say(`limit.${rule}.why`),
-    mark: [...new Set([saySource(say, source), say(`mark.${mark}`)])].join('; '),
+    mark: [...new Set([saySource(say, source), ...(mark === REPORTED ? [] : [say(`mark.${mark}`)])])].join(
+      '; ',
+    ),
   }));
 }

@@ -37,11 +37,12 @@ export function gates(context: SheetContext): readonly Gate[] {
 
 function limitGate(context: SheetContext, limit: Limit): Gate {
   const { say } = context;
-  const onSite = limit.found === 'onSite';
-  const state = onSite ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
+  const onSite = limit.found === 'onSite' || isAssumed(context, limit);
+  const unread = limit.rule === 'joint.spread' && readOnce(context);
+  const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
   return {
     what: say(`limit.${limit.rule}`),
-    limit: limitText(context, limit.limit, limit.unit),
+    limit: unread ? '________' : limitText(context, limit.limit, limit.unit),
     found: onSite ? '' : foundText(context, limit),
     state,
     note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
@@ -49,6 +50,23 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
     source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
   };
+}
+
+/** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
+const ASSUMED: Readonly<Record<string, RegExp>> = {
+  bow: /^tile\.[^.]+\.bow$/,
+  temperature: /^work\.temperature$/,
+};
+
+/** Whether what passes was assumed: then it is still to be found on the floor. */
+function isAssumed({ packet }: SheetContext, { rule, pass }: Limit): boolean {
+  const setting = ASSUMED[rule];
+  return pass && setting !== undefined && packet.defaults.some(({ path }) => setting.test(path));
+}
+
+/** One tile that was measured tells no spread. */
+function readOnce({ packet }: SheetContext): boolean {
+  return packet.spec.tiles.every(({ readings }) => readings.length === 1);
 }
 
 /** What was found; a length that differs from its limit by less than the tape shows is told as a decimal. */

@@ -29,7 +29,7 @@ export const layoutPlan: Sheet = {
 /** The key, a line for names that found no place, and the heading of the faults; then one line a fault, or two. */
 const KEY_MM = 24;
 const FAULT_MM = 5;
-/** More than this would make the plan small: then the comparison of starts has them all. */
+/** More than this may make the plan small: then the comparison of starts has them all. */
 const MOST_FAULTS = 6;
 /** The key and the small plan of the pages under a part. */
 const KEY_PLAN = { widthMm: 60, heightMm: 30 } as const;
@@ -38,21 +38,34 @@ const PART_KEY_MM = 36;
 function planPages(context: SheetContext, surface: PacketSurface, i: number): SheetPage[] {
   const { packet, say } = context;
   const { system, paper, step } = packet.spec.print;
-  const all = faultLines(context, surface);
-  const faults = all.length > MOST_FAULTS ? [say('sheet.layout-plan.elsewhere', { count: all.length })] : all;
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const options = { id: `plan-${i + 1}`, label, system, say, step };
-  const space = bothSpaces(paper, KEY_MM + FAULT_MM * faults.length);
-  const onePage = drawPlan(surface, { ...options, space });
+  const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + FAULT_MM * lines.length);
+  const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
+  const { faults, plan: onePage } = planAndFaults(context, faultLines(context, surface), planOver);
   const pages = drawPlanPages(surface, onePage, { ...options, space: bothSpaces(paper, PART_KEY_MM) });
   const suffix = i > 0 ? surface.name : '';
   if (!pages) return [planPage(context, surface, i, onePage, { suffix, faults })];
-  const overview = drawPlan(surface, { ...options, space, parts: pages.parts });
+  const overview = drawPlan(surface, { ...options, space: spaceOver(faults), parts: pages.parts });
   const count = pages.pages.length;
   return [
     planPage(context, surface, i, overview, { suffix, faults, count }),
     ...partPages(context, surface, i, pages),
   ];
+}
+
+/** All faults under the plan where they are few or leave it its scale; else the one line that says where they stand. */
+function planAndFaults(
+  { say }: SheetContext,
+  all: readonly string[],
+  planOver: (lines: readonly string[]) => PlanDrawing,
+) {
+  const whole = planOver(all);
+  if (all.length <= MOST_FAULTS) return { faults: all, plan: whole };
+  const short = [say('sheet.layout-plan.elsewhere', { count: all.length })];
+  const alone = planOver(short);
+  const kept = whole.ratio === alone.ratio && whole.orientation === alone.orientation;
+  return kept ? { faults: all, plan: whole } : { faults: short, plan: alone };
 }
 
 interface PlanWords {

@@ -1,4 +1,13 @@
-import { printArea, printMass, printTemperature, printVolume } from '../measure/index.ts';
+import {
+  KG_PER_LB,
+  LITRES_PER_GALLON,
+  M2_PER_SQ_FT,
+  printArea,
+  printMass,
+  printTemperature,
+  printVolume,
+  type System,
+} from '../measure/index.ts';
 import { figureKind } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -30,7 +39,7 @@ export function sayFigure(
     case 'mass':
       return printMass(value, system);
     case 'volume':
-      return printVolume(value, system);
+      return sayVolume(value, system, number);
     case 'temperature':
       return printTemperature(value, system);
     case 'share':
@@ -38,8 +47,34 @@ export function sayFigure(
     case 'metres':
       return system === 'mm' ? `${number(value, 1)} m` : `${number(value / 0.3048, 1)} ft`;
     default:
-      return Number.isInteger(value) ? value : number(value, 3);
+      return sayRate(key, value, system, number) ?? (Number.isInteger(value) ? value : number(value, 3));
   }
+}
+
+const FL_OZ_PER_GALLON = 128;
+const QUARTS_PER_GALLON = 4;
+
+/** What is less than a gallon is sold and poured by the fluid ounce. */
+function sayVolume(litres: number, system: System, number: Printing['number']): string {
+  const gallons = litres / LITRES_PER_GALLON;
+  return system === 'mm' || gallons >= 1
+    ? printVolume(litres, system)
+    : `${number(gallons * FL_OZ_PER_GALLON, 1)} fl oz`;
+}
+
+/** What a rate is in the units of an inch job; in a metric job it stands as it is. */
+const RATES: readonly (readonly [ending: RegExp, metric: string, inches: string, factor: number])[] = [
+  [/KgPerM2$/, 'kg/m²', 'lb/sq ft', M2_PER_SQ_FT / KG_PER_LB],
+  [/KgPerLitre$/, 'kg/L', 'lb/gal', LITRES_PER_GALLON / KG_PER_LB],
+  [/LitresPerM2$/, 'L/m²', 'fl oz/sq ft', (M2_PER_SQ_FT * FL_OZ_PER_GALLON) / LITRES_PER_GALLON],
+  [/M2PerLitre$/, 'm²/L', 'sq ft/qt', LITRES_PER_GALLON / QUARTS_PER_GALLON / M2_PER_SQ_FT],
+];
+
+/** A rate with its unit, by the ending of its name; nothing where the figure is none. */
+function sayRate(key: string, value: number, system: System, number: Printing['number']): string | undefined {
+  const [, metric, inches, factor = 1] = RATES.find(([ending]) => ending.test(key)) ?? [];
+  if (!metric) return undefined;
+  return system === 'mm' ? `${number(value, 3)} ${metric}` : `${number(value * factor, 3)} ${inches}`;
 }
 
 /** A text as it stands, but a date or a local time in the way of the sheet's language. */

@@ -12,7 +12,10 @@ export function surfaceFigures(
   surface: PacketSurface,
   figures: Readonly<Record<string, number | string>>,
 ): Record<string, string | number> {
-  const said = Object.entries(figures).map(([key, value]) =>
+  // A sentence about things by name needs to know whether it is one or several.
+  const counted =
+    typeof figures.names === 'string' ? { ...figures, nameCount: figures.names.split(', ').length } : figures;
+  const said = Object.entries(counted).map(([key, value]) =>
     EDGES.has(key) && typeof value === 'string'
       ? [key, edgeWords(surface, value, context.say)]
       : [key, value],

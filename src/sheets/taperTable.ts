@@ -1,6 +1,7 @@
 import type { Taper, Tapers, TaperWay } from '../layout/taper/Tapers.ts';
 import { sawUp, TICKS_PER_64TH } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asSentence } from './asSentence.ts';
 import { edgeWords } from './edgeWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
@@ -24,7 +25,7 @@ export function taperTable(context: SheetContext, surface: PacketSurface) {
     ways: ways.map((way) => wayHead(context, surface, way)),
     walls: walls.map(({ wall, index }) => wallRow(context, surface, wall, ways, index)),
     advice: tapers.advice.map(({ code, figures }) =>
-      context.say(code, adviceFigures(context, surface, figures)),
+      asSentence(context.say(code, adviceFigures(context, surface, figures))),
     ),
   };
 }
@@ -44,9 +45,11 @@ function slanted(context: SheetContext, { obeyed, turnedDeg }: Tapers) {
 export function taperLines(context: SheetContext, surface: PacketSurface): string[] {
   const shown = surface.tapers?.walls.filter(({ shows }) => shows) ?? [];
   return shown.map(({ edge, runsOff, narrow, wide }) =>
-    context.say(
-      'taper.shows',
-      surfaceFigures(context, surface, { edge, runsOff, narrow: narrow!, wide: wide! }),
+    asSentence(
+      context.say(
+        'taper.shows',
+        surfaceFigures(context, surface, { edge, runsOff, narrow: narrow!, wide: wide! }),
+      ),
     ),
   );
 }

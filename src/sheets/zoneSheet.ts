@@ -26,7 +26,7 @@ const FOUND_MM = 8.2;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 11;
 const BOX_MM = 6;
-/** Found spaces have a page of their own where they would leave the plan less height than this, or make it so many times smaller. */
+/** Found spaces have a page of their own where they would leave the plan less height than this, make it so many times smaller, or keep its names from being read. */
 const LEAST_PLAN_MM = 50;
 const MOST_SHRUNK = 2;
 /** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
@@ -74,7 +74,8 @@ function planBeside(
   const beside = planOver(context, surface, zone, fixed + foundMm);
   const alone = planOver(context, surface, zone, fixed);
   const small = (beside.drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
-  return small || beside.heightMm < LEAST_PLAN_MM
+  const unnamed = beside.drawing.counted && !alone.drawing.counted;
+  return small || unnamed || beside.heightMm < LEAST_PLAN_MM
     ? { ...alone, apart: foundMm > 0 }
     : { ...beside, apart: false };
 }

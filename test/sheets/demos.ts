@@ -31,9 +31,11 @@ function packetOf(slug: string, text: string): Packet {
   return made.packet;
 }
 
-/** Each demo job as a packet with its sheets. */
-export const demos = Object.entries(demoTexts).map(([slug, text]) => {
+/** A job's text as a packet with its sheets. */
+export function sheetsOf(slug: string, text: string) {
   const packet = packetOf(slug, text);
-  const sheets = makeSheets(packet, words);
-  return { slug, packet, sheets };
-});
+  return { slug, packet, sheets: makeSheets(packet, words) };
+}
+
+/** Each demo job as a packet with its sheets. */
+export const demos = Object.entries(demoTexts).map(([slug, text]) => sheetsOf(slug, text));

@@ -69,7 +69,7 @@ export function togetherTexts(context: SheetContext, adjustment: Adjustment): re
   return [exact, closes, say('sheet.measuring.spare', { count: redundancy }), ...(passed ? [passed] : [])];
 }
 
-/** The reading worth taking next and what it gains, both as 95 of 100 cases. */
+/** The reading worth taking next and what it gains, both as 95 of 100 cases; none where the gain is too small to print. */
 export function nextText(context: SheetContext, { next }: Adjustment): readonly string[] {
   if (!next) return [];
   const figures = {
@@ -77,5 +77,5 @@ export function nextText(context: SheetContext, { next }: Adjustment): readonly 
     now: context.length(2 * next.sdNow),
     with: context.length(2 * next.sdThen),
   };
-  return [context.say('sheet.measuring.next', figures)];
+  return figures.with === figures.now ? [] : [context.say('sheet.measuring.next', figures)];
 }

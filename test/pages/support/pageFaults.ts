@@ -53,6 +53,23 @@ function hasBody(words: readonly Words[], height: number): boolean {
   return words.some(({ box }) => box.bottom > foot && box.top < height - head);
 }
 
+/** How far down its page a sheet must reach that runs on: a page for two lines is a page too many. */
+const runsOn = 30 * mm;
+
+/** Pages that their sheet runs on to with a few lines only. */
+export function shortPages({ pages }: PrintedFile): readonly string[] {
+  const question = ({ text }: PrintedPage) => text.split('\n')[0];
+  return pages.flatMap((page, at) => {
+    const before = pages[at - 1];
+    const body = page.words.filter(({ box }) => box.bottom > foot && box.top < page.height - head);
+    const lowest = Math.min(...body.map(({ box }) => box.bottom));
+    const short = lowest > page.height - head - runsOn;
+    return before && short && question(before) === question(page)
+      ? [`page ${page.number}: its sheet runs on for a few lines`]
+      : [];
+  });
+}
+
 /** All of a kind of fault in a file, each with its page. */
 function onPages(file: PrintedFile, find: (page: PrintedPage) => readonly string[]): readonly string[] {
   return file.pages.flatMap((page) => find(page).map((line) => `page ${page.number}: ${line}`));

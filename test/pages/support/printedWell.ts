@@ -2,15 +2,18 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../../src/site/openBrowser.ts';
 import { printPdf } from '../../../src/site/printPdf.ts';
+import { readWords } from '../../../src/site/words.ts';
 import { writeFile } from '../../../src/site/writeFile.ts';
 import { atOnce } from './atOnce.ts';
-import { browserPath, patience } from './browserPath.ts';
+import { browserPath, home, patience } from './browserPath.ts';
 import { type BuiltSite, buildJobs } from './buildJobs.ts';
 import type { PrintedFile } from './PrintedPage.ts';
 import { checkBars } from './pageFaults.ts';
 import { readPrinted } from './readPrinted.ts';
 import { findings, type Visit, visitPage } from './visitPage.ts';
 import { wellSet } from './wellSet.ts';
+
+const words = readWords(join(home, 'layouts', 'words'));
 
 /** Tests that the packets of jobs, slug → job file, are printed as they should be, whole. */
 export function printedWell(what: string, jobs: Readonly<Record<string, string>>): void {
@@ -53,6 +56,14 @@ export function printedWell(what: string, jobs: Readonly<Record<string, string>>
     });
 
     wellSet(perFile);
+
+    test('have the care of the floor on one page', () => {
+      const questions = words.languages.map((lang) => words.say(lang)('sheet.care-sheet.question'));
+      const counts = files.map(
+        ({ pages }) => pages.filter(({ text }) => questions.includes(text.split('\n')[0] ?? '')).length,
+      );
+      expect(counts).toEqual(slugs.map(() => 1));
+    });
 
     test('are printed at true scale, check bars to 0.2 mm', () => {
       const wrong = perFile((file) => {

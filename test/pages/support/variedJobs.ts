@@ -116,11 +116,15 @@ const generated: Readonly<Record<string, Varied>> = {
   },
 };
 
-/** One demo with the other paper and languages, and jobs of all sizes: slug → job file. */
+/** Demos with the other paper and languages, and jobs of all sizes: slug → job file. */
 export function variedJobs(): Readonly<Record<string, string>> {
   const swapped = demoJobs()
     ['fernlea-boot-room']!.replace('paper: letter', 'paper: a4')
     .replace('crew: [en, es], owner: en', 'crew: [es, en], owner: es');
+  const spanish = demoJobs()['fernlea-boot-room']!.replace(
+    'crew: [en, es], owner: en',
+    'crew: es, owner: es',
+  );
   const made = Object.entries(generated).map(([slug, job]) => [slug, jobFile(job)] as const);
-  return { 'boot-room-swapped': swapped, ...Object.fromEntries(made) };
+  return { 'boot-room-swapped': swapped, 'boot-room-spanish': spanish, ...Object.fromEntries(made) };
 }

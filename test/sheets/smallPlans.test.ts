@@ -1,0 +1,38 @@
+import { describe, expect, test } from 'vitest';
+import { demos } from './demos.ts';
+
+const sheetsOf = (slug: string, template: string) =>
+  demos.find((demo) => demo.slug === slug)!.sheets.filter((sheet) => sheet.template === template);
+const planOf = (slug: string, template: string, at = 0) =>
+  (sheetsOf(slug, template)[at]!.data as { readonly plan: string }).plan;
+/** The words of a drawing that are names of pieces. */
+const namesIn = (svg: string) => [...svg.matchAll(/>([KLMN]\d+-\d+)</g)].map(([, name]) => name!);
+
+describe('the plan on a record', () => {
+  test('has names led out where whole tiles hold theirs', () => {
+    const { packet } = demos.find(({ slug }) => slug === 'rowan-bath')!;
+    const cuts = packet.surfaces[0]!.pieces.filter(({ whole }) => !whole).map(({ id }) => id);
+    const names = namesIn(planOf('rowan-bath', 'record'));
+    expect(cuts.filter((id) => !names.includes(id)).length).toBeLessThan(cuts.length / 10);
+  });
+
+  test('is not covered with leaders where they do not: columns and rows are counted', () => {
+    expect(namesIn(planOf('quarry-kitchen', 'record'))).toEqual([]);
+    expect(planOf('quarry-kitchen', 'record')).toMatch(/>9</);
+  });
+});
+
+describe('the plan of a zone', () => {
+  test('keeps the place to kneel off its own pieces where the next zone is bare', () => {
+    const { packet } = demos.find(({ slug }) => slug === 'fernlea-boot-room')!;
+    const [zone] = packet.surfaces[0]!.zones;
+    expect(namesIn(planOf('fernlea-boot-room', 'zone'))).toContain(zone!.last);
+    expect(namesIn(planOf('fernlea-boot-room', 'zone')).length).toBe(zone!.pieces.length);
+  });
+
+  test('is drawn so large that its names are read, and then the found spaces have the next page', () => {
+    const { plan, apart } = sheetsOf('quarry-kitchen', 'zone')[0]!.data as { plan: string; apart: boolean };
+    expect(apart).toBe(true);
+    expect(namesIn(plan).length).toBeGreaterThan(200);
+  });
+});
