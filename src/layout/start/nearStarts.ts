@@ -7,7 +7,7 @@ import { allowedShare, nearlyBest } from './nearlyBest.ts';
 import { offBalance, offeredStarts } from './offeredStarts.ts';
 import type { StartQuestion } from './StartQuestion.ts';
 import { searchStart } from './search/searchStart.ts';
-import type { Fixed } from './search/wallProblem.ts';
+import type { Fixed } from './search/wallParts.ts';
 
 /** The starts worth laying, each with what the walls in sight make of it. */
 export interface NearStarts {

@@ -7,7 +7,7 @@ import { AXES, type Choice, type MainRuns } from './Choice.ts';
 import type { FacingRun } from './findRuns.ts';
 import type { StartQuestion } from './StartQuestion.ts';
 import { distinct } from './sameStart.ts';
-import type { Fixed } from './search/wallProblem.ts';
+import type { Fixed } from './search/wallParts.ts';
 import { stretchOf } from './stretchOf.ts';
 
 /**

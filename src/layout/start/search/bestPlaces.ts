@@ -2,14 +2,8 @@ import type { Point } from '../../../geometry/index.ts';
 import { TICKS_PER_INCH } from '../../../measure/index.ts';
 import type { WallScore } from '../../WallScore.ts';
 import { evenPlace } from './evenPlace.ts';
-import {
-  ALIKE_SHARE,
-  type PlaceAnswer,
-  type PlaceQuestion,
-  type ScoredPlace,
-  SLACK,
-  scorePlace,
-} from './searchPlaces.ts';
+import { type PlaceQuestion, type ScoredPlace, scorePlace } from './PlaceQuestion.ts';
+import { ALIKE_SHARE, type PlaceAnswer, SLACK } from './searchPlaces.ts';
 
 /** Places that are followed up, and those that are given. */
 const MOST_TRIED = 64;

@@ -1,5 +1,5 @@
 import type { Point } from '../../../geometry/index.ts';
-import type { PlaceQuestion } from './searchPlaces.ts';
+import type { PlaceQuestion } from './PlaceQuestion.ts';
 
 const WAYS = [
   [1, 0],

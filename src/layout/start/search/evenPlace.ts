@@ -1,7 +1,8 @@
 import type { Point } from '../../../geometry/index.ts';
 import type { WallScore } from '../../WallScore.ts';
 import { downFrom } from './downFrom.ts';
-import { ALIKE_SHARE, type PlaceQuestion, scorePlace } from './searchPlaces.ts';
+import { type PlaceQuestion, scorePlace } from './PlaceQuestion.ts';
+import { ALIKE_SHARE } from './searchPlaces.ts';
 
 type Sound = (score: WallScore) => boolean;
 

@@ -8,7 +8,7 @@ import { scoreAt } from './scoreAt.ts';
 import { searchPlaces } from './searchPlaces.ts';
 import type { WallDirection } from './WallReading.ts';
 import { wallDirections } from './wallDirections.ts';
-import { type Fixed, type OffBalance, wallParts } from './wallProblem.ts';
+import { type Fixed, type OffBalance, wallParts } from './wallParts.ts';
 
 /** The best starts for the walls that are seen, the best first, with the proof that none is better. */
 export interface SearchedStart {

@@ -1,9 +1,9 @@
 import type { Point } from '../../../geometry/index.ts';
 import type { Pattern } from '../../../pattern/Pattern.ts';
 import { breakPhases } from './breakPhases.ts';
+import type { PlaceQuestion } from './PlaceQuestion.ts';
 import { phaseTable } from './phaseTable.ts';
 import { scoreAt } from './scoreAt.ts';
-import type { PlaceQuestion } from './searchPlaces.ts';
 import type { WallDirection } from './WallReading.ts';
 
 /** Where the job leaves a place open: a fixed coordinate of the origin, or none. */
