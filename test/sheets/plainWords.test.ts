@@ -83,6 +83,10 @@ describe('the gates of the job sheet', () => {
     expect(gate(bootRoom, 'limit.bow')).toMatchObject({ found: '1/64 in', state: 'pass' });
   });
 
+  test('what has no figure for a limit shows what was found alone', () => {
+    expect(gate(kitchen, 'limit.baseJoint')).toMatchObject({ limit: '', found: '1' });
+  });
+
   test('one tile tells no spread: the limit that rests on it stays blank', () => {
     expect(gate(kitchen, 'limit.joint.spread')).toMatchObject({ limit: '________', state: 'open' });
     expect(gate(bath, 'limit.joint.spread').limit).toBe('9/64 in');
