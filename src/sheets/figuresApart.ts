@@ -4,8 +4,11 @@ import type { setOutFigures } from './setOutFigures.ts';
 
 type Figures = ReturnType<typeof setOutFigures>;
 
-/** Heights of what stands under the drawing, in mm: a mark of two lines, heads, a line of small text, one of a stick. */
-const MM = { mark: 8.2, head: 9, line: 4.3, joint: 4.6 } as const;
+/** Heights of what stands under the drawing, in mm: a mark of two lines, heads, a line of small text, one of a note beside marks, one of a stick. */
+const MM = { mark: 8.2, head: 9, line: 4.3, note: 3.4, joint: 4.6 } as const;
+
+/** Widths of the column of notes, in mm. */
+const NOTES_MM = { portrait: 54, landscape: 84 } as const;
 
 /** Joints side by side on a stick's table; letters of small text that stand on a millimetre. */
 const POLE_COLUMNS = 4;
@@ -30,14 +33,24 @@ export function figuresApart(
 ): boolean {
   const page = pageSpace(paper, way);
   const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM);
-  const height = figuresHeight(figures, page.widthMm);
-  return height > under && height * ROOMY <= page.heightMm;
+  const height = (type: number) => figuresHeight(figures, page.widthMm, NOTES_MM[way], type);
+  return height(1) > under && height(ROOMY) <= page.heightMm;
 }
 
-/** Roughly how high the figures stand, in mm. */
-function figuresHeight({ lines, later, poles, adjusted, trueTo }: Figures, widthMm: number): number {
-  const table = (rows: Figures['lines']) =>
-    rows.reduce<number>((sum, { marks }) => sum + Math.max(1, marks.length) * MM.mark, MM.head);
+/** Roughly how high the figures stand in type so many times as large, in mm: fewer letters stand on a line of it. */
+function figuresHeight(
+  { lines, later, poles, adjusted, trueTo }: Figures,
+  widthMm: number,
+  notesMm: number,
+  type: number,
+): number {
+  const linesOf = (letters: number, wide: number) => Math.ceil((letters * type) / (wide * LETTERS_A_MM));
+  const row = ({ marks, notes }: Figures['lines'][number]) =>
+    Math.max(
+      Math.max(1, marks.length) * MM.mark,
+      notes.reduce((sum, note) => sum + linesOf(note.length, notesMm), 0) * MM.note,
+    );
+  const table = (rows: Figures['lines']) => rows.reduce<number>((sum, one) => sum + row(one), MM.head);
   const letters = adjusted.reduce(
     (sum, { id, read, used, correction }) => sum + `${id}${read}${used}${correction}`.length + 10,
     30,
@@ -47,6 +60,6 @@ function figuresHeight({ lines, later, poles, adjusted, trueTo }: Figures, width
     trueTo ? MM.line : 0,
     ...later.map((set) => 2 * MM.line + (set.lines.length > 0 ? table(set.lines) : 0)),
     ...poles.map(({ joints }) => MM.head + Math.ceil(joints.length / POLE_COLUMNS) * MM.joint),
-    Math.ceil(letters / (widthMm * LETTERS_A_MM)) * MM.line,
-  ].reduce((sum, height) => sum + height, 0);
+    linesOf(letters, widthMm) * MM.line,
+  ].reduce((sum, height) => sum + height * type, 0);
 }

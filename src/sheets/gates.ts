@@ -42,7 +42,7 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
   const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
   return {
     what: say(`limit.${limit.rule}`),
-    limit: unread ? '________' : limitText(context, limit.limit, limit.unit),
+    limit: unread ? '________' : limit.limit === 'onSite' ? '' : limitText(context, limit.limit, limit.unit),
     found: onSite ? '' : foundText(context, limit),
     state,
     note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
