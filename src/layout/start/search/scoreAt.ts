@@ -23,7 +23,7 @@ export function scoreAt(direction: WallDirection, phase: number, reach = 0): Wal
     let [thin, lacks, least] = [0, 0, 1];
     for (const profile of profiles) {
       const from = lowest + profile.top;
-      const first = from - Math.floor((from + 2 * off) / spacing) * spacing;
+      const first = from - Math.floor((from + 2 * off - Math.min(0, reading.absent)) / spacing) * spacing;
       for (let low = first; low < profile.depth; low += spacing) {
         const cut = cutIn(profile, reading, low, low + 2 * off);
         thin += cut.thin;

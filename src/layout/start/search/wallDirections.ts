@@ -20,7 +20,7 @@ const CLEAR = 32;
 const MOST_LEAN = 0.18;
 /** The same where a longer wall has chosen the direction. */
 const SHARED_LEAN = 0.26;
-/** Of all the wall in sight: a direction with less than this is judged by its pieces only. */
+/** Of all the wall in sight: a third direction with less than this is judged by its pieces only. */
 const LEAST_PART = 0.12;
 /** Repeats each way in which a direction is looked for. */
 const REPEATS = 4;
@@ -44,7 +44,8 @@ export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[
   }
   const least = LEAST_PART * seen.reduce((sum, edge) => sum + lengthOf(edge), 0);
   return found
-    .filter(({ length }) => length > 0 && length >= least)
+    .filter(({ length }) => length > 0)
+    .filter(({ length }, i) => i < 2 || length >= least)
     .map(({ vector, readings }) => {
       const normal = normalOf(vector);
       const repeat = Math.hypot(...vector);
