@@ -82,7 +82,7 @@ export interface Start {
 export interface AxisStart {
   readonly wish: string;
   /** What lies on the centre or the line. */
-  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed' | 'searched';
+  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed' | 'searched' | 'forTiles';
   readonly position: Ticks;
   /** The run that was centred, when one was: edge ids and length. */
   readonly run?: { readonly from: string; readonly to: string; readonly length: Ticks };

@@ -101,7 +101,17 @@ export interface PacketSurface {
   /** What the readings on a grid say, where there are any. */
   readonly flatness?: Flatness;
   /** Another layout that the owner may prefer, while the job is planned and where there is one that looks different. */
+  /** The chosen start and others on the curve of narrowest cut against tiles, the widest first after the chosen. */
+  readonly curve?: readonly CurvePoint[];
   readonly choice?: PacketChoice;
+}
+
+/** A start with the fewest tiles that lay it, the number that no plan goes below, and how often the fence is set anew. */
+export interface CurvePoint {
+  readonly candidate: Candidate;
+  readonly tiles: number;
+  readonly bound: number;
+  readonly fences: number;
 }
 
 /** A layout that begins elsewhere, laid out as far as it takes to show it. */

@@ -13,9 +13,10 @@ import { placeBase } from '../room/placeBase.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
 import { makeChoices } from './makeChoices.ts';
+import { makeCurve } from './makeCurve.ts';
 import { makeNotes } from './makeNotes.ts';
 import { makeSurface, type Stages } from './makeSurface.ts';
-import type { Packet } from './Packet.ts';
+import type { CurvePoint, Packet } from './Packet.ts';
 import { stampOf } from './stampOf.ts';
 
 /**
@@ -78,6 +79,7 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     spec: job,
     surfaces: stages.map((stage, i) => ({
       ...makeSurface(job, stage),
+      ...curveOf(makeCurve(job, stage)),
       ...(choices[i] && { choice: choices[i] }),
     })),
     tiles,
@@ -92,4 +94,9 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     notes: makeNotes(stages, limits, heights, checks),
     defaults: job.defaults,
   };
+}
+
+/** A curve of one start tells nothing. */
+function curveOf(curve: readonly CurvePoint[]): { curve?: readonly CurvePoint[] } {
+  return curve.length > 1 ? { curve } : {};
 }

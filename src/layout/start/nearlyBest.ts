@@ -4,8 +4,8 @@ import type { Pattern } from '../../pattern/Pattern.ts';
 import type { WallScore } from '../WallScore.ts';
 import { SLACK } from './search/searchPlaces.ts';
 
-/** Width, in ticks, by which the narrowest cut may be less, so that what is laid and bought has a say; common practice, no source. */
-const NARROWER = TICKS_PER_INCH / 2;
+/** Width, in ticks, by which the narrowest cut may be less, so that corners, openings and what is bought have a say; common practice, no source. */
+const NARROWER = 3 * TICKS_PER_INCH;
 
 /** What the narrowest cut may be less by, as a share of the tile's shorter side. */
 export function allowedShare({ tiles }: Pick<Pattern, 'tiles'>): number {
@@ -13,8 +13,8 @@ export function allowedShare({ tiles }: Pick<Pattern, 'tiles'>): number {
   return Math.min(MOST_SHARE, NARROWER / Math.min(maxX - minX, maxY - minY));
 }
 
-/** Of a small tile half an inch is much. */
-const MOST_SHARE = 0.05;
+/** Of a small tile that would be much. */
+const MOST_SHARE = 0.25;
 
 /** Each of two directions may use its slack, and whole ticks a little more. */
 const MORE = 2.1;

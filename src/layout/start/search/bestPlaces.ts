@@ -7,7 +7,7 @@ import { ALIKE_SHARE, type PlaceAnswer, SLACK } from './searchPlaces.ts';
 
 /** Places that are followed up, and those that are given. */
 const MOST_TRIED = 64;
-const MOST_GIVEN = 15;
+const MOST_GIVEN = 20;
 /** Places nearer than this, in ticks, are one. */
 const APART = TICKS_PER_INCH / 32;
 
@@ -51,7 +51,7 @@ export function bestPlaces(
 }
 
 const SIDE = TICKS_PER_INCH / 4;
-const ON_LINE: readonly Point[] = [-2, -1, 1, 2].map((n) => [n * SIDE, 0]);
+const ON_LINE: readonly Point[] = [-12, -8, -6, -4, -2, -1, 1, 2, 4, 6, 8, 12].map((n) => [n * SIDE, 0]);
 const ROUND: readonly Point[] = [-1, 1].flatMap((n): Point[] => [
   [n * SIDE, 0],
   [0, n * SIDE],

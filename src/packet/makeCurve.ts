@@ -1,0 +1,61 @@
+import type { Cuts } from '../cuts/Cut.ts';
+import { groupCuts } from '../cuts/groupCuts.ts';
+import { uprightPieces } from '../cuts/uprightPieces.ts';
+import type { Job } from '../job/Job.ts';
+import type { Candidate, Layout } from '../layout/Layout.ts';
+import { layAnother } from '../layout/layAnother.ts';
+import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
+import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
+import type { Stages } from './makeSurface.ts';
+import type { CurvePoint } from './Packet.ts';
+
+/** Starts beside the chosen one at most. */
+const MOST_OTHERS = 5;
+/** A narrowest cut that is wider by less than this share of a tile is no reason for a tile more. */
+const SAME_SHARE = 0.005;
+
+/**
+ * The chosen start and those that are worth a look beside it, on the curve of narrowest cut against tiles: each takes fewer tiles than
+ * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun.
+ */
+export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): readonly CurvePoint[] {
+  if (job.status !== 'planned') return [];
+  const own = pointOf(job, layout, cuts, layout.start.chosen);
+  const laid = curveCandidates(job, surface, room, layout).map((candidate) => {
+    const laid = layAnother(layout, surface, room, job.print.step, candidate);
+    const other = { surface: layout.surface, cuts: groupCuts(uprightPieces(job, laid)), rows: [] };
+    return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
+  });
+  // Counting fast is hardly ever a tile off: what is far from the curve need not be counted to the last.
+  const others = laid
+    .filter((one) => laid.every((other) => !isFarBetter(other, one)))
+    .map(({ candidate, laid, cuts }) => pointOf(job, laid, cuts, candidate));
+  others.sort((a, b) => b.candidate.smallestShare - a.candidate.smallestShare || a.tiles - b.tiles);
+  const kept: CurvePoint[] = [];
+  for (const one of others) {
+    if (isWorthIt(one, [own, ...kept])) kept.push(one);
+  }
+  return [own, ...kept.slice(0, MOST_OTHERS)];
+}
+
+type Laid = { readonly candidate: Candidate; readonly atMost: number };
+
+/** Whether a start has as wide a narrowest cut with two tiles less. */
+function isFarBetter(one: Laid, than: Laid): boolean {
+  return (
+    one.atMost <= than.atMost - 2 && one.candidate.smallestShare >= than.candidate.smallestShare - SAME_SHARE
+  );
+}
+
+/** Whether no start that is known has as wide a narrowest cut with as few tiles. */
+function isWorthIt({ candidate, tiles }: CurvePoint, known: readonly CurvePoint[]): boolean {
+  return !known.some(
+    (one) => one.tiles <= tiles && one.candidate.smallestShare >= candidate.smallestShare - SAME_SHARE,
+  );
+}
+
+function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): CurvePoint {
+  const { tiles, bound } = countTiles(job, laid, cuts);
+  const fences = new Set(cuts.cuts.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
+  return { candidate, tiles, bound, fences: fences.size };
+}
