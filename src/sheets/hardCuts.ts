@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { cardScale, drawCard } from '../drawing/index.ts';
+import { cardScale, drawCard, type Space } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -17,28 +18,42 @@ export const hardCuts: Sheet = {
     const cards = packet.surfaces.flatMap((surface) =>
       surface.cuts.filter((cut) => cut.hard).map((cut) => card(context, surface, cut, ratio)),
     );
-    return cards.length === 0 ? [] : [{ scale: `1:${ratio}`, data: { cards, low: areLow(cards) } }];
+    if (cards.length === 0) return [];
+    const low = areLow(cards, pageSpace(packet.spec.print.paper, 'portrait').heightMm);
+    const placed = low ? cards.map((one) => ({ ...one, spans: [] })) : cards;
+    return [{ scale: `1:${ratio}`, data: { cards: placed, low } }];
   },
 };
 
-/** Cards on a page of the usual height, and of a lower one; what a low one holds, in mm and pieces. */
+/** Cards on a page of the usual height. */
 const A_PAGE = 6;
-const A_PAGE_LOW = 8;
-const LOW = { heightMm: 56, widthMm: 66, pieces: 3 } as const;
+
+/** A low card: how high it is at least, what stands round its drawing, and what it holds, in mm and pieces. */
+const LOW = { leastMm: 55.6, roundMm: 1.1, widthMm: 66, pieces: 3 } as const;
+
+/** The rule over the cards in two languages, in mm. */
+const RULE_MM = 8.5;
 
 /** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
 const CARD = { heightMm: 58, widthMm: 68 } as const;
 
-/** Whether lower cards save a page, and every drawing and its pieces have room on one. */
-function areLow(cards: readonly ReturnType<typeof card>[]): boolean {
-  const saves = Math.ceil(cards.length / A_PAGE_LOW) < Math.ceil(cards.length / A_PAGE);
-  return (
-    saves &&
-    cards.every(
-      ({ size, pieces }) =>
-        size.heightMm <= LOW.heightMm && size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces,
-    )
+/** Whether cards as low as their drawings allow all stand on one page, and cards of the usual height do not. */
+function areLow(cards: readonly ReturnType<typeof card>[], pageMm: number): boolean {
+  const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
+  const fit = cards.every(({ size, pieces }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces);
+  const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
+  const rows = pairs.map((pair) =>
+    Math.max(LOW.leastMm, ...pair.map(({ size }) => size.heightMm + LOW.roundMm)),
   );
+  return places > A_PAGE && fit && rows.reduce((sum, row) => sum + row, RULE_MM) <= pageMm;
+}
+
+/** The ways in which a drawing is larger than its card. */
+function spansOf({ widthMm, heightMm }: Space, limit: Space): readonly ('wide' | 'tall')[] {
+  return [
+    ...(widthMm > limit.widthMm ? (['wide'] as const) : []),
+    ...(heightMm > limit.heightMm ? (['tall'] as const) : []),
+  ];
 }
 
 function card({ packet, say }: SheetContext, surface: PacketSurface, cut: Cut, ratio: number) {
@@ -57,10 +72,7 @@ function card({ packet, say }: SheetContext, surface: PacketSurface, cut: Cut, r
     hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
-    spans: [
-      ...(drawing.widthMm > CARD.widthMm ? ['wide'] : []),
-      ...(drawing.heightMm > CARD.heightMm ? ['tall'] : []),
-    ],
+    spans: spansOf(drawing, CARD),
     size: { widthMm: drawing.widthMm, heightMm: drawing.heightMm },
     drawing: drawing.svg,
   };

@@ -4,6 +4,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { savesPage } from './savesPage.ts';
 import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 
 /** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; hard cuts have cards of their own. */
@@ -17,9 +18,10 @@ export const sawList: Sheet = {
       surface.zones.map((zone) => zoneCuts(context, surface, zone)),
     );
     const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
-    const unit = context.packet.spec.print.system;
+    const { system: unit, paper } = context.packet.spec.print;
+    const tight = savesPage(some, paper);
     return [
-      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit } }] : []),
+      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit, tight } }] : []),
       ...(sharesTiles(context)
         ? [
             {

@@ -132,7 +132,9 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
 
   test('give back every saw size as figures: whole number, space, numerator, slash, denominator', () => {
     const say = words.say(job.packet.spec.print.crew[0]!);
-    const pages = files.crew!.pages.filter(({ text }) => text.includes(say('sheet.saw-list.title')));
+    const pages = files.crew!.pages.filter(({ text }) =>
+      text.includes(say('sheet.saw-list.title', { byTile: 'no' })),
+    );
     const text = pages.map((page) => page.text).join('\n');
     const cuts = job.packet.surfaces.flatMap((surface) => surface.cuts).filter((cut) => !cut.hard);
     const lost = cuts.flatMap((cut) =>

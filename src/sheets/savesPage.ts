@@ -1,0 +1,37 @@
+import { pageSpace } from './drawingSpace.ts';
+
+/** A line of the saw list as far as its height goes. */
+interface Row {
+  readonly pieces: readonly string[];
+  readonly marks: readonly unknown[];
+  readonly next: readonly unknown[];
+  readonly many: boolean;
+}
+
+/** Zones of the saw list: lines under a fence setting, and lines that are marked by hand. */
+export type SawZones = readonly {
+  readonly fences: readonly { readonly lines: readonly Row[] }[];
+  readonly marked: readonly Row[];
+}[];
+
+/** Heights in mm: the rule over the list, a table's head with the space under it, a row and what lower rows save, a line of boxes. */
+const MM = { rule: 8, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4 } as const;
+/** Boxes side by side, where sizes stand before them and where none do. */
+const BESIDE = 4;
+const ALONE = 6;
+
+function heightOf({ pieces, marks, next, many }: Row): number {
+  const beside = marks.length + next.length > 0 && !many ? BESIDE : ALONE;
+  return Math.max(MM.row, Math.ceil(pieces.length / beside) * MM.boxes + 1);
+}
+
+/** Whether rows that are a little lower spare the list a last page with a line or two on it. */
+export function savesPage(zones: SawZones, paper: 'letter' | 'a4'): boolean {
+  const tables = zones.flatMap(({ fences, marked }) => [fences.flatMap(({ lines }) => lines), marked]);
+  const heights = tables.flatMap((rows) => (rows.length > 0 ? [MM.head, ...rows.map(heightOf)] : []));
+  const total = heights.reduce((sum, height) => sum + height, MM.rule);
+  const rows = tables.flat().length;
+  const page = pageSpace(paper, 'portrait').heightMm;
+  const over = total % page;
+  return total > page && over < rows * MM.lower + MM.row / 2;
+}
