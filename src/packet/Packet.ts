@@ -112,6 +112,9 @@ export interface CurvePoint {
   readonly tiles: number;
   readonly bound: number;
   readonly fences: number;
+  /** Boxes with what breaks, spares and what is kept; where the box is known. */
+  readonly boxes?: number;
+  readonly pieces: PacketChoice['pieces'];
 }
 
 /** A layout that begins elsewhere, laid out as far as it takes to show it. */

@@ -6,6 +6,7 @@ import type { Candidate, Layout } from '../layout/Layout.ts';
 import { layAnother } from '../layout/layAnother.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
 import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
+import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import type { Stages } from './makeSurface.ts';
 import type { CurvePoint } from './Packet.ts';
 
@@ -57,5 +58,14 @@ function isWorthIt({ candidate, tiles }: CurvePoint, known: readonly CurvePoint[
 function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): CurvePoint {
   const { tiles, bound } = countTiles(job, laid, cuts);
   const fences = new Set(cuts.cuts.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
-  return { candidate, tiles, bound, fences: fences.size };
+  const plans = Object.values(makeTilePlans(job, [laid], [cuts]));
+  const boxes = plans.reduce((sum, plan) => sum + plan.boxes, 0);
+  const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share }) => ({
+    whole,
+    fullTile,
+    shape,
+    seen,
+    share,
+  }));
+  return { candidate, tiles, bound, fences: fences.size, ...(boxes > 0 && { boxes }), pieces };
 }

@@ -22,12 +22,26 @@ export const alternatives: Sheet = {
           faults: faultLines(context, surface),
           taper: taperTable(context, surface),
           keep: startToKeep(surface),
+          proof: proofOf(context, surface),
           rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),
       },
     },
   ],
 };
+
+/** What the search proves of the chosen start; undefined where the packet is older than the search. */
+function proofOf({ say, longLength, number }: SheetContext, { start: { score, bound } }: PacketSurface) {
+  if (!score || !bound) return undefined;
+  return say('sheet.alternatives.proof', {
+    strips: longLength(score.strips),
+    stripsBound: longLength(bound.strips),
+    halves: longLength(score.halves),
+    halvesBound: longLength(bound.halves),
+    narrowest: number(score.narrowest * 100, 0),
+    narrowestBound: number(Math.ceil(bound.narrowest * 100), 0),
+  });
+}
 
 /** As many as can stand side by side on a page. */
 const MOST_OTHERS = 4;

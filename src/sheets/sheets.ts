@@ -17,6 +17,7 @@ import { rowSums } from './rowSums.ts';
 import type { Sheet } from './Sheet.ts';
 import { sawList } from './sawList.ts';
 import { setOut } from './setOut.ts';
+import { startsCurve } from './startsCurve.ts';
 import { templates } from './templates.ts';
 import { tileSheet } from './tileSheet.ts';
 import { zoneSheet } from './zoneSheet.ts';
@@ -40,6 +41,7 @@ export const sheets: readonly Sheet[] = [
   baseSheet,
   tileSheet,
   rowSums,
+  startsCurve,
   choiceSheet,
   careSheet,
   recordSheet,

@@ -1,0 +1,86 @@
+import { drawChoice, type Space } from '../drawing/index.ts';
+import { sawDown } from '../measure/index.ts';
+import type { CurvePoint, PacketSurface } from '../packet/Packet.ts';
+import { pageSpace } from './drawingSpace.ts';
+import type { Sheet, SheetPage } from './Sheet.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { startAsWish } from './startAsWish.ts';
+
+/** What does a wider narrowest cut cost in tiles? The chosen start and others on the curve, side by side at one scale. */
+export const startsCurve: Sheet = {
+  name: 'starts-curve',
+  for: 'estimator',
+  bundles: ['office', 'packet'],
+  speaks: 'owner',
+  make: (context) =>
+    context.packet.surfaces.flatMap((surface, i) =>
+      surface.curve ? [curvePage(context, surface, surface.curve, i)] : [],
+    ),
+};
+
+/** Between drawings, and what stands over and under them, in mm. */
+const GUTTER_MM = 4;
+const WORDS_MM = 92;
+
+/** Drawings of the same size for all, as wide as so many leave room for. */
+function spaceFor({ packet }: SheetContext, count: number): Space {
+  const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'landscape');
+  const columns = Math.max(2, count);
+  return { widthMm: (widthMm - 34 - (columns - 1) * GUTTER_MM) / columns, heightMm: heightMm - WORDS_MM };
+}
+
+function curvePage(
+  context: SheetContext,
+  surface: PacketSurface,
+  curve: readonly CurvePoint[],
+  i: number,
+): SheetPage {
+  const { say, packet } = context;
+  const drawings = curve.map(({ pieces }, k) =>
+    drawChoice(surface, pieces, {
+      id: `curve-${i + 1}-${k + 1}`,
+      label: say('sheet.starts-curve.drawing', { number: k + 1 }),
+      system: packet.spec.print.system,
+      say,
+      space: spaceFor(context, curve.length),
+    }),
+  );
+  return {
+    ...(i > 0 ? { suffix: surface.name } : {}),
+    landscape: true,
+    scale: `1:${drawings[0]!.ratio}`,
+    data: {
+      plans: drawings.map(({ svg }) => svg),
+      rows: rowsOf(context, curve),
+      wishes: curve.map(({ candidate }) => startAsWish(context, candidate)),
+    },
+  };
+}
+
+/** One line of figures each, the chosen start first. */
+function rowsOf({ packet, say, length, longLength, number }: SheetContext, curve: readonly CurvePoint[]) {
+  const { step } = packet.spec.print;
+  const row = (code: string, tell: (point: CurvePoint) => string) => ({
+    name: say(`sheet.starts-curve.${code}`),
+    values: curve.map(tell),
+  });
+  return [
+    row('narrowest', ({ candidate: { smallest, smallestShare } }) =>
+      say('sheet.starts-curve.narrow', {
+        size: length(sawDown(smallest, step)),
+        percent: number(smallestShare * 100, 0),
+      }),
+    ),
+    row('tiles', ({ tiles, bound }) =>
+      say('sheet.starts-curve.proved', { tiles, bound, gap: tiles - bound }),
+    ),
+    row('pieces', ({ candidate: { pieces, whole, cut } }) => `${pieces} = ${whole} + ${cut}`),
+    row('underHalf', ({ candidate }) => String(candidate.underHalf)),
+    row('hardCuts', ({ candidate }) => String(candidate.hardCuts)),
+    row('cutLength', ({ candidate }) => longLength(candidate.cutLength)),
+    row('fences', ({ fences }) => String(fences)),
+    ...(curve.some(({ boxes }) => boxes !== undefined)
+      ? [row('boxes', ({ boxes }) => String(boxes ?? ''))]
+      : []),
+  ];
+}
