@@ -7,6 +7,9 @@ import type { SheetContext } from './SheetContext.ts';
 import { savesPage } from './savesPage.ts';
 import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 
+/** Rows at the end of the list that stay on one page with the row before them. */
+const LAST_ROWS = 3;
+
 /** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; hard cuts have cards of their own. */
 export const sawList: Sheet = {
   name: 'saw-list',
@@ -20,15 +23,21 @@ export const sawList: Sheet = {
     const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
     const { system: unit, paper } = context.packet.spec.print;
     const tight = savesPage(some, paper);
+    // Rows at the end stay with those before: a page for a few of them is a page too many.
+    const lines = some.flatMap(({ fences, marked }) => [
+      ...fences.flatMap((fence) => fence.lines),
+      ...marked,
+    ]);
+    const last = lines.slice(-LAST_ROWS).map(({ key }) => key);
     return [
-      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit, tight } }] : []),
+      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit, tight, last } }] : []),
       ...(sharesTiles(context)
         ? [
             {
               suffix: 'by-tile',
               figures: { byTile: 'yes' },
               bundles: ['packet'] as const,
-              data: { byTile: sawnByTile(context), unit },
+              data: { ...sawnByTile(context), unit },
             },
           ]
         : []),
@@ -67,6 +76,7 @@ function sawLine(
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const marks = handMarks(cut);
   return {
+    key: `${surface.name} ${zone.number} ${cut.number}`,
     number: cut.number,
     pieces,
     icon: drawCutIcon(cut, tile, {

@@ -2,6 +2,12 @@ import type { Cut } from '../cuts/Cut.ts';
 import { shapeArea } from '../geometry/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tilePages } from './tilePages.ts';
+
+/** Tiles at the end of the list that stay on one page. */
+const LAST_TILES = 15;
+
+type TileLine = ReturnType<typeof tileLine>;
 
 /** What is sawn of each tile, tile by tile as they are first needed, under the zone of the first piece; the largest piece first. */
 export function sawnByTile(context: SheetContext) {
@@ -10,7 +16,21 @@ export function sawnByTile(context: SheetContext) {
     .flatMap(({ from }) => from)
     .map((one) => tileLine(context, one, zoneOf));
   const numbers = [...new Set(tiles.map(({ zone }) => zone))].sort((a, b) => a - b);
-  return numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
+  const zones = numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
+  const { low, together } = tilePages(
+    zones.map((zone) => zone.tiles),
+    context.packet.spec.print.paper,
+  );
+  return { low, byTile: zones.map((zone, at) => blocks(zone, together && at === zones.length - 1)) };
+}
+
+/** The tiles of a zone; where the end of the list stays together, its last tiles in a block of their own. */
+function blocks(
+  { number, tiles }: { readonly number: number; readonly tiles: readonly TileLine[] },
+  end: boolean,
+) {
+  const first = end ? tiles.slice(0, Math.max(0, tiles.length - LAST_TILES)) : tiles;
+  return { number, tiles: first, last: tiles.slice(first.length) };
 }
 
 /** Whether some tile gives more than one piece: only then does the order of tiles tell more than that of settings. */

@@ -24,6 +24,12 @@ function asked(sheets: (typeof demos)[number]['sheets'], template: string): stri
   return lines.flatMap(({ number, pieces }) => pieces.map((piece) => `${number} ${piece}`)).sort();
 }
 
+/** A line of the saw list tile by tile. */
+interface TileLine {
+  readonly tile: string;
+  readonly parts: readonly { readonly piece: string; readonly number: number }[];
+}
+
 describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
   const pieces = packet.surfaces.flatMap((surface) => surface.pieces.filter(({ whole }) => !whole));
   const wanted = pieces.map(({ id, cut }) => `${cut} ${id}`).sort();
@@ -48,14 +54,15 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
   test('the saw list tile by tile tells each tile that is sawn with its pieces, in the order of the zones', () => {
     const { byTile = [] } = (sheets.find(({ name }) => name === 'saw-list-by-tile')?.data ?? {}) as {
       byTile?: readonly {
-        readonly tiles: readonly {
-          readonly tile: string;
-          readonly parts: readonly { readonly piece: string; readonly number: number }[];
-        }[];
+        readonly tiles: readonly TileLine[];
+        readonly last: readonly TileLine[];
       }[];
     };
-    const told = byTile.flatMap(({ tiles }) =>
-      tiles.map(({ tile, parts }) => [tile, parts.map(({ piece, number }) => `${number} ${piece}`).sort()]),
+    const told = byTile.flatMap(({ tiles, last }) =>
+      [...tiles, ...last].map(({ tile, parts }) => [
+        tile,
+        parts.map(({ piece, number }) => `${number} ${piece}`).sort(),
+      ]),
     );
     const shared = Object.values(packet.tiles).flatMap(({ from }) => from);
     const some = shared.some(({ pieces }) => pieces.length > 1);

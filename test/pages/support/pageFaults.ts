@@ -54,7 +54,7 @@ function hasBody(words: readonly Words[], height: number): boolean {
 }
 
 /** How far down its page a sheet must reach that runs on: a page for two lines is a page too many. */
-const runsOn = 20 * mm;
+const runsOn = 30 * mm;
 
 /** Pages that their sheet runs on to with a few lines only. */
 export function shortPages({ pages }: PrintedFile): readonly string[] {

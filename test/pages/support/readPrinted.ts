@@ -42,7 +42,11 @@ async function readPage(page: PDFPageProxy, withPaths: boolean): Promise<Printed
       return { text: run.str, font: fontOf(run.fontName), size: Math.hypot(a, b), box: boxOf(run) };
     });
   const [, , width = 0, height = 0] = page.view;
-  const text = runs.map(({ str, hasEOL }) => str + (hasEOL ? '\n' : '')).join('');
+  const turned = ({ transform: [along = 0, up = 0] }: TextItem) => Math.abs(up) > Math.abs(along);
+  // Where the writing turns, the reader tells no end of line: an upright figure would run on from a level one.
+  const ends = (run: TextItem, next: TextItem | undefined) =>
+    run.hasEOL || (next !== undefined && next.str !== '' && turned(run) !== turned(next));
+  const text = runs.map((run, at) => run.str + (ends(run, runs[at + 1]) ? '\n' : '')).join('');
   const paths = withPaths ? pathBoxes(operators) : [];
   return { number: page.pageNumber, width, height, words, text, paths };
 }
