@@ -28,7 +28,7 @@ const NUMBER_MM = 11;
 const BOX_MM = 6;
 /** Found spaces have a page of their own where they would leave the plan less height than this, make it so many times smaller, or keep its names from being read. */
 const LEAST_PLAN_MM = 50;
-const MOST_SHRUNK = 2;
+const MOST_SHRUNK = 1.4;
 /** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
 const BARS_MM = 113;
 
