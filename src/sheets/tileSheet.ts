@@ -20,13 +20,15 @@ export const tileSheet: Sheet = {
     const side = drawn.length > MANY ? SMALL_MM : LARGE_MM;
     const space = { widthMm: side, heightMm: side };
     const ratio = tileScale(packet.spec.tiles, space, packet.spec.print.system);
+    const lines = groups.filter(isPlain).map((group) => lineOf(context, group));
     const data = {
+      unbroken: lines.reduce((sum, { tiles }) => sum + Math.ceil(tiles.length / 2), 0) <= FEW,
       proofs: Object.values(packet.tiles).map((plan) => ({
         ...tileProof(context, plan),
         pile: pileLine(context, plan),
       })),
       drawn: drawn.map((group, i) => ({ ...lineOf(context, group), ...drawingOf(context, group, ratio, i) })),
-      lines: groups.filter(isPlain).map((group) => lineOf(context, group)),
+      lines,
     };
     return [{ ...(drawn.length > 0 ? { scale: `1:${ratio}` } : {}), data }];
   },
@@ -36,6 +38,8 @@ export const tileSheet: Sheet = {
 const LARGE_MM = 40;
 const SMALL_MM = 26;
 const MANY = 36;
+/** Up to so many lines of plain tiles, two tiles on one, stand on one page: a page for the last of them is a page too many. */
+const FEW = 36;
 
 /** Tiles that give the same cuts. */
 interface TileGroup {
