@@ -2,6 +2,7 @@ import { benchHead, benchLine } from '../bench/benchLine.ts';
 import { buildSteps } from '../bench/buildSteps.ts';
 import { calculationSteps } from '../bench/calculationSteps.ts';
 import { comparedSteps } from '../bench/comparedSteps.ts';
+import { startSteps } from '../bench/startSteps.ts';
 import { tileSteps } from '../bench/tileSteps.ts';
 import { unchangedSteps } from '../bench/unchangedSteps.ts';
 import { placesUnder } from '../places.ts';
@@ -12,7 +13,13 @@ export async function run({ home, browser }: CommandInput): Promise<number> {
   const places = placesUnder(home);
   const withBrowser = browser ? [...buildSteps(home, browser), ...comparedSteps(places, browser)] : [];
   process.stdout.write(`${benchHead}\n`);
-  const steps = [...calculationSteps(places.jobs), ...tileSteps(), ...unchangedSteps(home), ...withBrowser];
+  const steps = [
+    ...calculationSteps(places.jobs),
+    ...startSteps(),
+    ...tileSteps(),
+    ...unchangedSteps(home),
+    ...withBrowser,
+  ];
   for (const step of steps) {
     process.stdout.write(`${benchLine(step, await step.measure())}\n`);
   }

@@ -16,8 +16,9 @@ import { SLACK } from '../search/searchPlaces.ts';
 import { searchStart } from '../search/searchStart.ts';
 import { type CurveAxis, curvePlaces, placesBeside } from './curvePlaces.ts';
 
-/** Starts laid at most for the curve. */
+/** Starts laid at most for the curve, and pieces laid for all of them together. */
 const MOST = 96;
+const MOST_PIECES = 24_000;
 
 /**
  * Starts at which the number of tiles may change, beside the chosen one: where a cut becomes half a tile less half the kerf, so that
@@ -28,7 +29,7 @@ export function curveCandidates(
   job: Pick<Job, 'saw' | 'print'>,
   surface: SurfaceSpec,
   room: Room,
-  { pattern, start, origin }: Layout,
+  { pattern, start, origin, pieces }: Layout,
 ): Candidate[] {
   const names = room.openings.map(({ name }) => name);
   const ground = makeGround(frameRoom(room, turnOf(room, surface.pattern)), names, surface, job.print.step);
@@ -64,7 +65,7 @@ export function curveCandidates(
   }
   kept.sort((a, b) => b.walls.narrowest - a.walls.narrowest);
   return kept
-    .slice(0, MOST)
+    .slice(0, Math.min(MOST, Math.floor(MOST_PIECES / pieces.length)))
     .map(({ choice, walls }) => ({ ...evaluate(ground, pattern, choice, set.ends), walls }));
 }
 

@@ -17,10 +17,7 @@ export function breakPhases({ ahead, behind, spacing, readings }: WallDirection)
       for (const depth of [absent, ...sizes, profile.depth - kept]) {
         const phase = side * (at + depth - profile.top);
         const within = phase - Math.floor(phase / spacing) * spacing;
-        for (const tick of [within - FIRM, within + FIRM]) {
-          found.add(Math.floor(tick));
-          found.add(Math.ceil(tick));
-        }
+        found.add(Math.round(within - FIRM)).add(Math.round(within + FIRM));
       }
     }
   }

@@ -1,0 +1,113 @@
+import { makeCuts } from '../../cuts/makeCuts.ts';
+import { frameRoom } from '../../layout/frame/frameRoom.ts';
+import { makeGround } from '../../layout/frame/Ground.ts';
+import { turnOf } from '../../layout/frame/turnOf.ts';
+import { makeLayout } from '../../layout/makeLayout.ts';
+import { searchStart } from '../../layout/start/search/searchStart.ts';
+import { makeCurve } from '../../packet/makeCurve.ts';
+import { makePattern } from '../../pattern/index.ts';
+import { makeRoom } from '../../room/makeRoom.ts';
+import { core } from '../Core.ts';
+import { type LeaningFloor, leaningFloor } from './leaningFloor.ts';
+import type { Step } from './Step.ts';
+import { timed } from './timed.ts';
+
+const sizes = [64, 85, 106, 127, 148, 169, 190, 207];
+const floors = (tile: string, pattern: string): LeaningFloor[] =>
+  sizes.map((wide, i) => ({ tile, pattern, wide, deep: 73 + 17 * i }));
+
+/** Rooms to 300 sq ft with walls along the pattern, each a little out of square. */
+const ALIGNED = [...floors('12 in x 12 in', 'straight'), ...floors('24 in x 12 in', '{running: 1/2}')];
+/** Rooms to 5,000 sq ft at any angle. */
+const ANY = [30, 45].flatMap((turned) =>
+  [148, 1000].map((wide): LeaningFloor => {
+    return { tile: '12 in x 12 in', pattern: `{straight: {turned: ${turned}}}`, wide, deep: 0.72 * wide };
+  }),
+);
+const HALL: LeaningFloor = { tile: '36 in x 6 in', pattern: '{running: 1/3}', wide: 1000, deep: 720 };
+
+function readied(floor: LeaningFloor) {
+  const { job } = core.readJob(leaningFloor(floor), 'leaning');
+  const surface = job?.surfaces[0];
+  const made = surface && makeRoom(surface, 'inches');
+  if (!job || !surface || !made || 'problems' in made) throw new Error('the floors of the bench are floors');
+  const { room } = made;
+  const pattern = makePattern(surface.pattern, job.tiles, job.joint);
+  const ground = makeGround(frameRoom(room, turnOf(room, surface.pattern)), [], surface, job.print.step);
+  return { job, surface, room, pattern, ground };
+}
+
+type Ready = ReturnType<typeof readied>;
+
+const wishes = { fixed: [undefined, undefined], from: [0, 0], margin: 0, offBalance: () => 0 } as const;
+const searched = ({ ground, pattern }: Ready) => searchStart(ground, pattern, wishes);
+
+/** Every 1/16 in each way: what a search without thought costs. */
+function griddled(ready: Ready): number {
+  const { scoreOf } = searchStart(ready.ground, ready.pattern, { ...wishes, fixed: [0, 0] });
+  const [wide, deep] = [ready.pattern.a[0], ready.pattern.b[1]];
+  let least = Infinity;
+  for (let x = 0; x < wide; x += 508) {
+    for (let y = 0; y < deep; y += 508) least = Math.min(least, scoreOf([x, y]).halves);
+  }
+  return least;
+}
+
+function curveOf({ job, surface, room }: Ready) {
+  const layout = makeLayout(job, surface, room);
+  if ('problems' in layout) throw new Error('the floors of the bench can be laid');
+  const stage = { surface, room, layout, cuts: makeCuts(job, layout), zones: [] };
+  return () =>
+    makeCurve(job, { ...stage, base: { cracks: [], joints: [], hollow: [], flatness: [] } as never });
+}
+
+const median = (list: number[]) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!;
+
+/** The time that a run takes on each floor, told by one of them. */
+async function over(
+  list: readonly LeaningFloor[],
+  run: (ready: Ready) => unknown,
+  tell: (all: number[]) => number,
+) {
+  const spent: number[] = [];
+  for (const floor of list) {
+    const ready = readied(floor);
+    spent.push(...(await timed(() => run(ready), { warmUps: 2, times: 1 })));
+  }
+  return [tell(spent)];
+}
+
+/** How long it takes to prove a start, and to draw the curve of narrowest cut against tiles. */
+export function startSteps(): readonly Step[] {
+  const slowest = (list: number[]) => Math.max(...list);
+  return [
+    {
+      name: 'start proved, walls along the pattern, median of 16',
+      unit: 'ms',
+      target: 10,
+      measure: () => over(ALIGNED, searched, median),
+    },
+    {
+      name: 'start proved, any room to 5,000 sq ft, slowest of 5',
+      unit: 'ms',
+      target: 500,
+      measure: () => over([...ANY, HALL], searched, slowest),
+    },
+    {
+      name: 'beside it: every 1/16 in of the same 16, median',
+      unit: 'ms',
+      measure: () => over(ALIGNED, griddled, median),
+    },
+    {
+      name: 'curve of cuts against tiles, rooms to 300 sq ft, slowest',
+      unit: 'ms',
+      target: 1000,
+      measure: async () => {
+        const spent: number[] = [];
+        for (const floor of ALIGNED)
+          spent.push(...(await timed(curveOf(readied(floor)), { warmUps: 1, times: 1 })));
+        return [slowest(spent)];
+      },
+    },
+  ];
+}
