@@ -1,4 +1,5 @@
 import type { Candidate } from '../layout/Layout.ts';
+import { SET_OUT } from '../layout/start/search/scoreAt.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
@@ -31,7 +32,10 @@ export const alternatives: Sheet = {
 };
 
 /** What the search proves of the chosen start; undefined where the packet is older than the search. */
-function proofOf({ say, longLength, number }: SheetContext, { start: { score, bound } }: PacketSurface) {
+function proofOf(
+  { say, length, longLength, number }: SheetContext,
+  { start: { score, bound } }: PacketSurface,
+) {
   if (!score || !bound) return undefined;
   return say('sheet.alternatives.proof', {
     strips: longLength(score.strips),
@@ -40,6 +44,7 @@ function proofOf({ say, longLength, number }: SheetContext, { start: { score, bo
     halvesBound: longLength(bound.halves),
     narrowest: number(score.narrowest * 100, 0),
     narrowestBound: number(Math.ceil(bound.narrowest * 100), 0),
+    setOut: length(SET_OUT),
   });
 }
 
