@@ -21,8 +21,10 @@ const SAME_SHARE = 0.005;
  */
 export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): readonly CurvePoint[] {
   if (job.status !== 'planned') return [];
+  const candidates = curveCandidates(job, surface, room, layout);
+  if (candidates.length === 0) return [];
   const own = pointOf(job, layout, cuts, layout.start.chosen);
-  const laid = curveCandidates(job, surface, room, layout).map((candidate) => {
+  const laid = candidates.map((candidate) => {
     const laid = layAnother(layout, surface, room, job.print.step, candidate);
     const other = { surface: layout.surface, cuts: groupCuts(uprightPieces(job, laid)), rows: [] };
     return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
@@ -32,11 +34,18 @@ export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): re
     .filter((one) => laid.every((other) => !isFarBetter(other, one)))
     .map(({ candidate, laid, cuts }) => pointOf(job, laid, cuts, candidate));
   others.sort((a, b) => b.candidate.smallestShare - a.candidate.smallestShare || a.tiles - b.tiles);
-  const kept: CurvePoint[] = [];
+  const kept: Counted[] = [];
   for (const one of others) {
     if (isWorthIt(one, [own, ...kept])) kept.push(one);
   }
-  return [own, ...kept.slice(0, MOST_OTHERS)];
+  return [own, ...kept.slice(0, MOST_OTHERS)].map((point) => withBoxes(job, point));
+}
+
+/** How many boxes a start takes with what breaks, spares and what is kept; only for those that are shown. */
+function withBoxes(job: Job, { laid, cuts, ...point }: Counted): CurvePoint {
+  const plans = Object.values(makeTilePlans(job, [laid], [cuts]));
+  const boxes = plans.reduce((sum, plan) => sum + plan.boxes, 0);
+  return { ...point, ...(boxes > 0 && { boxes }) };
 }
 
 type Laid = { readonly candidate: Candidate; readonly atMost: number };
@@ -55,11 +64,12 @@ function isWorthIt({ candidate, tiles }: CurvePoint, known: readonly CurvePoint[
   );
 }
 
-function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): CurvePoint {
+/** A point with what it was counted from. */
+type Counted = CurvePoint & { readonly laid: Layout; readonly cuts: Cuts };
+
+function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Counted {
   const { tiles, bound } = countTiles(job, laid, cuts);
   const fences = new Set(cuts.cuts.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
-  const plans = Object.values(makeTilePlans(job, [laid], [cuts]));
-  const boxes = plans.reduce((sum, plan) => sum + plan.boxes, 0);
   const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share }) => ({
     whole,
     fullTile,
@@ -67,5 +77,5 @@ function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Curv
     seen,
     share,
   }));
-  return { candidate, tiles, bound, fences: fences.size, ...(boxes > 0 && { boxes }), pieces };
+  return { candidate, tiles, bound, fences: fences.size, pieces, laid, cuts };
 }

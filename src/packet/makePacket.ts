@@ -19,12 +19,20 @@ import { makeSurface, type Stages } from './makeSurface.ts';
 import type { CurvePoint, Packet } from './Packet.ts';
 import { stampOf } from './stampOf.ts';
 
+/** What is asked of a packet beside what every packet has: the curve of cuts against tiles takes up to a second. */
+export interface PacketWishes {
+  readonly curve?: boolean;
+}
+
 /**
  * One measured job becomes one packet: the table of contents of the program.
  *
  * All lengths in ticks. Total: a job that cannot be laid gives its problems instead of a packet, all of them at once.
  */
-export function makePacket(job: Job): { packet: Packet } | { problems: readonly Problem[] } {
+export function makePacket(
+  job: Job,
+  { curve = false }: PacketWishes = {},
+): { packet: Packet } | { problems: readonly Problem[] } {
   const stages: Stages[] = [];
   const problems: Problem[] = [];
   for (const surface of job.surfaces) {
@@ -44,10 +52,10 @@ export function makePacket(job: Job): { packet: Packet } | { problems: readonly 
     const zones = makeZones(job, layout, cuts);
     stages.push({ surface, room: made.room, base: placing.base, layout, cuts, zones });
   }
-  return problems.length > 0 ? { problems } : { packet: assemble(job, stages) };
+  return problems.length > 0 ? { problems } : { packet: assemble(job, stages, curve) };
 }
 
-function assemble(job: Job, stages: readonly Stages[]): Packet {
+function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
   const layouts = stages.map((stage) => stage.layout);
   const tiles = makeTilePlans(
     job,
@@ -79,7 +87,7 @@ function assemble(job: Job, stages: readonly Stages[]): Packet {
     spec: job,
     surfaces: stages.map((stage, i) => ({
       ...makeSurface(job, stage),
-      ...curveOf(makeCurve(job, stage)),
+      ...(curve && curveOf(makeCurve(job, stage))),
       ...(choices[i] && { choice: choices[i] }),
     })),
     tiles,

@@ -1,7 +1,7 @@
 import type { Job } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { readJob } from '../job/readJob.ts';
-import { makePacket } from '../packet/makePacket.ts';
+import { makePacket, type PacketWishes } from '../packet/makePacket.ts';
 import type { Packet } from '../packet/Packet.ts';
 import { makeSheets, type Speaker } from '../sheets/makeSheets.ts';
 import type { Say, SheetView } from '../sheets/SheetView.ts';
@@ -13,7 +13,10 @@ export interface Core {
     text: string,
     file: string,
   ) => { readonly job?: Job; readonly problems: readonly Problem[] };
-  readonly makePacket: (job: Job) => { readonly packet: Packet } | { readonly problems: readonly Problem[] };
+  readonly makePacket: (
+    job: Job,
+    wishes?: PacketWishes,
+  ) => { readonly packet: Packet } | { readonly problems: readonly Problem[] };
   readonly makeSheets: (packet: Packet, words: Speaker) => readonly SheetView[];
   readonly sawPage: (packet: Packet, lang: string, say: Say) => SawPage;
 }

@@ -36,7 +36,7 @@ function makeOrThrow({ slug, text, file, folder }: JobFolder, { core, words }: M
     placeProblems(found, text, file).map((problem) => problemLine(problem, words, siteLanguage));
   if (!job || problems.length > 0) return { problems: lines(problems) };
   if (job.status !== 'finished' || !kept) {
-    const made = core.makePacket(job);
+    const made = core.makePacket(job, { curve: true });
     return 'packet' in made
       ? { packet: withEnglish(made.packet, words), problems: [] }
       : { problems: lines(made.problems) };

@@ -15,6 +15,8 @@ export interface FewestTiles {
 /** Work for one kind of tile: numbers of the programme's matrix gone through, and tiles looked at, which prices are then held against. */
 const PIVOTS = 800_000_000;
 const STEPS = 1_000_000;
+/** With more kinds of pieces than this no proof is likely; a three-hundredth of the work shows what can be shown. */
+const MOST_KINDS = 400;
 
 /**
  * As few tiles as are found for all pieces: by the rule of the largest piece first; where the bound says that fewer might do, by
@@ -22,10 +24,11 @@ const STEPS = 1_000_000;
  */
 export function fewestTiles(rules: TileRules): FewestTiles {
   const counts = rules.classes.map(({ pieces }) => pieces.length);
-  const budget: Budget = { pivots: { left: PIVOTS }, steps: { left: STEPS } };
+  const part = counts.length > MOST_KINDS ? 0.003 : 1;
+  const budget: Budget = { pivots: { left: PIVOTS * part }, steps: { left: STEPS * part } };
   let tiles: readonly Tile[] = shareTiles(rules, counts);
   const first = relaxedTiles(rules, { counts, groups: [], by: 'bound', begin: tiles }, budget);
-  let proof = priceList(rules, counts, first.prices, { left: STEPS });
+  let proof = priceList(rules, counts, first.prices, { left: STEPS * part });
   if (proof.bound < tiles.length) {
     const rounded = roundTiles(rules, counts, first.known, tiles.length, proof.bound, budget);
     if (rounded && rounded.length < tiles.length) tiles = rounded;

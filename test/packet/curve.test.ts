@@ -18,7 +18,7 @@ floor:
 function curveOf(text: string) {
   const read = readJob(text, 'bath');
   if (!('job' in read) || !read.job) throw new Error('the job file can be read');
-  const made = makePacket(read.job);
+  const made = makePacket(read.job, { curve: true });
   if ('problems' in made) throw new Error('the bath can be laid');
   const [surface] = made.packet.surfaces;
   return { surface: surface!, tiles: made.packet.tiles.field!, curve: surface!.curve ?? [] };

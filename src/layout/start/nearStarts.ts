@@ -35,10 +35,12 @@ export function nearStarts(
     offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
   });
   const mixes = !isSlanted(surface.pattern.turnedDeg);
-  const offers = offeredStarts(question, choices, origins, runs, fixed, mixes);
+  // Slantwise to its walls a pattern that is held on one axis has starts that differ by ticks only: the balanced ones do.
+  const held = !mixes && fixed.some((at) => at !== undefined);
+  const offers = offeredStarts(question, choices, held ? [] : origins, runs, fixed, mixes);
   const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
   const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);
-  const near = offers.filter((offer) => nearlyBest(wallsOf(offer), best, pattern));
+  const near = offers.filter((offer) => held || nearlyBest(wallsOf(offer), best, pattern));
   const balanced = offers.filter(
     ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
   );

@@ -68,11 +68,12 @@ async function over(
   list: readonly LeaningFloor[],
   run: (ready: Ready) => unknown,
   tell: (all: number[]) => number,
+  warmUps = 2,
 ) {
   const spent: number[] = [];
   for (const floor of list) {
     const ready = readied(floor);
-    spent.push(...(await timed(() => run(ready), { warmUps: 2, times: 1 })));
+    spent.push(...(await timed(() => run(ready), { warmUps, times: 1 })));
   }
   return [tell(spent)];
 }
@@ -94,9 +95,9 @@ export function startSteps(): readonly Step[] {
       measure: () => over([...ANY, HALL], searched, slowest),
     },
     {
-      name: 'beside it: every 1/16 in of the same 16, median',
+      name: 'beside it: every 1/16 in of eight of them, median',
       unit: 'ms',
-      measure: () => over(ALIGNED, griddled, median),
+      measure: () => over(ALIGNED.slice(0, 8), griddled, median, 0),
     },
     {
       name: 'curve of cuts against tiles, rooms to 300 sq ft, slowest',

@@ -17,8 +17,8 @@ import { searchStart } from '../search/searchStart.ts';
 import { type CurveAxis, curvePlaces, placesBeside } from './curvePlaces.ts';
 
 /** Starts laid at most for the curve, and pieces laid for all of them together. */
-const MOST = 96;
-const MOST_PIECES = 24_000;
+const MOST = 72;
+const MOST_PIECES = 18_000;
 
 /**
  * Starts at which the number of tiles may change, beside the chosen one: where a cut becomes half a tile less half the kerf, so that

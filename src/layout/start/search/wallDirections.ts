@@ -13,7 +13,9 @@ import type { WallDirection, WallReading } from './WallReading.ts';
 const FOCAL = 2;
 /** A wall that leans is read at places that differ by no more than this, and at no more places than `MOST_PLACES`. */
 const STEP = TICKS_PER_INCH / 16;
-const MOST_PLACES = 10;
+const MOST_PLACES = 24;
+/** A wall that leans by no more than this, in ticks, does not. */
+const ROUNDING = 4;
 /** What is left out or stays whole does so by at least this, in ticks, so that a line that is a little off makes no sliver of it. */
 const CLEAR = 32;
 /** How far a wall may lie off a direction of the pattern to be read along it, in radians. */
@@ -123,8 +125,11 @@ function readingsOf({ from, to }: FieldEdge, face: Face, normal: Point, pattern:
   const side = leftX * normal[0] + leftY * normal[1] >= 0 ? 1 : -1;
   const at = ([x, y]: Point) => side * (x * normal[0] + y * normal[1]);
   const weight = face.seen === 'focal' || face.doorway ? FOCAL : 1;
-  const leans = Math.floor(Math.abs(at(to) - at(from)) / STEP);
-  const steps = Math.min(MOST_PLACES, leans, Math.floor((2 * length) / longestSide(pattern)));
+  const lean = Math.abs(at(to) - at(from));
+  const leans = lean <= ROUNDING ? 0 : Math.ceil(lean / STEP);
+  // A chord of a curve is one of many.
+  const most = face.curve ? Math.floor((2 * length) / longestSide(pattern)) : MOST_PLACES;
+  const steps = Math.min(MOST_PLACES, leans, most);
   const shared = {
     side,
     absent: Math.max(0, face.gapMax - face.gap - pattern.joint) - CLEAR,
