@@ -26,7 +26,7 @@ export function inLanguage(text: string, lang: string): string {
 function packetOf(slug: string, text: string): Packet {
   const { job, problems } = readJob(text, `jobs/${slug}/job.yaml`, slug);
   if (!job) throw new Error(JSON.stringify(problems));
-  const made = makePacket(job, { curve: true });
+  const made = makePacket(job);
   if ('problems' in made) throw new Error(JSON.stringify(made.problems));
   return made.packet;
 }
