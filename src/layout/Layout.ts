@@ -106,6 +106,8 @@ export interface Candidate {
   readonly underHalf: number;
   /** Pieces in sight thinner than the least strip. */
   readonly thin?: number;
+  /** Pieces too thin to be sawn, in sight or not: under half of the least web. */
+  readonly slivers?: number;
   readonly nearFull: number;
   readonly webFaults: number;
   readonly hardCuts: number;

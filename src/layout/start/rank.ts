@@ -10,12 +10,15 @@ const SAME_SHIFT = 16;
 type Ranked = Omit<Candidate, 'origin' | 'reason' | 'ends'>;
 
 /**
- * Candidates, best first: the largest smallest piece in sight, then the smaller shift from balance, then openings that are easier
+ * Candidates, best first: the fewest pieces too thin to be sawn, the largest smallest piece in sight, then the smaller shift from balance, then openings that are easier
  * to cut, then fewer pieces and fewer cuts. What is still equal goes by what is less work, so that a mirrored room has the
  * mirrored choice.
  */
 export function rank<T extends Ranked>(candidates: readonly T[]): T[] {
-  const shares = groupNearly(candidates, ({ smallestShare }) => smallestShare, SAME_SHARE);
+  const sawn = groupNearly(candidates, ({ slivers = 0 }) => -slivers, 0);
+  const shares = sawn.flatMap((alike) =>
+    groupNearly(alike, ({ smallestShare }) => smallestShare, SAME_SHARE),
+  );
   return shares.flatMap((alike) => sortNearly(alike, ({ shift }) => -shift, SAME_SHIFT, byCount));
 }
 
