@@ -1,5 +1,6 @@
 import type { Candidate } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
+import { edgeAsNamed } from './edgeAsNamed.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /**
@@ -16,12 +17,9 @@ export function startAsWish(
     const [low, high] = ends[axis];
     // A cut that is less than the other end's says the place without doubt; a whole tile would say it for both ends.
     const [size, edge] = low <= high ? [low, figures.from] : [high, figures.to];
-    return [`${axis}: cut of ${length(sawDown(size, packet.spec.print.step))} at ${nameOf(String(edge))}`];
+    return [
+      `${axis}: cut of ${length(sawDown(size, packet.spec.print.step))} at ${edgeAsNamed(String(edge))}`,
+    ];
   });
   return wishes.length === 2 ? wishes.join(', ') : '';
-}
-
-/** An edge as the job file calls it: a wall split by a doorway has one name, and so has an obstacle with all its faces. */
-function nameOf(edge: string): string {
-  return edge.replace(/(?:\.\d+|:[^:]+)$/, '');
 }

@@ -1,5 +1,6 @@
 import type { AxisStart } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { edgeAsNamed } from './edgeAsNamed.ts';
 
 /**
  * The best start as a job file names it, such as `along: joint centred between D-A and B-C`, so that it stays when a reading is
@@ -17,10 +18,5 @@ export function startToKeep({ start, turn }: Pick<PacketSurface, 'start' | 'turn
 
 function centred({ wish, what, run }: AxisStart): string | undefined {
   if (wish !== 'best' || !run || (what !== 'joint' && what !== 'tile')) return undefined;
-  return `${what} centred between ${nameOf(run.from)} and ${nameOf(run.to)}`;
-}
-
-/** An edge as the job file calls it: a wall split by a doorway has one name, and so has an obstacle with all its faces. */
-function nameOf(edge: string): string {
-  return edge.replace(/(?:\.\d+|:[^:]+)$/, '');
+  return `${what} centred between ${edgeAsNamed(run.from)} and ${edgeAsNamed(run.to)}`;
 }

@@ -6,7 +6,7 @@ import { jointOnMiddle, tileOnMiddle } from './balanced.ts';
 import { AXES, type Choice, type MainRuns } from './Choice.ts';
 import type { FacingRun } from './findRuns.ts';
 import type { StartQuestion } from './StartQuestion.ts';
-import { distinct } from './sameStart.ts';
+import { distinct, sameStart } from './sameStart.ts';
 import type { Fixed } from './search/wallParts.ts';
 import { stretchOf } from './stretchOf.ts';
 
@@ -41,30 +41,19 @@ export function offeredStarts(
 const SAME_PLACE = TICKS_PER_INCH / 32;
 
 /** An origin with each coordinate that is all but balanced put where it is; both together where the walls lie slantwise. */
-function snapped(
-  origin: Point,
-  balanced: readonly Choice[],
-  { a, b, module }: Pattern,
-  mixes: boolean,
-): Point {
+function snapped(origin: Point, balanced: readonly Choice[], pattern: Pattern, mixes: boolean): Point {
   const off = (value: number, by: number) => value - Math.round(value / by) * by;
   if (!mixes) {
-    const same = balanced.find(({ origin: [x, y] }) => isNearby([x - origin[0], y - origin[1]], a, b));
+    const same = balanced.find((one) => sameStart(one.origin, origin, pattern, SAME_PLACE));
     return same ? same.origin : origin;
   }
   const on = (axis: 0 | 1) => {
-    const near = balanced.map((one) => off(one.origin[axis] - origin[axis], axis === 0 ? module[0] : b[1]));
+    const near = balanced.map((one) =>
+      off(one.origin[axis] - origin[axis], axis === 0 ? pattern.module[0] : pattern.b[1]),
+    );
     return origin[axis] + (near.find((by) => Math.abs(by) <= SAME_PLACE) ?? 0);
   };
   return [on(0), on(1)];
-}
-
-/** Whether a step is a repeat, all but a little. */
-function isNearby([x, y]: Point, a: Point, b: Point): boolean {
-  const area = a[0] * b[1] - a[1] * b[0];
-  const i = Math.round((x * b[1] - y * b[0]) / area);
-  const j = Math.round((y * a[0] - x * a[1]) / area);
-  return Math.hypot(x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]) <= SAME_PLACE;
 }
 
 /** One start for each place on an axis. */

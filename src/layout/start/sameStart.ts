@@ -11,11 +11,11 @@ export function distinct(choices: readonly Choice[], pattern: Pattern): Choice[]
   return kept;
 }
 
-/** Whether two origins put the same tiles on the floor, to within rounding. */
-export function sameStart(p: Point, q: Point, { a, b }: Pattern): boolean {
+/** Whether two origins put the same tiles on the floor, to within so many ticks; as told, to within rounding. */
+export function sameStart(p: Point, q: Point, { a, b }: Pattern, within = 4): boolean {
   const [x, y] = [p[0] - q[0], p[1] - q[1]];
   const area = a[0] * b[1] - a[1] * b[0];
   const i = Math.round((x * b[1] - y * b[0]) / area);
   const j = Math.round((y * a[0] - x * a[1]) / area);
-  return Math.hypot(x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]) <= 4;
+  return Math.hypot(x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]) <= within;
 }
