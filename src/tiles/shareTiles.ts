@@ -3,6 +3,7 @@ import type { TileRules } from './tileRules.ts';
 
 interface OpenTile {
   readonly placements: Placement[];
+  /** Of its area, where each piece takes half a kerf all round. */
   left: number;
 }
 
@@ -20,20 +21,20 @@ export function shareTiles(rules: TileRules, counts: readonly number[]): Placeme
   for (const of of queue) {
     const ways = rules.ways[of.id]!;
     for (let i = 0; i < counts[of.id]!; i++) {
-      const found = bestTile(rules, done, ways, of.area);
-      const tile = found?.tile ?? { placements: [], left: of.box.length * of.box.width };
+      const found = bestTile(rules, done, ways, rules.needs[of.id]!);
+      const tile = found?.tile ?? { placements: [], left: rules.room };
       if (!found) done.push(tile);
       tile.placements.push(found?.way ?? ways[0]!);
-      tile.left -= of.area;
+      tile.left -= rules.needs[of.id]!;
     }
   }
   return done.map(({ placements }) => placements);
 }
 
-function bestTile(rules: TileRules, tiles: readonly OpenTile[], ways: readonly Placement[], area: number) {
+function bestTile(rules: TileRules, tiles: readonly OpenTile[], ways: readonly Placement[], needs: number) {
   let best: { tile: OpenTile; way: Placement } | undefined;
   for (const tile of tiles) {
-    if (tile.left < area || (best && tile.left >= best.tile.left)) continue;
+    if (tile.left < needs || (best && tile.left >= best.tile.left)) continue;
     const way = ways.find((next) => fits(rules, tile.placements, next));
     if (way) best = { tile, way };
   }

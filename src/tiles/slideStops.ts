@@ -12,30 +12,41 @@ export type Stops = readonly [from: number, to: number];
 export function slideStops(ring: Ring, way: Point, other: Ring, least: number): Stops | undefined {
   // At either end a corner of one is exactly that far from a corner or a side of the other.
   const back: Point = [-way[0], -way[1]];
-  const moves = [
-    ...ring.flatMap((corner) => other.flatMap((point) => toCorner(corner, way, point, least))),
-    ...ring.flatMap((corner) => other.flatMap((_, i) => toSide(corner, way, other, i, least))),
-    ...other.flatMap((corner) => ring.flatMap((_, i) => toSide(corner, back, ring, i, least))),
-  ];
-  return moves.length === 0 ? undefined : [Math.min(...moves), Math.max(...moves)];
+  let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const take = (move: number) => {
+    from = Math.min(from, move);
+    to = Math.max(to, move);
+  };
+  for (const corner of ring) {
+    for (let i = 0; i < other.length; i++) {
+      toCorner(corner, way, other[i]!, least, take);
+      toSide(corner, way, other, i, least, take);
+    }
+  }
+  for (const corner of other)
+    for (let i = 0; i < ring.length; i++) toSide(corner, back, ring, i, least, take);
+  return from > to ? undefined : [from, to];
 }
 
-function toCorner([x, y]: Point, [wx, wy]: Point, [px, py]: Point, least: number): number[] {
+type Take = (move: number) => void;
+
+function toCorner([x, y]: Point, [wx, wy]: Point, [px, py]: Point, least: number, take: Take): void {
   const along = (px - x) * wx + (py - y) * wy;
   const off = side([x, y], [x + wx, y + wy], [px, py]);
-  if (Math.abs(off) > least) return [];
+  if (Math.abs(off) > least) return;
   const half = Math.sqrt((least + off) * (least - off));
-  return [along - half, along + half];
+  take(along - half);
+  take(along + half);
 }
 
-function toSide(corner: Point, way: Point, ring: Ring, i: number, least: number): number[] {
+function toSide(corner: Point, way: Point, ring: Ring, i: number, least: number, take: Take): void {
   const [from, to] = [ring[i]!, ring[(i + 1) % ring.length]!];
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy);
   const speed = -side([0, 0], [dx, dy], way) / length;
-  if (Math.abs(speed) < 1e-9) return [];
+  if (Math.abs(speed) < 1e-9) return;
   const move = (least + side(from, to, corner) / length) / speed;
   const [x, y] = [corner[0] + move * way[0] - from[0], corner[1] + move * way[1] - from[1]];
   const foot = (x * dx + y * dy) / length;
-  return foot >= 0 && foot <= length ? [move] : [];
+  if (foot >= 0 && foot <= length) take(move);
 }

@@ -7,6 +7,7 @@ interface OpenTile {
   readonly slots: Slot[];
   /** When the last of its pieces so far is set. */
   last: number;
+  /** Of its area, where each piece takes half a kerf all round. */
   left: number;
 }
 
@@ -29,7 +30,8 @@ export function smallestPile(
     .flatMap((whens, id) => whens.map((when, which): Piece => ({ id, which, when })))
     .sort((a, b) => a.when - b.when);
   let best: readonly ServedTile[] | undefined;
-  let [least, most] = [0, under - 1];
+  // A tile for each piece, where so many may be taken, lets none wait.
+  let [least, most] = [0, pieces.length <= atMost ? Math.min(0, under - 1) : under - 1];
   while (least <= most) {
     const limit = Math.floor((least + most) / 2);
     const [near, full] = (['nearest', 'fullest'] as const).map((by) => inTurn(rules, pieces, limit, by));
@@ -54,19 +56,26 @@ function inTurn(
   by: 'nearest' | 'fullest',
 ): readonly ServedTile[] {
   const tiles: OpenTile[] = [];
+  // No offcut that would have had to wait too long for one piece can wait for a later one, nor is one kept that fits none.
+  const smallest = Math.min(...rules.needs);
+  let open: OpenTile[] = [];
   /** Offcuts that wait after each piece is set. */
   const waiting = new Uint32Array(pieces.length);
   for (const { id, which, when } of pieces) {
-    const { area, box } = rules.classes[id]!;
-    const found = limit > 0 ? offcutFor(rules, tiles, id, reachBack(waiting, when, limit), by) : undefined;
+    const needs = rules.needs[id]!;
+    const from = reachBack(waiting, when, limit);
+    open = open.filter(({ last, left }) => last >= from && left >= smallest);
+    const found = offcutFor(rules, open, id, by);
     if (found) {
       for (let at = found.tile.last; at < when; at++) waiting[at]!++;
       found.tile.slots.push({ at: found.at, which, when });
       found.tile.last = when;
-      found.tile.left -= area;
+      found.tile.left -= needs;
     } else {
       const at = rules.ways[id]![0]!;
-      tiles.push({ slots: [{ at, which, when }], last: when, left: box.length * box.width - area });
+      const tile = { slots: [{ at, which, when }], last: when, left: rules.room - needs };
+      tiles.push(tile);
+      if (limit > 0) open.push(tile);
     }
   }
   return tiles.map(({ slots }) => slots);
@@ -83,14 +92,13 @@ function offcutFor(
   rules: TileRules,
   tiles: readonly OpenTile[],
   id: number,
-  from: number,
   by: 'nearest' | 'fullest',
 ): { readonly tile: OpenTile; readonly at: Placement } | undefined {
-  const { area } = rules.classes[id]!;
+  const needs = rules.needs[id]!;
   const better = (a: OpenTile, b: OpenTile) => (by === 'nearest' ? a.last > b.last : a.left < b.left);
   let best: { tile: OpenTile; at: Placement } | undefined;
   for (const tile of tiles) {
-    if (tile.last < from || tile.left < area || (best && !better(tile, best.tile))) continue;
+    if (tile.left < needs || (best && !better(tile, best.tile))) continue;
     const at = rules.ways[id]!.find((way) => fits(rules, tile, way));
     if (at) best = { tile, at };
   }

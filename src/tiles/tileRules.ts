@@ -1,4 +1,4 @@
-import { distanceShapes, ringLength, side } from '../geometry/index.ts';
+import { distanceShapes, type Point, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass, Placement } from './CutClass.ts';
 import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
@@ -102,19 +102,25 @@ function keptByTurn(
 /** The distance of two pieces, or what an edge of one has clear outside it where that is the kerf already or shows that they overlap. */
 function distanceOf(a: Placement, b: Placement, kerf: Ticks): number {
   if ((a.corners & b.corners) !== 0) return Number.NEGATIVE_INFINITY;
-  const clear = Math.max(clearOf(a, b), clearOf(b, a));
+  const clear = clearOf(a, b, kerf) || clearOf(b, a, kerf);
   if (clear >= kerf || clear <= 0) return clear;
   return distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] });
 }
 
-/** How far b lies outside that edge of a which it lies farthest outside of; less than 0 where it is outside none. */
-function clearOf({ ring: a }: Placement, { ring: b }: Placement): number {
-  let most = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < a.length; i++) {
+/** How far b lies outside that edge of a which it lies farthest outside of, or outside the first with so much clear; 0 where outside none. */
+function clearOf({ ring: a }: Placement, { ring: b }: Placement, enough: Ticks): number {
+  let most = 0;
+  for (let i = 0; i < a.length && most < enough; i++) {
     const [from, to] = [a[i]!, a[(i + 1) % a.length]!];
     let least = Number.POSITIVE_INFINITY;
-    for (const point of b) least = Math.min(least, -side(from, to, point));
-    most = Math.max(most, least / Math.hypot(to[0] - from[0], to[1] - from[1]));
+    for (let k = 0; k < b.length && least > 0; k++) least = Math.min(least, -side(from, to, b[k]!));
+    if (least > 0) most = Math.max(most, least / lengthOf(from, to));
   }
   return most;
+}
+
+/** Coordinates are whole ticks, whose squares are exact: the root alone is as true as the slower function for lengths. */
+function lengthOf(from: Point, to: Point): number {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  return Math.sqrt(dx * dx + dy * dy);
 }

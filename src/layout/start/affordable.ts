@@ -2,7 +2,7 @@ import type { StartQuestion } from './StartQuestion.ts';
 
 /** Starts laid and counted at most, and tiles at the field's edge laid for all of them together; but never fewer than a few. */
 const MOST = 50;
-const MOST_TILES = 8_000;
+const MOST_TILES = 5_000;
 const FEW = 3;
 
 /** How many starts can be laid in reasonable time: each costs about as much as the field's edge is long. */

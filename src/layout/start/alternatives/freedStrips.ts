@@ -5,6 +5,7 @@ import type { Ground } from '../../frame/Ground.ts';
 import type { Candidate } from '../../Layout.ts';
 import type { LaidPiece } from '../../pieces/LaidPiece.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
+import { affordable } from '../affordable.ts';
 import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 import { moved } from './moved.ts';
 
@@ -24,7 +25,7 @@ export function freedStrips(question: AlternativeQuestion): Candidate[] {
   const thin = border.filter((piece) => !piece.whole && piece.seen !== 'hidden' && isThin(piece, ground));
   const moves = crossedMoves(movesOn(0, thin, ground), movesOn(1, thin, ground));
   const reason = { code: 'start.freedStrips', figures: { beforeCount: before } };
-  const made = moves.slice(0, MOST).map((by) => moved(question, by, reason));
+  const made = moves.slice(0, Math.min(MOST, affordable(question))).map((by) => moved(question, by, reason));
   const better = made.filter(({ thin: after }) => (after ?? 0) < before);
   better.sort((a, b) => (a.thin ?? 0) - (b.thin ?? 0) || a.underHalf - b.underHalf || a.shift - b.shift);
   return better.slice(0, 1).map((one) => {
