@@ -32,11 +32,11 @@ const toleranceOf = (step: Ticks): number => Math.max(4, Math.floor(step / 4));
 export function describePiece(piece: OwnPiece, step: Ticks): Description {
   const tolerance = toleranceOf(step);
   const edges = outlineOf(piece, tolerance, step / 2);
-  const filled = filledOutlineOf(piece, tolerance, step / 2);
+  const arcs = edges.flatMap(({ circle }) => circle ?? []);
+  const filled = arcs.length > 0 ? filledOutlineOf(piece, tolerance, step / 2) : edges;
   const factory = new Set(edges.flatMap(({ on }) => on ?? []));
   const form = formOf(filled);
   const base = baseSizes(filled, form, factory, piece, step);
-  const arcs = edges.flatMap(({ circle }) => circle ?? []);
   const sizes = [...base.sizes, ...roundSizes(piece, arcs, factory, step)];
   return {
     kind: kindOf(

@@ -45,12 +45,14 @@ function edgesOf(corners: readonly Corner[], box: TileBox): OutlineEdge[] {
 }
 
 function sideOf(from: Point, to: Point, box: TileBox): TileSide | undefined {
-  const near = (axis: 0 | 1, at: number) =>
-    Math.abs(from[axis] - at) <= ON_SIDE && Math.abs(to[axis] - at) <= ON_SIDE;
-  if (near(0, 0)) return 'left';
-  if (near(0, box.length)) return 'right';
-  if (near(1, 0)) return 'bottom';
-  return near(1, box.width) ? 'top' : undefined;
+  if (bothNear(from[0], to[0], 0)) return 'left';
+  if (bothNear(from[0], to[0], box.length)) return 'right';
+  if (bothNear(from[1], to[1], 0)) return 'bottom';
+  return bothNear(from[1], to[1], box.width) ? 'top' : undefined;
+}
+
+function bothNear(one: number, other: number, at: number): boolean {
+  return Math.abs(one - at) <= ON_SIDE && Math.abs(other - at) <= ON_SIDE;
 }
 
 function fill(corners: readonly Corner[], box: TileBox): Corner[] {
