@@ -68,6 +68,8 @@ export interface TileSpec {
   readonly name: string;
   /** Readings as taken: [length, width] each. */
   readonly readings: readonly (readonly [Ticks, Ticks])[];
+  /** What the tile is where it is no rectangle; its length and width are then its extents as it lies in its pattern. */
+  readonly shape?: TileShape;
   /** Mean of the readings, along and across. */
   readonly length: Ticks;
   readonly width: Ticks;
@@ -93,6 +95,18 @@ export interface TileSpec {
   readonly onHand: number;
   readonly mockUp?: { readonly by: string; readonly date: string };
 }
+
+export type TileShape =
+  /** Length is across flats, width across points. */
+  | { readonly kind: 'hexagon' }
+  /** Length and width are across flats; `corner` is what the cut corner takes of each side. */
+  | { readonly kind: 'octagon'; readonly corner: Ticks }
+  /** Length and width are its diagonals. */
+  | { readonly kind: 'rhombus' }
+  /** Ends stand upright; the long sides rise by `rise` from end to end. */
+  | { readonly kind: 'chevron'; readonly rise: Ticks }
+  /** Length and width are its diameter. */
+  | { readonly kind: 'round' };
 
 export interface SurfaceSpec {
   readonly name: string;
@@ -253,18 +267,53 @@ export interface FromWall {
   readonly distance: Ticks;
 }
 
+export type PatternName =
+  | 'straight'
+  | 'running'
+  | 'herringbone'
+  | 'basketweave'
+  | 'twoSquares'
+  | 'windmill'
+  | 'threeSizes'
+  | 'fourSizes'
+  | 'hexagon'
+  | 'octagonAndDot'
+  | 'rhombus'
+  | 'chevron'
+  | 'pennyRound'
+  | 'own';
+
 export interface PatternSpec {
-  readonly name: 'straight' | 'running';
-  /** Key of the tile. */
+  readonly name: PatternName;
+  /** Key of the tile; the first one where there are several. */
   readonly tile: string;
+  /** Keys of all tiles of a pattern of several, in the pattern's own order. */
+  readonly tiles?: readonly string[];
   /** Running bond: shift of each course as a fraction of the module, in lowest terms, or a length. */
   readonly offset?: { readonly numerator: number; readonly denominator: number } | { readonly length: Ticks };
   /** Courses step the same way each time, or go back and forth. */
   readonly stepping?: 'stepping' | 'alternating';
+  /** Tiles that lie side by side as one: herringbone 1 or 2, basketweave 2 and more. */
+  readonly group?: number;
+  /** Tiles of two colours that alternate in the place of the first tile. */
+  readonly checker?: readonly [string, string];
+  readonly own?: OwnRepeat;
   /** Angle in degrees of the tile's length, counter-clockwise from the wall `along`. */
   readonly turnedDeg: number;
   /** Wall that the pattern is square to; the first wall unless said. */
   readonly along: string;
+}
+
+/** A pattern of the owner's own, counted in modules of its smallest side with one joint. */
+export interface OwnRepeat {
+  readonly repeat: readonly [Point, Point];
+  readonly places: readonly {
+    readonly tile: string;
+    /** Lower left corner of the tile. */
+    readonly at: Point;
+    /** Its longer side stands upright. */
+    readonly stands: boolean;
+  }[];
 }
 
 /** Where the pattern starts on one axis of its own frame. Edge names are walls, doorways (their door line) or obstacles. */

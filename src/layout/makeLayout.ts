@@ -1,7 +1,7 @@
 import { shapeArea, unite } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
-import { makePattern, type Pattern } from '../pattern/index.ts';
+import { makePattern, type Pattern, patternProblems } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
@@ -36,6 +36,8 @@ export function makeLayout(
   const pattern = withJoint(job.joint);
   const tooMany = tooManyPieces(surface, room, pattern);
   if (tooMany) return { problems: [tooMany] };
+  const open = patternProblems(pattern, surface.pattern, job.tiles, job.print.system);
+  if (open.length > 0) return { problems: open.map((one) => ofPattern(surface, one)) };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
   const ground = makeGround(
@@ -116,6 +118,10 @@ function tooManyPieces({ name }: SurfaceSpec, { field }: Room, { a, b, tiles }: 
   if (about <= MOST_PIECES) return null;
   const figures = { pieces: about, limit: MOST_PIECES };
   return { code: 'tooManyPieces', path: [name, 'pattern'], found: `${about}`, figures };
+}
+
+function ofPattern({ name }: SurfaceSpec, found: Pick<Problem, 'code' | 'figures'>): Problem {
+  return { ...found, path: [name, 'pattern'], found: name };
 }
 
 function noPieces({ name }: SurfaceSpec): Problem {

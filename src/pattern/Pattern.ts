@@ -1,17 +1,36 @@
 import type { Point, Ring } from '../geometry/index.ts';
+import type { Ticks } from '../measure/index.ts';
 
-/** A pattern as pure repetition: tile k of repeat (i, j) stands at `i·a + j·b` plus its own place. All in ticks. */
+/** A pattern as pure repetition: tile k of repeat (i, j) stands at `i·a + j·b` plus its own place. All in ticks; a × b is over 0. */
 export interface Pattern {
   readonly name: string;
   readonly a: Point;
   readonly b: Point;
   readonly tiles: readonly PatternTile[];
   readonly joint: number;
-  /** Spacing of the straight joints along x and y of the frame, where there are any: used by chalk lines, zones and rows. */
+  /** Spacing along x and y of the frame of the straight joints, and where there are none of the lines that chalk follows. */
   readonly module: Point;
+  /** Along x and y, what columns and rows are counted by; the module where there is none. */
+  readonly step?: Point;
   /** True when a joint runs straight through on that axis: lines x = const (vertical) and y = const (horizontal). */
   readonly straightX: boolean;
   readonly straightY: boolean;
+  /** True where tiles of one size lie along x, course on course; how such a floor begins can be read off its walls. */
+  readonly inCourses: boolean;
+  /** What keeps the joints of this pattern from being of one width, where they are not. */
+  readonly closing?: Closing;
+}
+
+/** A tile that is too short for its place: joints beside it are wider than the others. */
+export interface Closing {
+  readonly tile: string;
+  readonly side: 'length' | 'width';
+  readonly has: Ticks;
+  /** The side that would make all joints alike. */
+  readonly needs: Ticks;
+  /** Narrowest and widest joint of the pattern as it is laid. */
+  readonly least: Ticks;
+  readonly most: Ticks;
 }
 
 export interface PatternTile {

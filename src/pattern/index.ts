@@ -1,3 +1,4 @@
 export * from './columnAndRow.ts';
 export * from './makePattern.ts';
 export * from './Pattern.ts';
+export * from './patternProblems.ts';

@@ -28,5 +28,6 @@ export function straight(tile: Pick<TileSpec, 'key' | 'length' | 'width'>, joint
     module: [along, across],
     straightX: true,
     straightY: true,
+    inCourses: true,
   };
 }

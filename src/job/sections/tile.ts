@@ -12,6 +12,7 @@ import { text } from '../values/text.ts';
 import { tileRun } from '../values/tileRun.ts';
 import { yesNo } from '../values/yesNo.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
+import { type Shaped, shapeOf, tileShapes } from './tileShape.ts';
 
 const edge = oneOf(['rectified', 'calibrated', 'natural']);
 const turns = oneOf(['any', 'half', 'none']);
@@ -32,7 +33,11 @@ const boxSchema = z
 export const tileSchema = z
   .strictObject({
     name: leaf(text, 'What the tile is called on the sheets.').optional(),
-    read: listOf(pair, 'Length x width of several tiles, as measured with a caliper or a good tape.'),
+    read: listOf(
+      pair,
+      'Length x width of several tiles, as measured with a caliper or a good tape.',
+    ).optional(),
+    ...tileShapes,
     run: leaf(
       tileRun,
       'Tiles laid out dry in a row with their joints, along their length, and what they read.',
@@ -107,17 +112,31 @@ function checkRunOf(key: string, given: GivenTile, length: Ticks, joint: Ticks, 
   trouble(notes, 'runDisagrees', ['tile', key, 'run'], figures);
 }
 
+/** A tile has its sides read, or is of one other shape. */
+function sidesOf({ read, ...given }: GivenTile, path: readonly string[], notes: Notes): Shaped {
+  const shapes = Object.keys(tileShapes).filter((key) => given[key as 'round'] !== undefined);
+  if (!read && shapes.length === 0) trouble(notes, 'missing', [...path, 'read'], { key: 'read' }, true);
+  if (shapes.length > (read ? 0 : 1))
+    trouble(notes, 'oneTileShape', path, { keys: [...(read ? ['read'] : []), ...shapes].join(', ') }, true);
+  const { hexagon, octagon, rhombus, chevron, round } = given;
+  const shaped = shapeOf({ hexagon, octagon, rhombus, chevron, round }, path, notes);
+  if (shaped) return shaped;
+  const readings = read ?? [pair.standIn];
+  const sides = meanSides(
+    readings.map(([first]) => first),
+    readings.map(([, second]) => second),
+  );
+  return { readings, ...sides };
+}
+
 function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): TileSpec {
   const path = ['tile', key];
-  const lengths = given.read.map(([first]) => first);
-  const widths = given.read.map(([, second]) => second);
   if (given.box && given.box['on hand'] === undefined) noteDefault(notes, [...path, 'box', 'on hand'], '0');
-  const sides = meanSides(lengths, widths);
+  const sides = sidesOf(given, path, notes);
   checkRunOf(key, given, sides.length, joint, notes);
   return {
     key,
     name: given.name ?? key,
-    readings: given.read,
     ...sides,
     ...(given.run ? { run: given.run } : {}),
     thickness: orDefault(notes, given.thick, [...path, 'thick'], { inches: '3/8 in', mm: '9 mm' }, size),

@@ -37,6 +37,22 @@ export const some: Reader<number> = {
 };
 
 /**
+ * A number of modules, either way: `2`, `-1`, `0.5`.
+ *
+ * @example
+ * modules.read('-1') //=> { ok: true, value: -1 }
+ * modules.read('two').code //=> 'notModules'
+ */
+export const modules: Reader<number> = {
+  read: (value) => {
+    const text = String(value).trim();
+    return /^-?\d{1,3}(?:\.\d{1,6})?$/.test(text) ? good(Number(text)) : bad('notModules');
+  },
+  standIn: Number.NaN,
+  json: { type: 'number' },
+};
+
+/**
  * A price in the money of the job.
  *
  * @example
@@ -107,6 +123,15 @@ export const innerAngle = angle((number) => number > 0 && number < 360);
  * turn.read(-45) //=> { ok: true, value: -45 }
  */
 export const turn = angle((number) => Math.abs(number) <= 360);
+
+/**
+ * The angle between two sides of a tile, in degrees: 20 to 90.
+ *
+ * @example
+ * slant.read(45) //=> { ok: true, value: 45 }
+ * slant.read(120).code //=> 'notAnAngle'
+ */
+export const slant = angle((number) => number >= 20 && number <= 90);
 
 /**
  * The year a house was built; undefined for `unknown`.

@@ -72,6 +72,7 @@ export function layFloor(floor: Floor): Layout {
       module,
       straightX: shift === 0,
       straightY: true,
+      inCourses: true,
     },
     origin,
     start: {} as Layout['start'],

@@ -1,0 +1,102 @@
+import { printLength, TICKS_PER_64TH } from '../../measure/index.ts';
+import type { OwnRepeat, PatternName, PatternSpec, TileSpec } from '../Job.ts';
+import type { Path } from '../shape/Trouble.ts';
+import { type Notes, noteDefault, trouble } from './Notes.ts';
+import { PATTERN_KEYS, type PatternKey } from './patternKeys.ts';
+import { tileKey } from './tileKey.ts';
+
+interface Given {
+  readonly tile?: string | undefined;
+  readonly tiles?: readonly string[] | undefined;
+  readonly checker?: readonly [string, string] | undefined;
+}
+
+type Tiles = Pick<PatternSpec, 'tile' | 'tiles' | 'checker'>;
+
+/** The tiles that a pattern takes, by name; in a checker the first color stands for both. */
+export function patternTiles(
+  name: PatternName,
+  given: Given,
+  own: OwnRepeat | undefined,
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): Tiles {
+  const checker = given.checker && checkerOf(given.checker, tiles, path, notes);
+  const shapes: PatternKey['shapes'] = PATTERN_KEYS.find((one) => one.name === name)?.shapes ?? ['rectangle'];
+  const keys = own
+    ? [...new Set(own.places.map(({ tile }) => tile))]
+    : keysFor(shapes.length, given, checker?.[0], tiles, path, notes);
+  checkShapes(name, own ? keys.map(() => 'rectangle' as const) : shapes, keys, tiles, path, notes);
+  return {
+    tile: keys[0] ?? '',
+    ...(keys.length > 1 && { tiles: keys }),
+    ...(checker && { checker }),
+  };
+}
+
+function keysFor(
+  count: number,
+  given: Given,
+  first: string | undefined,
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): readonly string[] {
+  if (given.tiles) {
+    const keys = given.tiles.map((one, i) => tileKey(one, tiles, [...path, 'tiles', i], notes));
+    if (keys.length !== count)
+      trouble(notes, 'patternTiles', [...path, 'tiles'], { count, has: keys.length }, true);
+    return keys;
+  }
+  if (count === 1) return [first ?? tileKey(given.tile, tiles, [...path, 'tile'], notes)];
+  if (tiles.length < count && tiles.length > 0)
+    trouble(notes, 'patternTiles', path, { count, has: tiles.length }, true);
+  const keys = tiles.slice(0, count).map(({ key }) => key);
+  noteDefault(notes, [...path, 'tiles'], keys.join(', '));
+  return keys;
+}
+
+/** Two tiles of one size; what a sixty-fourth of an inch parts is one size. */
+function checkerOf(
+  names: readonly [string, string],
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): readonly [string, string] {
+  const [one, other] = names.map((name, i) => tileKey(name, tiles, [...path, 'checker', i], notes));
+  const [a, b] = [one, other].map((key) => tiles.find((tile) => tile.key === key));
+  if (a && b && Math.max(Math.abs(a.length - b.length), Math.abs(a.width - b.width)) > TICKS_PER_64TH) {
+    const say = ({ length, width }: TileSpec) =>
+      `${printLength(length, notes.system)} x ${printLength(width, notes.system)}`;
+    trouble(notes, 'checkerSizes', [...path, 'checker'], {
+      one: a.name,
+      size: say(a),
+      other: b.name,
+      otherSize: say(b),
+    });
+  }
+  return [one!, other!];
+}
+
+function checkShapes(
+  name: PatternName,
+  shapes: PatternKey['shapes'],
+  keys: readonly string[],
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): void {
+  keys.forEach((key, i) => {
+    const tile = tiles.find((one) => one.key === key);
+    const wanted = shapes[i];
+    if (!tile || !wanted || (tile.shape?.kind ?? 'rectangle') === wanted) return;
+    const pattern = PATTERN_KEYS.find((one) => one.name === name)?.key ?? name;
+    trouble(notes, 'patternShape', path, {
+      pattern,
+      tile: tile.name,
+      wanted,
+      is: tile.shape?.kind ?? 'rectangle',
+    });
+  });
+}
