@@ -3,7 +3,6 @@ import { groupCuts } from '../cuts/groupCuts.ts';
 import { uprightPieces } from '../cuts/uprightPieces.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
-import { layAnother } from '../layout/layAnother.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
 import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
@@ -24,8 +23,7 @@ export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): re
   const candidates = curveCandidates(job, surface, room, layout);
   if (candidates.length === 0) return [];
   const own = pointOf(job, layout, cuts, layout.start.chosen);
-  const laid = candidates.map((candidate) => {
-    const laid = layAnother(layout, surface, room, job.print.step, candidate);
+  const laid = candidates.map(({ candidate, laid }) => {
     const other = { surface: layout.surface, cuts: groupCuts(uprightPieces(job, laid)), rows: [] };
     return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
   });

@@ -10,9 +10,14 @@ import type { Choice, MainRuns } from './Choice.ts';
 import { laidEnds } from './laidEnds.ts';
 import { reasonsOf } from './reasonsOf.ts';
 
-/** A start with what it makes of the floor: counted piece by piece, not estimated. */
-export function evaluate(ground: Ground, pattern: Pattern, choice: Choice, runs: MainRuns): Candidate {
-  const laid = layTiles(ground, pattern, choice.origin);
+/** A start with what it makes of the floor: counted piece by piece, not estimated. `laid` are its tiles, where they are laid already. */
+export function evaluate(
+  ground: Ground,
+  pattern: Pattern,
+  choice: Choice,
+  runs: MainRuns,
+  laid: Laid = layTiles(ground, pattern, choice.origin),
+): Candidate {
   return { ...countsOf(ground, pattern, laid), ...placeOf(ground, pattern, choice, runs) };
 }
 

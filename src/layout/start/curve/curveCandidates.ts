@@ -6,6 +6,8 @@ import { frameRoom } from '../../frame/frameRoom.ts';
 import { makeGround } from '../../frame/Ground.ts';
 import { turnOf } from '../../frame/turnOf.ts';
 import type { AxisStart, Candidate, Layout } from '../../Layout.ts';
+import { layTiles } from '../../pieces/layTiles.ts';
+import { relaid } from '../../relaid.ts';
 import { AXES, type Choice } from '../Choice.ts';
 import { candidateSet } from '../candidateSet.ts';
 import { evaluate } from '../evaluate.ts';
@@ -20,6 +22,12 @@ import { type CurveAxis, curvePlaces, placesBeside } from './curvePlaces.ts';
 const MOST = 72;
 const MOST_PIECES = 18_000;
 
+/** A start for the curve, and the layout it makes: that of the chosen start with other pieces. */
+export interface CurveLaid {
+  readonly candidate: Candidate;
+  readonly laid: Layout;
+}
+
 /**
  * Starts at which the number of tiles may change, beside the chosen one: where a cut becomes half a tile less half the kerf, so that
  * one tile gives two, or a whole tile, or what another cut leaves. None that has more strips along the walls in sight; each laid
@@ -29,8 +37,9 @@ export function curveCandidates(
   job: Pick<Job, 'saw' | 'print'>,
   surface: SurfaceSpec,
   room: Room,
-  { pattern, start, origin, pieces }: Layout,
-): Candidate[] {
+  layout: Layout,
+): CurveLaid[] {
+  const { pattern, start, origin, pieces } = layout;
   const names = room.openings.map(({ name }) => name);
   const ground = makeGround(frameRoom(room, turnOf(room, surface.pattern)), names, surface, job.print.step);
   const runs = axisRuns(ground);
@@ -64,9 +73,11 @@ export function curveCandidates(
     kept.push({ choice: choiceAt(at, start, set, pattern), walls });
   }
   kept.sort((a, b) => b.walls.narrowest - a.walls.narrowest);
-  return kept
-    .slice(0, Math.min(MOST, Math.floor(MOST_PIECES / pieces.length)))
-    .map(({ choice, walls }) => ({ ...evaluate(ground, pattern, choice, set.ends), walls }));
+  return kept.slice(0, Math.min(MOST, Math.floor(MOST_PIECES / pieces.length))).map(({ choice, walls }) => {
+    const laid = layTiles(ground, pattern, choice.origin);
+    const candidate = { ...evaluate(ground, pattern, choice, set.ends, laid), walls };
+    return { candidate, laid: relaid(layout, ground, laid, choice.origin) };
+  });
 }
 
 /** The widest strip that is left out as gap at a face. */
