@@ -44,6 +44,8 @@ function cutAtCurve(surface: PacketSurface, wall: Point, towards: Point): Ticks 
 const off = 4;
 /** How far words may slide along the wall to find room, in mm. */
 const slides = [0, 4, 8, 12, 18, 24, 32];
+/** And past a doorway, whose words and line take the wall beside the chalk line. */
+const farSlides = [42, 52, 62, 72];
 
 interface EndCut {
   readonly words: string;
@@ -102,8 +104,10 @@ function beside({ words, wall, towards }: EndCut, taken: Taken): Mark | undefine
   const [outX, outY] = direction(towards);
   const out = Math.atan2(outY, outX);
   const shift = textWidth(words, sizes.note) / 2 + 4;
-  const places = [off, 2.25 * off].flatMap((away) =>
-    slides.flatMap((by) => [shift + by, -shift - by].map((along) => ({ away, along }))),
+  const places = [slides, farSlides].flatMap((some) =>
+    [off, 2.25 * off].flatMap((away) =>
+      some.flatMap((by) => [shift + by, -shift - by].map((along) => ({ away, along }))),
+    ),
   );
   const tries = places.map(({ away, along }) =>
     text(move(move(wall, out, away), out - Math.PI / 2, along), words, { turn: outX === 0 ? 0 : 90 }),

@@ -100,6 +100,9 @@ function zeroOf({ both, end, distance, at }: ChalkMark, edge: PacketEdge, surfac
 
 const OFFS = [3.4, -3.4, 8, -8, 12, -12, 16, 20, 24];
 const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1, 1.1, 1.2, 1.4, 1.8, -0.2, -0.4];
+/** Sizes drawn shorter than this, in mm of paper, and how far from their beginning their words may stand as well. */
+const SHORT = 10;
+const PAST = [10, -10, 14, -14, 18, -18];
 
 /** Inside the wall: a dot at the zero, an arrow at the mark, and the size beside the line where it has a place. */
 function runningSize({ words, zero, at, inward, level }: Running, taken: Taken) {
@@ -113,11 +116,13 @@ function runningSize({ words, zero, at, inward, level }: Running, taken: Taken) 
     path([from, to], 'dimension'),
     arrowHead(to, angle),
   ];
+  const far = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  // Shares of a short size hardly move its words: they may stand past it too.
+  const places = [...SHARES.map((share) => share * far), ...(far < SHORT ? PAST : [])];
   const tries = OFFS.flatMap((off) =>
-    SHARES.map((share) => {
-      const spot: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-      return text(move(spot, inward, off), words, { turn, weight: 700, clear: 'all' });
-    }),
+    places.map((by) =>
+      text(move(move(from, angle, by), inward, off), words, { turn, weight: 700, clear: 'all' }),
+    ),
   );
   const own = takenBy(along);
   return { along, words: firstApart(tries, { ...taken, lines: [...taken.lines, ...own.lines] }) };

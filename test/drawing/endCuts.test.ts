@@ -40,3 +40,27 @@ test('a curved wall ends it in the cut where the chalk line meets its arc', () =
 test('one that bends into the room too', () => {
   expect(endCutsOf('{read: 10 ft, middle: 6 in in}')).toContain('endCut 5 1/2 in 46');
 });
+
+// The bath's own door at A: the axis leaves the room between A and the doorway, whose words and line take the wall.
+test('words stand past a doorway rather than across its line', () => {
+  const file = `
+title: One door
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 7 13/16 in x 7 13/16 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 106 in, B-C: 60 in, C-D: 106 in, D-A: 60 in}
+  doorways:
+    hall: {in: D-A, from A: 5 in, clear: 28 in, wall: 4 1/2 in, door line: 2 1/4 in, beyond: wood}
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const [surface] = made.packet.surfaces;
+  const { chalk } = surface!;
+  const low = { ...surface!, chalk: { ...chalk, crossing: [chalk.crossing[0], 1174] as const, lines: [] } };
+  const { svg } = drawPlan(low, { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space });
+  const [door, ...ends] = textsIn(svg).filter(({ words }) => /^(door|endCut)/.test(words));
+  const left = ends.reduce((a, b) => (b.left < a.left ? b : a));
+  expect(door!.words).toBe('door hall wood');
+  expect(left.bottom).toBeLessThan(door!.top);
+});

@@ -88,6 +88,55 @@ describe('chalk lines', () => {
     expect(chalk.lines.every(({ snappable }) => snappable)).toBe(true);
   });
 
+  test('keep off a wall that a whole tile starts at, even where no other joint that way has two marks', () => {
+    const against = (wall: string, along: string, out: string, from: string, touch: boolean) =>
+      ({
+        ...wallFacts({ meets: 'cabinet', touch }),
+        name: `cabinet at ${wall}`,
+        shape: {
+          kind: 'rectangle',
+          along: ticks(along),
+          out: ticks(out),
+          from: [
+            { wall, distance: 0 },
+            { wall: 'A-B', distance: ticks(from) },
+          ],
+        },
+      }) as const;
+    const surface = surfaceOf(rectangle(ticks('108 in'), ticks('60 in')), {
+      walls: { 'C-D': { seen: 'hidden' } },
+      obstacles: [
+        against('B-C', '60 in', '30 in', '0 in', true),
+        against('D-A', '55 in', '2 in', '5 in', false),
+      ],
+      start: { across: { kind: 'tile', on: 'A-B' } },
+    });
+    const { crossing, lines } = layOut(job, surface).layout.chalk;
+    expect(crossing[1]).toBeGreaterThan(ticks('6 in'));
+    expect(crossing[1]).toBeLessThan(ticks('54 in'));
+    expect(lines.map(({ snappable }) => snappable)).toEqual([true, false]);
+  });
+
+  test('do not end at the corner of what stands in the room, where the next joint is as good', () => {
+    const cabinet = {
+      ...wallFacts({ meets: 'cabinet' }),
+      name: 'cabinet',
+      shape: {
+        kind: 'rectangle',
+        along: ticks('40 in'),
+        out: ticks('49 3/4 in'),
+        from: [
+          { wall: 'C-D', distance: 0 },
+          { wall: 'D-A', distance: 0 },
+        ],
+      },
+    } as const;
+    const start = { across: { kind: 'tile', on: 'A-B' } } as const;
+    // A joint lies 48 5/32 in off A-B; the cabinet begins at 48 1/4 in.
+    const { crossing } = layOut(job, surfaceOf(room, { obstacles: [cabinet], start })).layout.chalk;
+    expect(Math.abs(crossing[1] - ticks('48 1/4 in'))).toBeGreaterThan(ticks('1 in'));
+  });
+
   test('lie slantwise where the pattern does, with marks on the walls they hit', () => {
     const { layout: slanted } = layOut(job, surfaceOf(room, { pattern: { turnedDeg: 45 } }));
     expect(slanted.chalk.lines.flatMap(({ marks }) => marks)).toHaveLength(4);

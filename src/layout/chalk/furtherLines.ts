@@ -5,6 +5,7 @@ import { modulesInReach, REACH } from '../../trade/index.ts';
 import type { ChalkLine, FramedRoom } from '../Layout.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
 import type { Faces } from './Faces.ts';
+import { isBeside, roomBeside } from './isBeside.ts';
 
 /**
  * Lines beside the two through the crossing, on every so-manieth joint, as many modules apart as a reach
@@ -19,10 +20,12 @@ export function furtherLines(
     const own = main[axis];
     if (!own || (axis === 0 && !pattern.straightX && pattern.b[0] !== 0)) return [];
     const at = own.from[axis];
+    const near = roomBeside(pattern.module[axis], system);
     const step = pattern.module[axis] * modulesInReach(pattern.module[axis], REACH.value[system]);
     return places(at, step, axis, frame, pattern.module[axis] / 2).flatMap((place) =>
       jointLine(place, axis, faces)
         .stretches.filter((stretch) => apartOf(stretch) >= leastApart(system))
+        .filter((stretch) => !isBeside(stretch, faces, near))
         .filter(
           ({ from, to }) =>
             place !== at || !(from === own.from || to === own.to || overlaps(own, from, axis)),

@@ -3,6 +3,7 @@ import type { ChalkLine, LaterLines, Layout, Piece } from '../Layout.ts';
 import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart, type Stretch } from './chalkLine.ts';
 import type { Faces } from './Faces.ts';
+import { isBeside, roomBeside } from './isBeside.ts';
 import { jointsOn } from './jointsOn.ts';
 import { finish } from './makeChalk.ts';
 
@@ -76,7 +77,10 @@ function bestStretch(
     (at) => at >= low + least && at <= high - least,
   );
   const all = joints.flatMap((at) => jointLine(at, axis, faces).stretches);
-  const good = all.filter((stretch) => apartOf(stretch) >= leastApart(system));
+  const near = roomBeside(pattern.module[axis], system);
+  const good = all.filter(
+    (stretch) => apartOf(stretch) >= leastApart(system) && !isBeside(stretch, faces, near),
+  );
   const most = Math.max(0, ...good.map(apartOf));
   const nearly = good.filter((stretch) => apartOf(stretch) >= 0.98 * most);
   return nearly[Math.floor(nearly.length / 2)];

@@ -10,6 +10,7 @@ import type { Faces } from './Faces.ts';
 import { faceOffsets } from './faceOffsets.ts';
 import { fromOneZero } from './fromOneZero.ts';
 import { furtherLines } from './furtherLines.ts';
+import { endsAtCorner, isBeside, roomBesideMain } from './isBeside.ts';
 import { jointsOn } from './jointsOn.ts';
 import { lineError, squaredError } from './lineError.ts';
 import { squareCheck } from './squareCheck.ts';
@@ -32,7 +33,14 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
   const faces = facesOf(question);
   const upright = jointsOn(0, frame, pattern, courseOrigin(question)).map((at) => jointLine(at, 0, faces));
   const level = jointsOn(1, frame, pattern, origin).map((at) => jointLine(at, 1, faces));
-  const best = bestCrossing(upright, level, middle, leastApart(system));
+  const near = pattern.module.map((module) => roomBesideMain(module, system));
+  const best = bestCrossing({
+    joints: [upright, level],
+    middle,
+    least: leastApart(system),
+    isBeside: (stretch, axis) => isBeside(stretch, faces, near[axis]!),
+    endsAtCorner: (stretch) => endsAtCorner(stretch, faces, system),
+  });
   if (!best) return { crossing: middle, lines: [], check: { legs: [0, 0], diagonal: 0 } };
   const { crossing, stretches } = best;
   const check = squareCheck(crossing, stretches, faces.floor, system);
