@@ -15,59 +15,80 @@ export function scoreAt(direction: WallDirection, phase: number, reach = 0): Wal
   let [strips, halves, narrowest] = [0, 0, 1];
   const { ahead, behind, spacing, readings } = direction;
   // Every start within reach may be off to what lies in between; beyond that one of them may have the best of it.
-  const cutIn = reach < SET_OUT ? worstCut : bestCut;
+  const add = reach < SET_OUT ? addWorst : addBest;
   const off = Math.abs(reach - SET_OUT);
+  const sum: Sum = { thin: 0, lacks: 0, share: 1 };
   for (const reading of readings) {
-    const profiles = reading.side > 0 ? ahead : behind;
     const lowest = reading.side * phase - off - reading.at;
-    let [thin, lacks, least] = [0, 0, 1];
-    for (const profile of profiles) {
+    sum.thin = 0;
+    sum.lacks = 0;
+    sum.share = 1;
+    for (const profile of reading.side > 0 ? ahead : behind) {
       const from = lowest + profile.top;
       const first = from - Math.floor((from + 2 * off - Math.min(0, reading.absent)) / spacing) * spacing;
-      for (let low = first; low < profile.depth; low += spacing) {
-        const cut = cutIn(profile, reading, low, low + 2 * off);
-        thin += cut.thin;
-        lacks += cut.lacks;
-        if (cut.share < least) least = cut.share;
-      }
+      for (let low = first; low < profile.depth; low += spacing)
+        add(sum, profile, reading, low, low + 2 * off);
     }
-    strips += thin * reading.length;
-    halves += lacks * reading.length;
-    if (reading.counts && least < narrowest) narrowest = least;
+    strips += sum.thin * reading.length;
+    halves += sum.lacks * reading.length;
+    if (reading.counts && sum.share < narrowest) narrowest = sum.share;
   }
   return { strips, halves, narrowest };
 }
 
-const NONE = { thin: 0, lacks: 0, share: 1 };
+/** What the cuts along a wall come to: parts of it that are thin, or lack of half a tile, and the narrowest. One is filled again and again: the search asks a million times. */
+interface Sum {
+  thin: number;
+  lacks: number;
+  share: number;
+}
 
 /** Of a tile that reaches past the wall by between `low` and `high`: the least that can be held against it. */
-function bestCut(profile: CutProfile, { absent, kept }: WallReading, low: number, high: number) {
-  if (low <= absent || high >= profile.depth - kept) return NONE;
-  return cutOf(profile, high, Math.min(shareOfWall(profile, low), shareOfWall(profile, high)));
+function addBest(
+  sum: Sum,
+  profile: CutProfile,
+  { absent, kept }: WallReading,
+  low: number,
+  high: number,
+): void {
+  if (low <= absent || high >= profile.depth - kept) return;
+  addCut(sum, profile, high, Math.min(shareOfWall(profile, low), shareOfWall(profile, high)));
 }
 
 /** The same tile: the most. */
-function worstCut(profile: CutProfile, { absent, kept }: WallReading, low: number, high: number) {
-  if (high <= absent || low >= profile.depth - kept) return NONE;
+function addWorst(
+  sum: Sum,
+  profile: CutProfile,
+  { absent, kept }: WallReading,
+  low: number,
+  high: number,
+): void {
+  if (high <= absent || low >= profile.depth - kept) return;
   const least = Math.max(low, absent);
   const { depths, shares } = profile.cell;
   let most = Math.max(shareOfWall(profile, least), shareOfWall(profile, high));
-  depths.forEach((depth, i) => {
-    if (depth > least && depth < high && shares[i]! > most) most = shares[i]!;
-  });
-  return cutOf(profile, least, most);
+  for (let i = 0; i < depths.length; i++) {
+    if (depths[i]! > least && depths[i]! < high && shares[i]! > most) most = shares[i]!;
+  }
+  addCut(sum, profile, least, most);
 }
 
-/** A cut of a depth, along a part of the wall. */
-function cutOf(profile: CutProfile, depth: number, part: number) {
-  const [x, y] = extentsAt(profile, Math.max(0, depth));
-  const { least, sides } = profile;
-  const lacks = Math.max(0, 1 - Math.min(ratio(x, least[0]), ratio(y, least[1])));
-  return {
-    thin: depth - MARGIN < profile.strip ? part : 0,
-    lacks: lacks * part,
-    share: Math.min(x / sides[0], y / sides[1]),
-  };
+/** Adds a cut of a depth, along a part of the wall. */
+function addCut(
+  sum: Sum,
+  { depths, extents, least, sides, strip }: CutProfile,
+  below: number,
+  part: number,
+): void {
+  const depth = Math.max(0, below);
+  const i = placeIn(depths, depth);
+  const on = (depth - depths[i]!) / (depths[i + 1]! - depths[i]!);
+  const [before, after] = [extents[i]!, extents[i + 1]!];
+  const x = before[0] + on * (after[0] - before[0]);
+  const y = before[1] + on * (after[1] - before[1]);
+  if (below - MARGIN < strip) sum.thin += part;
+  sum.lacks += part * Math.max(0, 1 - Math.min(ratio(x, least[0]), ratio(y, least[1])));
+  sum.share = Math.min(sum.share, x / sides[0], y / sides[1]);
 }
 
 /** What a half may lack in all. */
@@ -75,13 +96,6 @@ export const LENIENT = SET_OUT + MARGIN;
 
 function ratio(extent: number, least: number): number {
   return least <= LENIENT ? 1 : extent / (least - LENIENT);
-}
-
-function extentsAt({ depths, extents }: CutProfile, depth: number): readonly [number, number] {
-  const i = placeIn(depths, depth);
-  const part = (depth - depths[i]!) / (depths[i + 1]! - depths[i]!);
-  const [[x, y], [u, v]] = [extents[i]!, extents[i + 1]!];
-  return [x + part * (u - x), y + part * (v - y)];
 }
 
 function shareOfWall({ cell: { depths, shares } }: CutProfile, depth: number): number {
