@@ -16,20 +16,43 @@ export function chalkLine(line: ChalkLine, scale: Scale): readonly Mark[] {
   return chalkBetween(toPaper(scale, line.from), toPaper(scale, line.to), line.name);
 }
 
-/** The part of a chalk line that lies in a box, drawn on as at a wall where it leaves the box. */
-export function chalkLineIn(line: ChalkLine, scale: Scale, box: Box): readonly Mark[] {
-  const part = clipSegment(toPaper(scale, line.from), toPaper(scale, line.to), box);
-  return part ? chalkBetween(...part, line.name) : [];
+/**
+ * The parts of chalk lines that lie in a box, drawn on as at a wall where they leave it. Where two leave it at one spot
+ * only the line that is longer there has its flag.
+ */
+export function chalkLinesIn(lines: readonly ChalkLine[], scale: Scale, box: Box): readonly Mark[] {
+  const parts = lines.flatMap((line) => {
+    const part = clipSegment(toPaper(scale, line.from), toPaper(scale, line.to), box);
+    return part ? [{ part, name: line.name }] : [];
+  });
+  const flagged: Spot[] = [];
+  return parts
+    .sort((a, b) => lengthOf(b.part) - lengthOf(a.part))
+    .flatMap(({ part, name }) => {
+      const ends = flagSpots(...part).filter(
+        ([x, y]) => !flagged.some(([u, v]) => Math.hypot(x - u, y - v) < 2 * flagRadius),
+      );
+      flagged.push(...ends);
+      return [pastWalls(...part), ...ends.flatMap((end) => flag(end, name, flagRadius))];
+    });
+}
+
+function lengthOf([from, to]: readonly [Spot, Spot]): number {
+  return Math.hypot(to[0] - from[0], to[1] - from[1]);
+}
+
+function pastWalls(from: Spot, to: Spot): Mark {
+  const angle = angleTo(from, to);
+  return path([move(from, angle, -runPast), move(to, angle, runPast)], 'chalk');
+}
+
+function flagSpots(from: Spot, to: Spot): readonly [Spot, Spot] {
+  const angle = angleTo(from, to);
+  return [move(from, angle, -runPast - flagRadius), move(to, angle, runPast + flagRadius)];
 }
 
 function chalkBetween(from: Spot, to: Spot, name: string): readonly Mark[] {
-  const angle = angleTo(from, to);
-  const [start, end] = [move(from, angle, -runPast), move(to, angle, runPast)];
-  return [
-    path([start, end], 'chalk'),
-    ...flag(move(start, angle, -flagRadius), name, flagRadius),
-    ...flag(move(end, angle, flagRadius), name, flagRadius),
-  ];
+  return [pastWalls(from, to), ...flagSpots(from, to).flatMap((spot) => flag(spot, name, flagRadius))];
 }
 
 /** On smaller tiles, in mm of paper, the letters would stand where the names belong. */

@@ -1,7 +1,7 @@
 import type { Ring } from '../geometry/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { type Box, grow } from './boxes.ts';
-import { chalkLineIn, quarterLetters } from './chalkMarks.ts';
+import { chalkLinesIn, quarterLetters } from './chalkMarks.ts';
 import { clipMarks, ringMeets } from './clipMarks.ts';
 import { clipRing } from './clipRing.ts';
 import type { Drawing } from './Drawing.ts';
@@ -86,7 +86,7 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
       ],
       shown,
     ),
-    ...surface.chalk.lines.flatMap((line) => chalkLineIn(line, scale, window)),
+    ...chalkLinesIn(surface.chalk.lines, scale, window),
   ];
   const joined = [...drawn, ...matchLines(part, window, say, { ...takenBy(drawn), paper })];
   const doors = clipMarks(doorWords(surface, scale, say, { ...takenBy(joined), paper: shown }), shown);

@@ -22,24 +22,25 @@ const CHECK_MM = 9 + 2 + 14;
 const ROOMY = 1.25;
 
 /**
- * Whether the figures of the set-out do better on a page of their own: they do not fit under the drawing, and fill no more
- * than one page in larger type. Figures of several pages begin under the drawing.
+ * Where the figures of the set-out do best: `under` the drawing where they fit there, `apart` on a page of their own where
+ * they fill no more than one in larger type, else `on` from under the drawing over several pages.
  */
 export function figuresApart(
   figures: Figures,
   drawing: Space,
   paper: 'letter' | 'a4',
   way: 'portrait' | 'landscape',
-): boolean {
+): 'under' | 'apart' | 'on' {
   const page = pageSpace(paper, way);
   const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM);
   const height = (type: number) => figuresHeight(figures, page.widthMm, NOTES_MM[way], type);
-  return height(1) > under && height(ROOMY) <= page.heightMm;
+  if (height(1) <= under) return 'under';
+  return height(ROOMY) <= page.heightMm ? 'apart' : 'on';
 }
 
 /** Roughly how high the figures stand in type so many times as large, in mm: fewer letters stand on a line of it. */
 function figuresHeight(
-  { lines, later, poles, adjusted, trueTo }: Figures,
+  { lines, later, poles, adjusted, trueTo, noCheck }: Figures,
   widthMm: number,
   notesMm: number,
   type: number,
@@ -60,6 +61,7 @@ function figuresHeight(
     trueTo ? MM.line : 0,
     ...later.map((set) => 2 * MM.line + (set.lines.length > 0 ? table(set.lines) : 0)),
     ...poles.map(({ joints }) => MM.head + Math.ceil(joints.length / POLE_COLUMNS) * MM.joint),
+    noCheck ? MM.line + 2 : 0,
     linesOf(letters, widthMm) * MM.line,
   ].reduce((sum, height) => sum + height * type, 0);
 }

@@ -31,6 +31,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
     space: bothSpaces(paper, BELOW_MM),
   });
   const figures = setOutFigures(context, surface, drawing.moved);
+  const where = figuresApart(figures, drawing, paper, drawing.orientation);
   const [short, long] = chalk.check.legs;
   const check = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
   return {
@@ -43,8 +44,17 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
       middle: say('sheet.set-out.middle', { half: length(surface.joint / 2) }),
-      apart: figuresApart(figures, drawing, paper, drawing.orientation),
+      apart: where === 'apart',
       ...figures,
+      ...(where === 'on' ? partedLines(figures.lines) : { last: [] }),
     },
   };
+}
+
+/** Where the figures run over several pages, the last lines stay with what follows: a page for that alone is a page too many. */
+const LAST = 2;
+
+function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; readonly last: readonly T[] } {
+  const first = lines.length > 2 * LAST ? lines.length - LAST : lines.length;
+  return { lines: lines.slice(0, first), last: lines.slice(first) };
 }

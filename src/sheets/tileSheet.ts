@@ -21,13 +21,18 @@ export const tileSheet: Sheet = {
     const space = { widthMm: side, heightMm: side };
     const ratio = tileScale(packet.spec.tiles, space, packet.spec.print.system);
     const lines = groups.filter(isPlain).map((group) => lineOf(context, group));
+    const parts = inParts(
+      drawn.map((group, i) => ({ ...drawnOf(context, group), ...drawingOf(context, group, ratio, i) })),
+    );
     const data = {
-      unbroken: lines.reduce((sum, { tiles }) => sum + Math.ceil(tiles.length / 2), 0) <= FEW,
+      unbroken:
+        lines.reduce((sum, { tiles }) => sum + Math.ceil(tiles.length / 2), 0) <= FEW &&
+        parts.last.every(({ more }) => more.length === 0),
       proofs: Object.values(packet.tiles).map((plan) => ({
         ...tileProof(context, plan),
         pile: pileLine(context, plan),
       })),
-      drawn: drawn.map((group, i) => ({ ...lineOf(context, group), ...drawingOf(context, group, ratio, i) })),
+      ...parts,
       lines,
     };
     return [{ ...(drawn.length > 0 ? { scale: `1:${ratio}` } : {}), data }];
@@ -40,6 +45,18 @@ const SMALL_MM = 26;
 const MANY = 36;
 /** Up to so many lines of plain tiles, two tiles on one, stand on one page: a page for the last of them is a page too many. */
 const FEW = 36;
+
+/** Of more drawings than this the last few stay in one piece with what follows, so that no page is turned for a line or two. */
+const SEVERAL = 8;
+const LAST = 4;
+/** Tiles that are listed beside their drawing, and on each block of those that are listed under it. */
+const BESIDE = 18;
+const UNDER = 36;
+
+function inParts<T>(drawn: readonly T[]): { readonly drawn: readonly T[]; readonly last: readonly T[] } {
+  const first = drawn.length > SEVERAL ? drawn.length - LAST : drawn.length;
+  return { drawn: drawn.slice(0, first), last: drawn.slice(first) };
+}
 
 /** Tiles that give the same cuts. */
 interface TileGroup {
@@ -77,6 +94,16 @@ function lineOf({ say }: SheetContext, { cuts, tiles }: TileGroup) {
     kind: cuts.length === 1 ? say(`cut.${cuts[0]!.kind}`) : '',
     tiles: tiles.map(({ tile, pieces }) => ({ tile, pieces: pieces.map(({ piece }) => piece).join(' + ') })),
   };
+}
+
+/** As a line; of many equal tiles the first beside the drawing, `more` in blocks that a column holds. */
+function drawnOf(context: SheetContext, group: TileGroup) {
+  const line = lineOf(context, group);
+  const rest = line.tiles.slice(BESIDE);
+  const more = Array.from({ length: Math.ceil(rest.length / UNDER) }, (_, i) =>
+    rest.slice(i * UNDER, (i + 1) * UNDER),
+  );
+  return { ...line, tiles: line.tiles.slice(0, BESIDE), more };
 }
 
 function drawingOf({ packet, say }: SheetContext, group: TileGroup, ratio: number, i: number) {

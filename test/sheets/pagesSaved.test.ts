@@ -21,7 +21,16 @@ describe('sheets that would spill a few lines on a second page', () => {
   test('figures of more than a page begin under the drawing', () => {
     const figures = dataOf('rowan-bath', 'set-out') as unknown as Parameters<typeof figuresApart>[0];
     const many = { ...figures, lines: Array.from({ length: 12 }, () => figures.lines[0]!) };
-    expect(figuresApart(many, { widthMm: 180, heightMm: 60 }, 'letter', 'portrait')).toBe(false);
+    expect(figuresApart(many, { widthMm: 180, heightMm: 60 }, 'letter', 'portrait')).toBe('on');
+  });
+
+  test('then the last lines stay with what follows them, and no line is lost', () => {
+    const kitchen = dataOf('quarry-kitchen', 'set-out') as Record<'lines' | 'last', { name: string }[]>;
+    expect(kitchen.last).toHaveLength(2);
+    expect([...kitchen.lines, ...kitchen.last].map(({ name }) => Number(name))).toEqual([
+      1, 2, 3, 4, 5, 6, 7,
+    ]);
+    expect(dataOf('rowan-bath', 'set-out').last).toEqual([]);
   });
 
   test('two cuts of a start have their unit once', () => {
