@@ -1,9 +1,11 @@
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Candidate, Start } from '../Layout.ts';
+import { affordable } from './affordable.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { candidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
+import { laidInRounds } from './laidInRounds.ts';
 import { axisRuns } from './mainRuns.ts';
 import { nearStarts } from './nearStarts.ts';
 import { rank } from './rank.ts';
@@ -24,14 +26,15 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   const set = candidateSet(question, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return set;
   const { near, rule, bound, wallsOf } = nearStarts(question, set);
-  const scored = new Map(
-    [...near, ...rule].map((choice): [Choice, Scored] => {
-      const candidate = { ...evaluate(ground, pattern, choice, set.ends), walls: wallsOf(choice) };
-      return [choice, { choice, candidate }];
-    }),
-  );
-  const [chosen] = ranked(near.map((choice) => scored.get(choice)!));
-  const runnerUp = nextBest(chosen!, ranked(rule.map((choice) => scored.get(choice)!)), pattern);
+  const known = new Map<Choice, Scored>();
+  const lay = (choice: Choice): Scored => {
+    const candidate = () => ({ ...evaluate(ground, pattern, choice, set.ends), walls: wallsOf(choice) });
+    const scored = known.get(choice) ?? { choice, candidate: candidate() };
+    known.set(choice, scored);
+    return scored;
+  };
+  const [chosen] = ranked(laidInRounds(near, affordable(question), lay));
+  const runnerUp = nextBest(chosen!, ranked(rule.map(lay)), pattern);
   const { along, across } = chosen!.choice;
   const alternatives = alternativesTo({ ...question, chosen: chosen!, ends: set.ends, runs });
   return {

@@ -9,7 +9,7 @@ import type { StartQuestion } from './StartQuestion.ts';
 import { searchStart } from './search/searchStart.ts';
 import type { Fixed } from './search/wallParts.ts';
 
-/** The starts worth laying, each with what the walls in sight make of it. */
+/** The starts worth a look, with what the walls in sight make of each. */
 export interface NearStarts {
   /** As good as the best along the walls, or nearly so. */
   readonly near: readonly Choice[];
@@ -46,13 +46,9 @@ export function nearStarts(
   );
   // Rounding must not leave none.
   return {
-    near: nearestBalance(near.length > 0 ? near : offers, affordable(question)),
-    rule: nearestBalance(balanced, affordable(question)),
+    near: near.length > 0 ? near : offers,
+    rule: [...balanced].sort((a, b) => a.shift - b.shift).slice(0, affordable(question)),
     bound,
     wallsOf,
   };
-}
-
-function nearestBalance(choices: readonly Choice[], most: number): Choice[] {
-  return [...choices].sort((a, b) => a.shift - b.shift).slice(0, most);
 }

@@ -7,9 +7,12 @@ import { ALIKE_SHARE, type PlaceAnswer, SLACK } from './searchPlaces.ts';
 
 /** Places that are followed up, and those that are given. */
 const MOST_TRIED = 64;
-const MOST_GIVEN = 20;
+const MOST_BESTS = 20;
+const MOST_GIVEN = 40;
 /** Places nearer than this, in ticks, are one. */
 const APART = TICKS_PER_INCH / 32;
+/** Places nearer than this come after those that are farther from all. */
+const FAR_APART = TICKS_PER_INCH;
 
 /**
  * The places that are as good as the best that was found, each moved to where its narrowest cut is widest: a room often has two, and
@@ -37,21 +40,26 @@ export function bestPlaces(
     moved
       .filter(({ score }) => score.narrowest >= widest - ALIKE_SHARE)
       .sort((one, other) => balance(one) - balance(other) || byWidest(one, other)),
-    MOST_GIVEN,
+    MOST_BESTS,
     APART,
   );
   const flat = question.low[1] === question.high[1];
   const beside = bests.flatMap(({ place: [x, y] }) =>
     (flat ? ON_LINE : ROUND).map(([u, v]) => scored([x + u, y + v])),
   );
-  const others = beside
+  // Where walls like a long stretch alike, places all along it are given before those hard by the best.
+  const others = [...beside, ...moved]
     .filter(({ score }) => sound(score) && margin >= 0 && score.narrowest >= widest - margin)
-    .sort(byWidest);
-  return spread([...bests, ...others], MOST_GIVEN, APART);
+    .sort((one, other) => other.score.narrowest - one.score.narrowest || balance(one) - balance(other));
+  const far = spread([...bests, ...others], MOST_GIVEN, FAR_APART, bests.length);
+  return spread([...far, ...others], MOST_GIVEN, APART, far.length);
 }
 
 const SIDE = TICKS_PER_INCH / 4;
-const ON_LINE: readonly Point[] = [-12, -8, -6, -4, -2, -1, 1, 2, 4, 6, 8, 12].map((n) => [n * SIDE, 0]);
+const ON_LINE: readonly Point[] = [1, 2, 4, 6, 8, 12, 16, 20, 24, 32, 40, 48].flatMap((n): Point[] => [
+  [n * SIDE, 0],
+  [-n * SIDE, 0],
+]);
 const ROUND: readonly Point[] = [-1, 1].flatMap((n): Point[] => [
   [n * SIDE, 0],
   [0, n * SIDE],
@@ -65,14 +73,14 @@ function byWidest(one: ScoredPlace, other: ScoredPlace): number {
   );
 }
 
-/** Of places near each other the first, so many at most. */
-function spread(places: readonly ScoredPlace[], most: number, apart: number): ScoredPlace[] {
-  const kept: ScoredPlace[] = [];
-  for (const one of places) {
+/** Of places near each other the first, so many at most; the first `all` whatever they lie near. */
+function spread(places: readonly ScoredPlace[], most: number, apart: number, all = 0): ScoredPlace[] {
+  const kept: ScoredPlace[] = places.slice(0, all);
+  for (const one of places.slice(all)) {
+    if (kept.length >= most) break;
     const near = ({ place }: ScoredPlace) =>
       Math.abs(place[0] - one.place[0]) < apart && Math.abs(place[1] - one.place[1]) < apart;
     if (!kept.some(near)) kept.push(one);
-    if (kept.length === most) break;
   }
   return kept;
 }
