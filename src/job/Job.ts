@@ -1,6 +1,6 @@
 import type { Point } from '../geometry/index.ts';
 import type { System, Ticks } from '../measure/index.ts';
-import type { SawnAs } from '../trade/index.ts';
+import type { SawnAs, StartTolerance } from '../trade/index.ts';
 
 /** A validated job: every default is filled in, every length is in ticks, every name resolved. */
 export interface Job {
@@ -125,7 +125,7 @@ export interface SurfaceSpec {
   readonly obstacles: readonly ObstacleSpec[];
   readonly exposure: 'dry' | 'wet' | 'sun' | 'outside';
   readonly pattern: PatternSpec;
-  readonly start: { readonly along: StartWish; readonly across: StartWish };
+  readonly start: StartSpec;
   readonly zones: ZoneWish;
   /** Least width of tile left between an opening and a tile's edge. */
   readonly minWeb: Ticks;
@@ -314,6 +314,16 @@ export interface OwnRepeat {
     /** Its longer side stands upright. */
     readonly stands: boolean;
   }[];
+}
+
+/** Where the pattern starts on both axes, and what the search for it goes by. */
+export interface StartSpec {
+  readonly along: StartWish;
+  readonly across: StartWish;
+  /** What one figure may be worse by for the sake of the next; the trade's where missing. */
+  readonly tolerance?: StartTolerance;
+  /** By how much the joint may be wider or narrower to be rid of strips in sight; 0 unless told. */
+  readonly easeJoint?: Ticks;
 }
 
 /** Where the pattern starts on one axis of its own frame. Edge names are walls, doorways (their door line) or obstacles. */

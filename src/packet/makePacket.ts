@@ -3,6 +3,7 @@ import { makeCare } from '../care/makeCare.ts';
 import { makeCuts } from '../cuts/makeCuts.ts';
 import type { Job } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
+import type { Candidate, Layout } from '../layout/Layout.ts';
 import { makeLayout } from '../layout/makeLayout.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
@@ -12,6 +13,7 @@ import { makeRoom } from '../room/makeRoom.ts';
 import { placeBase } from '../room/placeBase.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
+import { easedJob } from './easedJob.ts';
 import { makeChoices } from './makeChoices.ts';
 import { makeCurve } from './makeCurve.ts';
 import { makeNotes } from './makeNotes.ts';
@@ -30,29 +32,36 @@ export interface PacketWishes {
  * All lengths in ticks. Total: a job that cannot be laid gives its problems instead of a packet, all of them at once.
  */
 export function makePacket(
-  job: Job,
+  given: Job,
   { curve = false }: PacketWishes = {},
 ): { packet: Packet } | { problems: readonly Problem[] } {
-  const stages: Stages[] = [];
-  const problems: Problem[] = [];
-  for (const surface of job.surfaces) {
-    const made = makeRoom(surface, job.print.system);
-    if ('problems' in made) {
-      problems.push(...made.problems);
-      continue;
-    }
-    const placing = placeBase(job.base, surface, made.room, job.print.system);
+  const rooms = given.surfaces.map((surface) => ({ surface, made: makeRoom(surface, given.print.system) }));
+  const placed = rooms.flatMap(({ surface, made }) =>
+    'problems' in made ? [] : [{ surface, room: made.room }],
+  );
+  const problems = rooms.flatMap(({ made }) => ('problems' in made ? made.problems : []));
+  const { job, reason } = easedJob(given, placed);
+  const stages = placed.flatMap(({ surface, room }): Stages[] => {
+    const placing = placeBase(job.base, surface, room, job.print.system);
     problems.push(...placing.problems);
-    const layout = makeLayout(job, surface, made.room);
+    const layout = makeLayout(job, surface, room);
     if ('problems' in layout) {
       problems.push(...layout.problems);
-      continue;
+      return [];
     }
-    const cuts = makeCuts(job, layout);
-    const zones = makeZones(job, layout, cuts);
-    stages.push({ surface, room: made.room, base: placing.base, layout, cuts, zones });
-  }
+    const reasoned = reason ? withReason(layout, reason) : layout;
+    const cuts = makeCuts(job, reasoned);
+    return [
+      { surface, room, base: placing.base, layout: reasoned, cuts, zones: makeZones(job, reasoned, cuts) },
+    ];
+  });
   return problems.length > 0 ? { problems } : { packet: assemble(job, stages, curve) };
+}
+
+function withReason(layout: Layout, reason: Candidate['reason'][number]): Layout {
+  const { start } = layout;
+  const chosen = { ...start.chosen, reason: [...start.chosen.reason, reason] };
+  return { ...layout, start: { ...start, chosen } };
 }
 
 function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {

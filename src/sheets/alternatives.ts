@@ -1,5 +1,5 @@
 import type { Candidate } from '../layout/Layout.ts';
-import { SET_OUT } from '../layout/start/search/scoreAt.ts';
+import { setOut } from '../layout/start/search/setOut.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
@@ -33,8 +33,8 @@ export const alternatives: Sheet = {
 
 /** What the search proves of the chosen start; undefined where the packet is older than the search. */
 function proofOf(
-  { say, length, longLength, number }: SheetContext,
-  { start: { score, bound } }: PacketSurface,
+  { say, length, longLength, number, packet }: SheetContext,
+  { name, start: { score, bound } }: PacketSurface,
 ) {
   if (!score || !bound) return undefined;
   return say('sheet.alternatives.proof', {
@@ -44,7 +44,7 @@ function proofOf(
     halvesBound: longLength(bound.halves),
     narrowest: number(score.narrowest * 100, 0),
     narrowestBound: number(Math.ceil(bound.narrowest * 100), 0),
-    setOut: length(SET_OUT),
+    setOut: length(setOut(packet.spec.surfaces.find((one) => one.name === name)?.start ?? {})),
   });
 }
 

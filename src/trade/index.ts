@@ -32,6 +32,7 @@ export * from './sealantDepth.ts';
 export * from './sealing.ts';
 export * from './sizeTolerance.ts';
 export * from './spares.ts';
+export * from './startTolerance.ts';
 export * from './straightedgeChecks.ts';
 export * from './taperShows.ts';
 export * from './threeFourFive.ts';

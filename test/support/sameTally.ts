@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
 import type { Candidate, Layout } from '../../src/layout/Layout.ts';
 import { allowedShare } from '../../src/layout/start/nearlyBest.ts';
-import { SLACK } from '../../src/layout/start/search/searchPlaces.ts';
+import { START_TOLERANCE } from '../../src/trade/index.ts';
 import { layOut } from './layOut.ts';
 import { isLeft, isWhole, nudged, sameRank, TALLIED, type Tally } from './onKnifeEdge.ts';
 import type { RandomRoom } from './randomRoom.ts';
@@ -38,7 +38,14 @@ export function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): boolean {
       among(found, nudged(made, room.surface, layout)) ||
       sameRank(made, room.surface, layout).some((tallies) => among(found, tallies));
     if (isRounding) continue;
-    if (asGood(layout.start.chosen, other.start.chosen, allowedShare(layout.pattern))) same = false;
+    if (
+      asGood(
+        layout.start.chosen,
+        other.start.chosen,
+        allowedShare(layout.pattern, { tolerance: START_TOLERANCE.value }),
+      )
+    )
+      same = false;
     else expect(found).toEqual(own);
   }
   return same;
@@ -51,8 +58,8 @@ export function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): boolean {
 function asGood(one: Candidate, other: Candidate, share: number): boolean {
   if (!one.walls || !other.walls) return false;
   return (
-    Math.abs(one.walls.strips - other.walls.strips) <= 2 * SLACK.strips &&
-    Math.abs(one.walls.halves - other.walls.halves) <= 2 * SLACK.halves &&
+    Math.abs(one.walls.strips - other.walls.strips) <= 2 * START_TOLERANCE.value.strips &&
+    Math.abs(one.walls.halves - other.walls.halves) <= 2 * START_TOLERANCE.value.halves &&
     Math.abs(one.walls.narrowest - other.walls.narrowest) <= share
   );
 }

@@ -26,7 +26,11 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
     pattern: flippedPattern(surface.pattern, module),
-    start: { along: flippedWish(surface.start.along), across: flippedWish(surface.start.across) },
+    start: {
+      ...surface.start,
+      along: flippedWish(surface.start.along),
+      across: flippedWish(surface.start.across),
+    },
   };
 }
 

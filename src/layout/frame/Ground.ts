@@ -1,5 +1,6 @@
 import type { SurfaceSpec } from '../../job/Job.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
+import { START_TOLERANCE, type StartTolerance, TAPER_SHOWS } from '../../trade/index.ts';
 import { type Face, facesOf } from './Face.ts';
 import { type FieldEdge, fieldEdges } from './fieldEdges.ts';
 import type { RoomInFrame } from './frameRoom.ts';
@@ -14,15 +15,34 @@ export interface Ground {
   readonly minShare: number;
   /** A bend of no more than this, half a saw step, is sawn straight. */
   readonly flat: Ticks;
+  /** What the search for a start goes by, and how many times a wall counts where the eye falls. */
+  readonly tolerance: StartTolerance;
+  readonly focalWeight: number;
 }
 
 /** Makes a framed room ready to lay patterns on; `doorways` are the names of its doorways, `step` is the saw's. */
 export function makeGround(
   frame: RoomInFrame,
   doorways: readonly string[],
-  { minWeb, minStrip, minShare }: Pick<SurfaceSpec, 'minWeb' | 'minStrip' | 'minShare'>,
+  {
+    minWeb,
+    minStrip,
+    minShare,
+    start,
+    focalWeight,
+  }: Pick<SurfaceSpec, 'minWeb' | 'minStrip' | 'minShare' | 'start' | 'focalWeight'>,
   step: Ticks = TICKS_PER_INCH / 16,
 ): Ground {
   const faces = facesOf(frame, doorways);
-  return { frame, faces, edges: fieldEdges(frame.field, faces), minWeb, minStrip, minShare, flat: step / 2 };
+  return {
+    frame,
+    faces,
+    edges: fieldEdges(frame.field, faces),
+    minWeb,
+    minStrip,
+    minShare,
+    flat: step / 2,
+    tolerance: start.tolerance ?? START_TOLERANCE.value,
+    focalWeight: focalWeight ?? TAPER_SHOWS.value.focalWeight,
+  };
 }

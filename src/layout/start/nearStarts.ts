@@ -31,7 +31,7 @@ export function nearStarts(
   const { origins, best, bound, scoreOf } = searchStart(ground, pattern, {
     fixed,
     from: choices[0]!.origin,
-    margin: allowedShare(pattern),
+    margin: allowedShare(pattern, ground),
     offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
   });
   const mixes = !isSlanted(surface.pattern.turnedDeg);
@@ -40,7 +40,7 @@ export function nearStarts(
   const offers = offeredStarts(question, choices, held ? [] : origins, runs, fixed, mixes);
   const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
   const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);
-  const near = offers.filter((offer) => held || nearlyBest(wallsOf(offer), best, pattern));
+  const near = offers.filter((offer) => held || nearlyBest(wallsOf(offer), best, pattern, ground));
   const balanced = offers.filter(
     ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
   );

@@ -5,13 +5,14 @@ import { frameRoom } from '../../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../../src/layout/frame/turnOf.ts';
 import { scoreAt } from '../../../src/layout/start/search/scoreAt.ts';
-import { SLACK, searchPlaces } from '../../../src/layout/start/search/searchPlaces.ts';
+import { searchPlaces } from '../../../src/layout/start/search/searchPlaces.ts';
 import { searchStart } from '../../../src/layout/start/search/searchStart.ts';
 import { wallDirections } from '../../../src/layout/start/search/wallDirections.ts';
 import { wallParts } from '../../../src/layout/start/search/wallParts.ts';
 import type { WallScore } from '../../../src/layout/WallScore.ts';
 import { makePattern } from '../../../src/pattern/index.ts';
 import { makeRoom } from '../../../src/room/makeRoom.ts';
+import { START_TOLERANCE } from '../../../src/trade/index.ts';
 import { judgeWalls } from '../../support/judgeWalls.ts';
 import { layOut } from '../../support/layOut.ts';
 import { type RandomRoom, randomRoom } from '../../support/randomRoom.ts';
@@ -68,9 +69,9 @@ const search = ({ ground, pattern }: ReturnType<typeof readied>) =>
 /** Whether a start is worse than another in one figure, by more than the search may let it be, and no better in those before. */
 function isWorse(one: WallScore, other: WallScore): boolean {
   const more = 0.3 * FOOT;
-  if (one.strips > other.strips + 2 * SLACK.strips + more) return true;
+  if (one.strips > other.strips + 2 * START_TOLERANCE.value.strips + more) return true;
   if (other.strips > one.strips) return false;
-  if (one.halves > other.halves + 2 * SLACK.halves + more) return true;
+  if (one.halves > other.halves + 2 * START_TOLERANCE.value.halves + more) return true;
   return other.halves <= one.halves && one.narrowest < other.narrowest - 0.02;
 }
 
@@ -120,13 +121,16 @@ describe('the start that is found', () => {
   test.each(aligned.slice(0, 12))(
     '%s: has a bound that no whole tick beats',
     (_, { directions, pattern }) => {
-      wallParts(directions, pattern, [undefined, undefined], () => 0).forEach(({ question }, i) => {
+      wallParts(directions, pattern, [undefined, undefined], {
+        offBalance: () => 0,
+        slack: START_TOLERANCE.value,
+      }).forEach(({ question }, i) => {
         const { best: found, bound } = searchPlaces(question);
         const all = Array.from({ length: question.high[0] + 1 }, (_, tick) => scoreAt(directions[i]!, tick));
         const strips = least(all, (one) => one.strips);
-        const few = all.filter((one) => one.strips <= found.strips + SLACK.strips);
+        const few = all.filter((one) => one.strips <= found.strips + START_TOLERANCE.value.strips);
         const halves = least(few, (one) => one.halves);
-        const sound = few.filter((one) => one.halves <= found.halves + SLACK.halves);
+        const sound = few.filter((one) => one.halves <= found.halves + START_TOLERANCE.value.halves);
         const widest = -least(sound, ({ narrowest }) => -narrowest);
         expect(bound.strips).toBeLessThanOrEqual(strips + 1e-6);
         expect(bound.halves).toBeLessThanOrEqual(halves + 1e-6);

@@ -1,5 +1,5 @@
 import type { Point } from '../../../geometry/index.ts';
-import { TICKS_PER_INCH } from '../../../measure/index.ts';
+import { EASED_JOINT } from '../../../trade/index.ts';
 import { NEAR_FULL } from '../../faults/limits.ts';
 import type { Candidate } from '../../Layout.ts';
 import { jointOnMiddle, tileOnMiddle } from '../balanced.ts';
@@ -9,9 +9,8 @@ import { rank } from '../rank.ts';
 import { stretchOf } from '../stretchOf.ts';
 import type { AlternativeQuestion } from './AlternativeQuestion.ts';
 
-/** A joint is eased in steps of 1/32 in, by one step, and stays at 1/16 in or more; common practice, no source. */
-const STEP = TICKS_PER_INCH / 32;
-const LEAST = TICKS_PER_INCH / 16;
+/** A joint is eased by one step at most, and in whole steps. */
+const { most: STEP, least: LEAST } = EASED_JOINT.value;
 
 /** Where the end cuts are nearly whole tiles: the same number of whole tiles with a joint a little narrower. */
 export function easedJoint(question: AlternativeQuestion): Candidate[] {

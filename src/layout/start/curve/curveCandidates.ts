@@ -14,7 +14,6 @@ import { evaluate } from '../evaluate.ts';
 import { axisRuns, isSlanted } from '../mainRuns.ts';
 import { offBalance } from '../offeredStarts.ts';
 import { sameStart } from '../sameStart.ts';
-import { SLACK } from '../search/searchPlaces.ts';
 import { searchStart } from '../search/searchStart.ts';
 import { type CurveAxis, curvePlaces, placesBeside } from './curvePlaces.ts';
 
@@ -65,7 +64,7 @@ export function curveCandidates(
   const turned: Point[] = free[0]
     ? own[1]!.flatMap((y) => placesBeside(axes[0]!, y).map((x): Point => [x, y]))
     : [];
-  const strips = Math.max(start.bound.strips, scoreOf(origin).strips) + SLACK.strips;
+  const strips = Math.max(start.bound.strips, scoreOf(origin).strips) + ground.tolerance.strips;
   const kept: { choice: Choice; walls: NonNullable<Candidate['walls']> }[] = [];
   for (const at of [...pairs, ...turned]) {
     const walls = scoreOf(at);

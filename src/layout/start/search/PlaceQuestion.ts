@@ -1,4 +1,5 @@
 import type { Point } from '../../../geometry/index.ts';
+import type { StartTolerance } from '../../../trade/index.ts';
 import type { WallScore } from '../../WallScore.ts';
 import type { PhaseScore } from './phaseTable.ts';
 
@@ -11,6 +12,8 @@ export interface PlaceQuestion {
   readonly seeds: readonly Point[];
   /** Boxes looked at before the search gives what it has, with the gap that is left. */
   readonly boxes: number;
+  /** What a place may be worse by in one figure to be better in the next, in ticks of wall. */
+  readonly slack: Pick<StartTolerance, 'strips' | 'halves'>;
   /** How far a place is off balance, in ticks; none where that cannot be told. */
   readonly offBalance?: (place: Point) => number;
 }

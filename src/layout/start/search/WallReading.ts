@@ -22,6 +22,9 @@ export interface WallDirection {
   readonly normal: Point;
   /** Moved by so much along the normal the pattern looks the same to these walls. */
   readonly spacing: number;
+  /** Chalk lines are taken to stand within so much of their place; a strip must be wider than the least, and a half may lack, by `margin` more. */
+  readonly setOut: number;
+  readonly margin: number;
   /** The tiles of a repeat, seen with the floor ahead along the normal and against it. */
   readonly ahead: readonly CutProfile[];
   readonly behind: readonly CutProfile[];

@@ -3,7 +3,7 @@ import { TICKS_PER_INCH } from '../../../measure/index.ts';
 import type { WallScore } from '../../WallScore.ts';
 import { evenPlace } from './evenPlace.ts';
 import { type PlaceQuestion, type ScoredPlace, scorePlace } from './PlaceQuestion.ts';
-import { ALIKE_SHARE, type PlaceAnswer, SLACK } from './searchPlaces.ts';
+import { ALIKE_SHARE, type PlaceAnswer } from './searchPlaces.ts';
 
 /** Places that are followed up, and those that are given. */
 const MOST_TRIED = 64;
@@ -26,7 +26,7 @@ export function bestPlaces(
 ): ScoredPlace[] {
   const scored = (place: Point): ScoredPlace => ({ place, score: scorePlace(question, place) });
   const sound = ({ strips, halves }: WallScore) =>
-    strips <= best.strips + SLACK.strips && halves <= best.halves + SLACK.halves;
+    strips <= best.strips + question.slack.strips && halves <= best.halves + question.slack.halves;
   const begun = spread([...good].sort(byWidest), MOST_TRIED, 4 * APART);
   const moved = begun.flatMap(({ place }) => evenPlace(question, place, sound).map(scored));
   if (moved.length === 0)

@@ -1,23 +1,24 @@
 import type { CutProfile } from './cutProfile.ts';
-import { LENIENT, SET_OUT } from './scoreAt.ts';
 import type { WallDirection } from './WallReading.ts';
 
-/** Beside a change, farther than lines may be off, in ticks. */
-const FIRM = SET_OUT + 2;
+/** Beside a change, so much farther than lines may be off, in ticks. */
+const FIRM = 2;
 
 /**
  * The phases, in whole ticks from 0 to one spacing, at which something changes at a wall of a direction: a tile begins to reach
  * past it or stays whole, a strip is wide enough, a cut is half a tile. Between two of them everything changes evenly.
  */
-export function breakPhases({ ahead, behind, spacing, readings }: WallDirection): number[] {
+export function breakPhases({ ahead, behind, spacing, readings, setOut, margin }: WallDirection): number[] {
+  const lenient = setOut + margin;
+  const firm = setOut + FIRM;
   const found = new Set<number>();
   for (const { side, at, absent, kept } of readings) {
     for (const profile of side > 0 ? ahead : behind) {
-      const sizes = [profile.strip + LENIENT, halfOf(profile) + SET_OUT];
+      const sizes = [profile.strip + lenient, halfOf(profile, lenient) + setOut];
       for (const depth of [absent, ...sizes, profile.depth - kept]) {
         const phase = side * (at + depth - profile.top);
         const within = phase - Math.floor(phase / spacing) * spacing;
-        found.add(Math.round(within - FIRM)).add(Math.round(within + FIRM));
+        found.add(Math.round(within - firm)).add(Math.round(within + firm));
       }
     }
   }
@@ -25,15 +26,15 @@ export function breakPhases({ ahead, behind, spacing, readings }: WallDirection)
 }
 
 /** The depth at which a cut is no longer less than half a tile. */
-function halfOf({ depths, extents, least }: CutProfile): number {
+function halfOf({ depths, extents, least }: CutProfile, lenient: number): number {
   const place = ([x, y]: readonly [number, number]) =>
-    Math.max(0, least[0] - LENIENT - x, least[1] - LENIENT - y);
+    Math.max(0, least[0] - lenient - x, least[1] - lenient - y);
   for (let i = 1; i < depths.length; i++) {
     const [before, after] = [place(extents[i - 1]!), place(extents[i]!)];
     if (after === 0 && before > 0) {
       const [low, high] = [extents[i - 1]!, extents[i]!];
       const parts = ([0, 1] as const).map((axis) =>
-        high[axis] === low[axis] ? 0 : (least[axis] - LENIENT - low[axis]) / (high[axis] - low[axis]),
+        high[axis] === low[axis] ? 0 : (least[axis] - lenient - low[axis]) / (high[axis] - low[axis]),
       );
       return depths[i - 1]! + Math.max(0, ...parts) * (depths[i]! - depths[i - 1]!);
     }

@@ -2,22 +2,17 @@ import type { WallScore } from '../../WallScore.ts';
 import type { CutProfile } from './cutProfile.ts';
 import type { WallDirection, WallReading } from './WallReading.ts';
 
-/** Chalk lines are taken to stand within so much of their place, in ticks: 1/40 in, common practice, no source. */
-export const SET_OUT = 200;
-/** A strip must be wider than the least, and a half may lack, this much more. */
-const MARGIN = 308;
-
 /**
- * What the walls of one direction get where the pattern stands at `phase` along its normal, chalk lines being off by `SET_OUT` the way
+ * What the walls of one direction get where the pattern stands at `phase` along its normal, chalk lines being off by `setOut` the way
  * that is worst for each wall. With a `reach` no start that far to either side is better in any figure.
  */
 export function scoreAt(direction: WallDirection, phase: number, reach = 0): WallScore {
   let [strips, halves, narrowest] = [0, 0, 1];
-  const { ahead, behind, spacing, readings } = direction;
+  const { ahead, behind, spacing, readings, setOut, margin } = direction;
   // Every start within reach may be off to what lies in between; beyond that one of them may have the best of it.
-  const add = reach < SET_OUT ? addWorst : addBest;
-  const off = Math.abs(reach - SET_OUT);
-  const sum: Sum = { thin: 0, lacks: 0, share: 1 };
+  const add = reach < setOut ? addWorst : addBest;
+  const off = Math.abs(reach - setOut);
+  const sum: Sum = { thin: 0, lacks: 0, share: 1, margin, lenient: setOut + margin };
   for (const reading of readings) {
     const lowest = reading.side * phase - off - reading.at;
     sum.thin = 0;
@@ -41,6 +36,9 @@ interface Sum {
   thin: number;
   lacks: number;
   share: number;
+  readonly margin: number;
+  /** What a half may lack in all. */
+  readonly lenient: number;
 }
 
 /** Of a tile that reaches past the wall by between `low` and `high`: the least that can be held against it. */
@@ -86,16 +84,14 @@ function addCut(
   const [before, after] = [extents[i]!, extents[i + 1]!];
   const x = before[0] + on * (after[0] - before[0]);
   const y = before[1] + on * (after[1] - before[1]);
-  if (below - MARGIN < strip) sum.thin += part;
-  sum.lacks += part * Math.max(0, 1 - Math.min(ratio(x, least[0]), ratio(y, least[1])));
+  if (below - sum.margin < strip) sum.thin += part;
+  sum.lacks +=
+    part * Math.max(0, 1 - Math.min(ratio(x, least[0], sum.lenient), ratio(y, least[1], sum.lenient)));
   sum.share = Math.min(sum.share, x / sides[0], y / sides[1]);
 }
 
-/** What a half may lack in all. */
-export const LENIENT = SET_OUT + MARGIN;
-
-function ratio(extent: number, least: number): number {
-  return least <= LENIENT ? 1 : extent / (least - LENIENT);
+function ratio(extent: number, least: number, lenient: number): number {
+  return least <= lenient ? 1 : extent / (least - lenient);
 }
 
 function shareOfWall({ cell: { depths, shares } }: CutProfile, depth: number): number {

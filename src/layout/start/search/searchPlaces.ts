@@ -12,8 +12,6 @@ export interface PlaceAnswer {
   readonly good: readonly ScoredPlace[];
 }
 
-/** What a start may be worse by in one figure to be better in the next, in ticks of wall; common practice, no source. */
-export const SLACK = { strips: TICKS_PER_INCH, halves: 3 * TICKS_PER_INCH } as const;
 /** A difference that is not searched for any more, on one coordinate and on two: in ticks of wall, 1/1000 and 1/100 ft. */
 const SAME_LENGTH = [(12 * TICKS_PER_INCH) / 1000, (12 * TICKS_PER_INCH) / 100] as const;
 /** The same for the narrowest cut as a share of a tile: 1/1000 and 1/200 in 12 in. */
@@ -46,9 +44,9 @@ export function searchPlaces(question: PlaceQuestion): PlaceAnswer {
     () => true,
     length,
   );
-  const few = (score: WallScore) => score.strips <= strips.value + SLACK.strips;
+  const few = (score: WallScore) => score.strips <= strips.value + question.slack.strips;
   const halves = least(question, state, (score) => score.halves, few, length);
-  const sound = (score: WallScore) => few(score) && score.halves <= halves.value + SLACK.halves;
+  const sound = (score: WallScore) => few(score) && score.halves <= halves.value + question.slack.halves;
   const widest = least(question, state, ({ narrowest }) => -narrowest, sound, share);
   const best = { strips: strips.value, halves: halves.value, narrowest: -widest.value };
   const asGood = (score: WallScore) => sound(score) && score.narrowest >= best.narrowest - ALIKE_SHARE;

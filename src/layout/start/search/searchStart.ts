@@ -40,7 +40,7 @@ export function searchStart(
     directions
       .map((one) => scoreAt(one, one.normal[0] * origin[0] + one.normal[1] * origin[1]))
       .reduce(added, NO_WALL);
-  const parts = wallParts(directions, pattern, fixed, offBalance);
+  const parts = wallParts(directions, pattern, fixed, { offBalance, slack: ground.tolerance });
   let origins: Point[] = [[fixed[0] ?? from[0], fixed[1] ?? from[1]]];
   let [best, bound] = parts.length > 0 ? [NO_WALL, NO_WALL] : [scoreOf(origins[0]!), scoreOf(origins[0]!)];
   for (const { question, toOrigin } of parts) {

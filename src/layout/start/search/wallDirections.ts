@@ -2,15 +2,13 @@ import { bounds, type Point } from '../../../geometry/index.ts';
 import { TICKS_PER_INCH } from '../../../measure/index.ts';
 import type { Pattern } from '../../../pattern/Pattern.ts';
 import { leastStrip } from '../../faults/limits.ts';
-import type { Face } from '../../frame/Face.ts';
 import type { FieldEdge } from '../../frame/fieldEdges.ts';
 import type { Ground } from '../../frame/Ground.ts';
 import { gapEnough } from '../../pieces/keptGap.ts';
 import { cutProfile } from './cutProfile.ts';
+import { setOut } from './setOut.ts';
 import type { WallDirection, WallReading } from './WallReading.ts';
 
-/** Where the eye falls the same fault weighs double; common practice, no source. */
-const FOCAL = 2;
 /** A wall that leans is read at places that differ by no more than this, and at no more places than `MOST_PLACES`. */
 const STEP = TICKS_PER_INCH / 16;
 const MOST_PLACES = 24;
@@ -41,9 +39,10 @@ export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[
   for (const edge of seen) {
     const own = directionOf(edge, pattern).join();
     const known = found.find((one) => one.vector.join() === own || leanOf(edge, one.vector) <= SHARED_LEAN)!;
-    known.readings.push(...readingsOf(edge, ground.faces[edge.face]!, normalOf(known.vector), pattern));
+    known.readings.push(...readingsOf(edge, ground, normalOf(known.vector), pattern));
     known.length += lengthOf(edge);
   }
+  const off = setOut(ground);
   const least = LEAST_PART * seen.reduce((sum, edge) => sum + lengthOf(edge), 0);
   return found
     .filter(({ length }) => length > 0)
@@ -59,6 +58,8 @@ export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[
         });
       return {
         normal,
+        setOut: off,
+        margin: ground.tolerance.lines - off,
         spacing: (a[0] * b[1] - a[1] * b[0]) / repeat,
         ahead: profiles(normal),
         behind: profiles([-normal[0], -normal[1]]),
@@ -119,12 +120,19 @@ function normalOf([x, y]: Point): Point {
 }
 
 /** The field is on the left of its edge; ends count half, as in any sum by trapezoids. */
-function readingsOf({ from, to }: FieldEdge, face: Face, normal: Point, pattern: Pattern): WallReading[] {
+function readingsOf(
+  { from, to, face: index }: FieldEdge,
+  { faces, focalWeight }: Ground,
+  normal: Point,
+  pattern: Pattern,
+): WallReading[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [leftX, leftY] = [-(to[1] - from[1]), to[0] - from[0]];
   const side = leftX * normal[0] + leftY * normal[1] >= 0 ? 1 : -1;
   const at = ([x, y]: Point) => side * (x * normal[0] + y * normal[1]);
-  const weight = face.seen === 'focal' || face.doorway ? FOCAL : 1;
+  const face = faces[index]!;
+  // Where the eye falls the same fault weighs more.
+  const weight = face.seen === 'focal' || face.doorway ? focalWeight : 1;
   const lean = Math.abs(at(to) - at(from));
   const leans = lean <= ROUNDING ? 0 : Math.ceil(lean / STEP);
   // A chord of a curve is one of many.

@@ -18,6 +18,12 @@ export interface WallPart {
 /** How far a coordinate of the origin is off balance, in ticks; none where no run says. */
 export type OffBalance = (position: number, axis: 0 | 1) => number;
 
+/** What all parts of a search are asked alike. */
+export interface PartWishes {
+  readonly offBalance: OffBalance;
+  readonly slack: PlaceQuestion['slack'];
+}
+
 type Along = (origin: Point) => number;
 const along =
   ([nx, ny]: Point): Along =>
@@ -32,13 +38,13 @@ export function wallParts(
   directions: readonly WallDirection[],
   pattern: Pattern,
   fixed: Fixed,
-  offBalance: OffBalance,
+  wishes: PartWishes,
 ): WallPart[] {
   const [x, y] = fixed;
   if (x !== undefined && y !== undefined) return [];
-  if (x !== undefined || y !== undefined) return [onLine(directions, pattern, fixed, offBalance)];
-  if (directions.length <= 2) return directions.map((one) => alone(one, directions, offBalance));
-  return [together(directions, pattern, offBalance)];
+  if (x !== undefined || y !== undefined) return [onLine(directions, pattern, fixed, wishes)];
+  if (directions.length <= 2) return directions.map((one) => alone(one, directions, wishes));
+  return [together(directions, pattern, wishes)];
 }
 
 /** Boxes that a search may look at: so many at most, and fewer where a look means many places on walls. */
@@ -51,7 +57,11 @@ function boxesFor(directions: readonly WallDirection[]): number {
 }
 
 /** Along the normal of one direction, the place along the other's kept. */
-function alone(direction: WallDirection, all: readonly WallDirection[], offBalance: OffBalance): WallPart {
+function alone(
+  direction: WallDirection,
+  all: readonly WallDirection[],
+  { offBalance, slack }: PartWishes,
+): WallPart {
   const other = all.find((one) => one !== direction);
   const { normal } = direction;
   const aside: Point = other?.normal ?? [-normal[1], normal[0]];
@@ -64,6 +74,7 @@ function alone(direction: WallDirection, all: readonly WallDirection[], offBalan
       high: [Math.ceil(direction.spacing), 0],
       seeds: breakPhases(direction).map((phase): Point => [phase, 0]),
       boxes: boxesFor([direction]),
+      slack,
       ...(axis !== undefined && { offBalance: ([phase]: Point) => offBalance(phase / normal[axis], axis) }),
     },
     toOrigin: ([phase], origin) => {
@@ -78,7 +89,7 @@ function onLine(
   directions: readonly WallDirection[],
   { a, b }: Pattern,
   [x, y]: Fixed,
-  offBalance: OffBalance,
+  { offBalance, slack }: PartWishes,
 ): WallPart {
   const axis = x === undefined ? 0 : 1;
   const given: Point = axis === 0 ? [0, y!] : [x!, 0];
@@ -101,6 +112,7 @@ function onLine(
       high: [Math.ceil(high), 0],
       seeds,
       boxes: boxesFor(directions),
+      slack,
       offBalance: ([place]) => offBalance(place, axis),
     },
     toOrigin: ([place]) => (axis === 0 ? [place, given[1]] : [given[0], place]),
@@ -119,7 +131,11 @@ function repeatUp(a: Point, b: Point): number {
 /** Places where walls of two directions both change are tried first. */
 const MOST_SEEDS = 1000;
 
-function together(directions: readonly WallDirection[], { a, b }: Pattern, offBalance: OffBalance): WallPart {
+function together(
+  directions: readonly WallDirection[],
+  { a, b }: Pattern,
+  { offBalance, slack }: PartWishes,
+): WallPart {
   const [wide, deep] = [Math.hypot(...a), Math.hypot(...b)];
   const unit: Point = [a[0] / wide, a[1] / wide];
   const other: Point = [b[0] / deep, b[1] / deep];
@@ -137,6 +153,7 @@ function together(directions: readonly WallDirection[], { a, b }: Pattern, offBa
       high: [Math.ceil(wide), Math.ceil(deep)],
       seeds: crossings(rows, wide, deep).slice(0, MOST_SEEDS),
       boxes: boxesFor(directions),
+      slack,
       offBalance: (place) => {
         const [u, v] = toOrigin(place);
         return offBalance(u, 0) + offBalance(v, 1);
