@@ -1,4 +1,4 @@
-import { type Point, type Shape, transformShape } from '../geometry/index.ts';
+import { type Point, type Ring, type Shape, transformShape } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
 
@@ -6,6 +6,8 @@ import type { Ticks } from '../measure/index.ts';
 export interface TileBox {
   readonly length: Ticks;
   readonly width: Ticks;
+  /** Its own ring where it is no rectangle, convex. */
+  readonly ring?: Ring;
 }
 
 /** A turn in the tile's plane, in degrees counter-clockwise. */
@@ -44,7 +46,8 @@ export function turnOffset(turn: Turn, box: TileBox): Point {
 }
 
 /**
- * Turns that bring a tile onto its own place and that it allows: quarter turns only where it is square.
+ * Turns that bring a tile onto its own place and that it allows: quarter turns only where it is square, and of a tile that is no
+ * rectangle only those after which it looks as before.
  *
  * @example turnsOf('any', { length: 100, width: 100 }) //=> [0, 90, 180, 270]
  * @example turnsOf('any', { length: 100, width: 50 }) //=> [0, 180]
@@ -52,14 +55,26 @@ export function turnOffset(turn: Turn, box: TileBox): Point {
  */
 export function turnsOf(turns: TileSpec['turns'], box: TileBox): readonly Turn[] {
   if (turns === 'none') return [0];
-  return turns === 'any' && box.length === box.width ? [0, 90, 180, 270] : [0, 180];
+  const fitting: readonly Turn[] = turns === 'any' && box.length === box.width ? [0, 90, 180, 270] : [0, 180];
+  const { ring } = box;
+  return ring ? fitting.filter((turn) => looksAlike(ring, turn, box)) : fitting;
+}
+
+/** What rounding does to the corners of a tile, in ticks. */
+const ROUNDING = 2;
+
+function looksAlike(ring: Ring, turn: Turn, box: TileBox): boolean {
+  return ring.every((point) => {
+    const [x, y] = turnPoint(point, turn, box);
+    return ring.some(([u, v]) => Math.abs(u - x) <= ROUNDING && Math.abs(v - y) <= ROUNDING);
+  });
 }
 
 /** A piece turned with its tile. */
 export function turnPiece(piece: OwnPiece, turn: Turn): OwnPiece {
   if (turn === 0) return piece;
   const { length, width } = piece.box;
-  const box = turn === 180 ? piece.box : { length: width, width: length };
+  const box = turn === 180 ? piece.box : { ...piece.box, length: width, width: length };
   return moved(piece, box, (point) => turnPoint(point, turn, piece.box));
 }
 
@@ -69,8 +84,9 @@ export function mirrorPiece(piece: OwnPiece): OwnPiece {
 }
 
 function moved(piece: OwnPiece, box: TileBox, move: (point: Point) => Point): OwnPiece {
+  const { outer: ring } = transformShape({ outer: box.ring ?? [], holes: [] }, move);
   return {
-    box,
+    box: box.ring ? { ...box, ring } : box,
     shape: transformShape(piece.shape, move),
     circles: piece.circles.map((circle) => ({ ...circle, centre: move(circle.centre) })),
     ...(piece.curves && {

@@ -10,9 +10,13 @@ export interface Course {
   readonly pieces: readonly Piece[];
 }
 
-/** Courses along x where the pattern has straight joints across them, and along y likewise, each from the lowest up. */
+/**
+ * Courses along x where the pattern has straight joints across them, and along y likewise, each from the lowest up. A pattern whose
+ * tiles stand in no courses has none, even where a joint runs straight through it.
+ */
 export function coursesOf(layout: Layout): Course[] {
-  const { straightX, straightY } = layout.pattern;
+  const { straightX, straightY, inCourses } = layout.pattern;
+  if (!inCourses) return [];
   return [
     ...(straightY ? coursesAlong(layout, 'along') : []),
     ...(straightX ? coursesAlong(layout, 'across') : []),

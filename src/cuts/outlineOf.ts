@@ -17,7 +17,17 @@ export function outlineOf(piece: OwnPiece, tolerance: number, flat: number): Out
   return edgesOf(straighten(cornersOf(piece, flat), tolerance, onSideOf(piece.box)), piece.box);
 }
 
-const onSideOf = (box: TileBox) => (from: Point, to: Point) => sideOf(from, to, box) !== undefined;
+const onSideOf = (box: TileBox) => (from: Point, to: Point) =>
+  box.ring ? onRing(from, to, box.ring) : sideOf(from, to, box) !== undefined;
+
+/** Whether an edge lies along a side of a tile that is no rectangle. */
+function onRing(from: Point, to: Point, ring: Ring): boolean {
+  return ring.some((p, i) => {
+    const q = ring[(i + 1) % ring.length]!;
+    const length = Math.hypot(q[0] - p[0], q[1] - p[1]);
+    return [from, to].every((point) => Math.abs(side(p, q, point)) <= ON_SIDE * length);
+  });
+}
 
 function cornersOf({ shape, circles, curves, box }: OwnPiece, flat: number): readonly Corner[] {
   return bendsOf(arcsOf(shape.outer, circles), curves, flat, onSideOf(box));
@@ -39,7 +49,9 @@ function edgesOf(corners: readonly Corner[], box: TileBox): OutlineEdge[] {
     const to = corners[(i + 1) % corners.length]!.at;
     if (arc !== undefined) return { from, to, what: 'arc', circle: arc };
     if (via) return { from, to, what: 'sawn', via };
+    if (box.ring && !onRing(from, to, box.ring)) return { from, to, what: 'sawn' };
     const on = sideOf(from, to, box);
+    if (box.ring && !on) return { from, to, what: 'factory' };
     return on ? { from, to, what: 'factory', on } : { from, to, what: 'sawn' };
   });
 }

@@ -46,6 +46,8 @@ export interface Piece {
   readonly fullTile: Ring;
   /** Quarter turns of the tile's own axes to the frame. */
   readonly quarter: 0 | 1 | 2 | 3;
+  /** Degrees by which it is turned beyond that, where it is. */
+  readonly slantDeg?: number;
   readonly shape: Shape;
   readonly column: number;
   readonly row: number;
@@ -82,7 +84,15 @@ export interface Start {
 export interface AxisStart {
   readonly wish: string;
   /** What lies on the centre or the line. */
-  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed' | 'searched' | 'forTiles';
+  readonly what:
+    | 'joint'
+    | 'tile'
+    | 'jointQuarter'
+    | 'tileQuarter'
+    | 'fixed'
+    | 'searched'
+    | 'tried'
+    | 'forTiles';
   readonly position: Ticks;
   /** The run that was centred, when one was: edge ids and length. */
   readonly run?: { readonly from: string; readonly to: string; readonly length: Ticks };
@@ -201,7 +211,9 @@ export interface Fault {
     | 'keptWhole'
     | 'gapOnly'
     /** No start at this offset ends every course in the least cut. */
-    | 'offsetBound';
+    | 'offsetBound'
+    /** A tile lacks what would make all joints of the pattern alike. */
+    | 'jointsVary';
   readonly pieces: readonly string[];
   readonly figures: Readonly<Record<string, number | string>>;
   readonly edge?: string;

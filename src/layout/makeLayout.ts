@@ -1,12 +1,13 @@
 import { shapeArea, unite } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
-import { makePattern, type Pattern, patternProblems } from '../pattern/index.ts';
+import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
+import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
 import { frameRoom } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
@@ -14,7 +15,7 @@ import { turnOf } from './frame/turnOf.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import { placesIn } from './pieces/insideTiles.ts';
-import { ringAt } from './pieces/Lattice.ts';
+import { type Lattice, makeLattice, ringAt } from './pieces/Lattice.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { wholeTile } from './pieces/wholeTile.ts';
 import { chooseStart } from './start/chooseStart.ts';
@@ -32,12 +33,12 @@ export function makeLayout(
   surface: SurfaceSpec,
   room: Room,
 ): Layout | { readonly problems: readonly Problem[] } {
-  const withJoint = (joint: number) => makePattern(surface.pattern, job.tiles, joint);
-  const pattern = withJoint(job.joint);
-  const tooMany = tooManyPieces(surface, room, pattern);
-  if (tooMany) return { problems: [tooMany] };
-  const open = patternProblems(pattern, surface.pattern, job.tiles, job.print.system);
-  if (open.length > 0) return { problems: open.map((one) => ofPattern(surface, one)) };
+  const withJoint = (joint: number) => makePlain(surface.pattern, job.tiles, joint);
+  const pattern = makePattern(surface.pattern, job.tiles, job.joint);
+  // Colors change neither where a pattern starts nor where its lines lie.
+  const plain = withJoint(job.joint);
+  const refused = refusals(job, surface, room, pattern);
+  if (refused.length > 0) return { problems: refused };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
   const ground = makeGround(
@@ -46,14 +47,14 @@ export function makeLayout(
     surface,
     job.print.step,
   );
-  const chosen = chooseStart({ ground, pattern, surface, withJoint });
+  const chosen = chooseStart({ ground, pattern: plain, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
   const { start, runs } = chosen;
   const { origin } = start.chosen;
   const laid = layTiles(ground, pattern, origin);
   const chalk = makeChalk({
     ...chalkGround(job, surface, room, frame),
-    pattern,
+    pattern: plain,
     origin,
     middle: [middleOf(runs.along), middleOf(runs.across)],
   });
@@ -72,24 +73,20 @@ export function makeLayout(
     origin,
     start,
     pieces,
-    left: laid.left.map(({ shape, face, gap }) => ({
-      shape,
-      why: 'gapOnly',
-      edge: ground.faces[face]!.id,
-      gap,
-    })),
+    left: leftOf(laid, ground),
     field: tiledField(ground, laid),
-    chalk: finished(chalk, laid, pieces),
+    chalk: finished(chalk, makeLattice(plain, origin), pieces),
     faults: [
       ...faultsOf(named, laid.left, ground, pattern.joint),
-      ...offsetBound(pattern, runs.along, ground),
+      ...offsetBound(plain, runs.along, ground),
+      ...jointsVary(pattern),
     ],
-    tapers: makeTapers(ground, pattern, laid.border, surface),
+    tapers: makeTapers(ground, plain, laid.border, surface),
   };
 }
 
 /** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */
-function finished(chalk: Omit<Chalk, 'firstPiece'>, { lattice }: Laid, pieces: readonly Piece[]): Chalk {
+function finished(chalk: Omit<Chalk, 'firstPiece'>, lattice: Lattice, pieces: readonly Piece[]): Chalk {
   const courses = coursesOn(chalk.crossing, lattice);
   const onCourses = (line: ChalkLine) => (line.axis === 'along' && courses ? { ...line, courses } : line);
   const further = chalk.further?.map(onCourses);
@@ -106,10 +103,27 @@ function middleOf({ low, high }: { low: number; high: number }): number {
   return Math.round((low + high) / 2);
 }
 
+function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {
+  return left.map(({ shape, face, gap }) => ({ shape, why: 'gapOnly', edge: faces[face]!.id, gap }));
+}
+
 /** The field, and what tiles that stay whole cover of its gaps. */
 function tiledField({ frame }: Ground, { border }: Laid): Layout['field'] {
   const kept = border.filter(({ whole }) => whole);
   return kept.length === 0 ? frame.field : unite([...frame.field, ...kept.map(({ shape }) => shape)]);
+}
+
+/** Why a pattern is not laid at all. */
+function refusals(
+  { tiles, print }: Pick<Job, 'tiles' | 'print'>,
+  surface: SurfaceSpec,
+  room: Room,
+  pattern: Pattern,
+): readonly Problem[] {
+  const tooMany = tooManyPieces(surface, room, pattern);
+  if (tooMany) return [tooMany];
+  const found = patternProblems(pattern, surface.pattern, tiles, print.system);
+  return found.map((one) => ({ ...one, path: [surface.name, 'pattern'], found: surface.name }));
 }
 
 function tooManyPieces({ name }: SurfaceSpec, { field }: Room, { a, b, tiles }: Pattern): Problem | null {
@@ -118,10 +132,6 @@ function tooManyPieces({ name }: SurfaceSpec, { field }: Room, { a, b, tiles }: 
   if (about <= MOST_PIECES) return null;
   const figures = { pieces: about, limit: MOST_PIECES };
   return { code: 'tooManyPieces', path: [name, 'pattern'], found: `${about}`, figures };
-}
-
-function ofPattern({ name }: SurfaceSpec, found: Pick<Problem, 'code' | 'figures'>): Problem {
-  return { ...found, path: [name, 'pattern'], found: name };
 }
 
 function noPieces({ name }: SurfaceSpec): Problem {

@@ -1,4 +1,6 @@
 import type { GroutSpec } from '../job/Job.ts';
+import { TICKS_PER_MM } from '../measure/index.ts';
+import { jointShareOf } from '../pattern/index.ts';
 import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import type { Laid } from './laidSurfaces.ts';
@@ -41,9 +43,11 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
   };
 }
 
-function jointsOf({ spec, tile, layout }: Laid): { readonly litres: number; readonly step: Step } {
+function jointsOf(laid: Laid): { readonly litres: number; readonly step: Step } {
+  const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
   const areaM2 = fieldAreaM2(layout);
+  if (!layout.pattern.inCourses) return jointsOfRepeat(laid, areaM2);
   const rate = groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness });
   return {
     litres: rate * areaM2,
@@ -54,6 +58,30 @@ function jointsOf({ spec, tile, layout }: Laid): { readonly litres: number; read
         length: tile.length,
         width: tile.width,
         joint,
+        depth: tile.thickness,
+        groutLitresPerM2: rounded(rate, 4),
+        areaM2,
+        groutLitres: rate * areaM2,
+      },
+    },
+  };
+}
+
+/** Of a pattern of several tiles, or of tiles that are no rectangles: what one repeat has that is no tile. */
+function jointsOfRepeat(
+  { spec, tile, layout: { pattern } }: Laid,
+  areaM2: number,
+): ReturnType<typeof jointsOf> {
+  const jointShare = jointShareOf(pattern);
+  const rate = jointShare * (tile.thickness / TICKS_PER_MM);
+  return {
+    litres: rate * areaM2,
+    step: {
+      code: 'material.grout.sum.repeat',
+      figures: {
+        surface: spec.name,
+        joint: pattern.joint,
+        jointShare: rounded(jointShare, 4),
         depth: tile.thickness,
         groutLitresPerM2: rounded(rate, 4),
         areaM2,

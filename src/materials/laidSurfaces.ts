@@ -1,10 +1,12 @@
 import type { Job, SurfaceSpec, TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 
-/** A surface with the tile its pattern is made of, and its layout. */
+/** A surface with the tiles its pattern is made of, and its layout. */
 export interface Laid {
   readonly spec: SurfaceSpec;
+  /** The first of them. */
   readonly tile: TileSpec;
+  readonly tiles: readonly TileSpec[];
   readonly layout: Layout;
 }
 
@@ -13,6 +15,15 @@ export function laidSurfaces(job: Job, layouts: readonly Layout[]): readonly Lai
   return job.surfaces.flatMap((spec) => {
     const layout = layouts.find(({ surface }) => surface === spec.name);
     const tile = job.tiles.find(({ key }) => key === spec.pattern.tile);
-    return layout && tile ? [{ spec, tile, layout }] : [];
+    if (!layout || !tile) return [];
+    const keys = new Set(layout.pattern.tiles.map((one) => one.tile));
+    return [
+      {
+        spec,
+        tile,
+        tiles: [tile, ...job.tiles.filter(({ key }) => keys.has(key) && key !== tile.key)],
+        layout,
+      },
+    ];
   });
 }

@@ -17,10 +17,10 @@ import { tileLimits } from './limits/tileLimits.ts';
  */
 export function makeLimits(job: Job, layouts: readonly Layout[]): readonly Limit[] {
   const surfaces = laidSurfaces(job, layouts);
-  const tiles = new Set(surfaces.map(({ tile }) => tile));
+  const all = new Set(surfaces.flatMap(({ tiles }) => tiles));
   return [
     ...houseLimits(job),
-    ...[...tiles].flatMap((tile) => tileLimits(tile, job.joint)),
+    ...[...all].flatMap((tile) => tileLimits(tile, job.joint)),
     ...surfaces.flatMap((laid) => [
       ...runningLimits(laid, job.joint),
       ...baseLimits(job, laid),

@@ -16,10 +16,11 @@ const SAME_SHARE = 0.005;
 
 /**
  * The chosen start and those that are worth a look beside it, on the curve of narrowest cut against tiles: each takes fewer tiles than
- * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun.
+ * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun, and for
+ * patterns whose walls cannot be read course by course.
  */
 export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): readonly CurvePoint[] {
-  if (job.status !== 'planned') return [];
+  if (job.status !== 'planned' || !layout.pattern.inCourses || surface.pattern.checker) return [];
   const candidates = curveCandidates(job, surface, room, layout);
   if (candidates.length === 0) return [];
   const own = pointOf(job, layout, cuts, layout.start.chosen);

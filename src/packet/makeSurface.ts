@@ -83,10 +83,11 @@ function areaOf(layout: Layout): number {
 
 function flatnessOf(job: Job, { surface, layout }: Stages): Pick<PacketSurface, 'flatness'> {
   const { grid, fillBagLitres } = job.base;
-  const tile = job.tiles.find(({ key }) => key === surface.pattern.tile);
-  if (!tile || grid?.surface !== surface.name) return {};
+  const keys = new Set(layout.pattern.tiles.map(({ tile }) => tile));
+  const sides = job.tiles.filter(({ key }) => keys.has(key)).flatMap(({ length, width }) => [length, width]);
+  if (sides.length === 0 || grid?.surface !== surface.name) return {};
   const floor = {
-    longest: Math.max(tile.length, tile.width),
+    longest: Math.max(...sides),
     areaM2: areaOf(layout),
     system: job.print.system,
     ...(fillBagLitres === undefined ? {} : { bagLitres: fillBagLitres }),

@@ -40,6 +40,8 @@ export interface PatternTile {
   readonly ring: Ring;
   /** Quarter turns of the tile's own axes to the frame: 0 lies along x, 1 stands. */
   readonly quarter: 0 | 1 | 2 | 3;
+  /** Degrees by which it is turned beyond that, counter-clockwise; its ring is then rounded to ticks. */
+  readonly slantDeg?: number;
   /** Column and row of tile k in repeat (i, j): `column = i·ci + cj·j + c0`, and so for rows; they name the piece. */
   readonly column: readonly [ci: number, cj: number, c0: number];
   readonly row: readonly [ri: number, rj: number, r0: number];

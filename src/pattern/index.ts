@@ -1,4 +1,5 @@
 export * from './columnAndRow.ts';
+export * from './jointShareOf.ts';
 export * from './makePattern.ts';
 export * from './Pattern.ts';
 export * from './patternProblems.ts';

@@ -21,7 +21,7 @@ export function octagonAndDot(octagon: Octagon, dot: Sized, joint: Ticks): Patte
   const half = Math.round(side / Math.SQRT2);
   const one = (tile: string, ring: readonly Point[], row: number) => {
     const counted = { column: [1, 0, 0], row: [0, 2, row] } as const;
-    return { tile, ring, quarter: 0, ...counted } as const;
+    return { tile, ring, quarter: 0, ...(row === 1 && { slantDeg: 45 }), ...counted } as const;
   };
   const closing = closingOf(dot, joint, apart, corner);
   return {

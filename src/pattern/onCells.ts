@@ -18,21 +18,21 @@ export interface Cells {
 }
 
 /**
- * A pattern of rectangles: each tile in the middle of its place, what it lacks shared by the joints at both
- * ends. Pieces are counted by the place of their lower left corner in steps, which no two tiles share as
+ * A pattern of rectangles, its first tile's lower left corner where the repeat stands: each tile in the middle of its
+ * place, what it lacks shared by the joints at both ends. Pieces are counted by the place of their lower left corner in steps, which no two tiles share as
  * long as no tile is smaller than a step.
  */
 export function onCells(of: Cells): Pattern {
   const { name, a, b, joint, step, cells, straight = false, module = step } = of;
   const first = cells[0]!.at;
+  const [dx, dy] = standing(cells[0]!, joint).at;
   const tiles = cells.map((cell): PatternTile => {
-    const { quarter, sides } = lying(cell);
-    const [x, y] = [0, 1].map((axis) => middle(cell.at[axis]!, cell.size[axis]! - joint - sides[axis]!));
+    const { quarter, sides, at } = standing(cell, joint);
     const counted = (axis: 0 | 1) =>
       [a[axis] / step[axis], b[axis] / step[axis], (cell.at[axis] - first[axis]) / step[axis]] as const;
     return {
       tile: cell.tile.key,
-      ring: tileRing([x!, y!], ...sides),
+      ring: tileRing([at[0] - dx, at[1] - dy], ...sides),
       quarter,
       column: counted(0),
       row: counted(1),
@@ -43,14 +43,10 @@ export function onCells(of: Cells): Pattern {
   return { ...base, inCourses: false, ...(closing && { closing }) };
 }
 
-/** How a tile lies in its place, longer side along longer side, and its extents there. */
-function lying({ tile, size }: Cell): { readonly quarter: 0 | 1; readonly sides: [Ticks, Ticks] } {
+/** How a tile lies in the middle of its place, longer side along longer side. */
+function standing({ tile, at, size }: Cell, joint: Ticks) {
   const along = size[0] >= size[1] === tile.length >= tile.width;
-  return along
-    ? { quarter: 0, sides: [tile.length, tile.width] }
-    : { quarter: 1, sides: [tile.width, tile.length] };
-}
-
-function middle(at: Ticks, slack: Ticks): Ticks {
-  return at + Math.floor(slack / 2);
+  const sides: [Ticks, Ticks] = along ? [tile.length, tile.width] : [tile.width, tile.length];
+  const middle = (axis: 0 | 1) => at[axis] + Math.floor((size[axis] - joint - sides[axis]) / 2);
+  return { quarter: along ? (0 as const) : (1 as const), sides, at: [middle(0), middle(1)] as const };
 }

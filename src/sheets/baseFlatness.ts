@@ -7,10 +7,9 @@ import type { SheetContext } from './SheetContext.ts';
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const { packet, say, length, longLength } = context;
-  const tile =
-    packet.spec.tiles.find(({ key }) => surface.pattern.tiles.some((one) => one.tile === key)) ??
-    packet.spec.tiles[0]!;
-  const asked = flatnessClass(Math.max(tile.length, tile.width), packet.spec.print.system);
+  const own = packet.spec.tiles.filter(({ key }) => surface.pattern.tiles.some(({ tile }) => tile === key));
+  const longest = Math.max(...own.flatMap(({ length, width }) => [length, width]));
+  const asked = flatnessClass(longest, packet.spec.print.system);
   const { flatness } = surface;
   return {
     asked: say('sheet.base-sheet.asked', {

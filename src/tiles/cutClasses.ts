@@ -41,8 +41,9 @@ export function cutClasses(tile: TileSpec, layouts: readonly Layout[], cutsOf: r
   });
 }
 
-/** An edge on the tile's side holds the piece square to it, but where it lies at a wall. */
+/** An edge on the tile's side holds the piece square to it, but where it lies at a wall. In a tile that is no rectangle none slides. */
 function slidesOf({ shape, box }: OwnPiece, { edges }: Cut): Slides {
+  if (box.ring) return { along: false, across: false };
   const held = (axis: 0 | 1) =>
     [0, axis === 0 ? box.length : box.width].some((at) => {
       const lies = (from: Point, to: Point) => Math.abs(from[axis] - at) <= 1 && Math.abs(to[axis] - at) <= 1;

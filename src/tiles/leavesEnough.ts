@@ -1,3 +1,4 @@
+import type { TileBox } from '../cuts/TileBox.ts';
 import { clipConvex, narrowness, type Point, type Ring, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Placement } from './CutClass.ts';
@@ -61,7 +62,7 @@ function leastOutside(from: Point, to: Point, ring: Ring): number {
 }
 
 /** How wide the part of the tile is that lies a kerf and more to the right of a line; 0 where there is none. */
-function leftBeyond(from: Point, to: Point, box: { length: Ticks; width: Ticks }, kerf: Ticks): number {
+function leftBeyond(from: Point, to: Point, box: TileBox, kerf: Ticks): number {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const far = 2 * (box.length + box.width);
@@ -70,6 +71,6 @@ function leftBeyond(from: Point, to: Point, box: { length: Ticks; width: Ticks }
     from[1] + along * uy - out * ux,
   ];
   const beyond = [at(-far, kerf), at(-far, far), at(far, far), at(far, kerf)];
-  const tile: Ring = [[0, 0], [box.length, 0], [box.length, box.width], [0, box.width]]; // biome-ignore format: a ring on a line
+  const tile: Ring = box.ring ?? [[0, 0], [box.length, 0], [box.length, box.width], [0, box.width]]; // biome-ignore format: a ring on a line
   return Math.max(0, ...clipConvex(tile, beyond).map(narrowness));
 }

@@ -11,8 +11,6 @@ export interface PatternCase {
 
 const side = (least: number, most: number) => fc.integer({ min: least, max: most });
 const joint = fc.integer({ min: 400, max: 4000 });
-/** One length that others are made of, 2 to 14 in. */
-const unit = side(16000, 114000);
 
 const spec = (
   name: PatternSpec['name'],
@@ -80,16 +78,18 @@ const lines: Readonly<Record<string, { readonly sizes: Sizes; readonly more?: Pa
   },
 };
 
-/** Random sizes of every pattern whose joints can all be of one width, each under its name. */
-export const patternCases: readonly (readonly [string, fc.Arbitrary<PatternCase>])[] = Object.entries(
-  lines,
-).map(([name, { sizes, more }]) => [
-  name,
-  fc.tuple(unit, joint, side(9000, 90000)).map(([u, j, other]) => {
-    const tiles = sizes(u, j, other);
-    return { spec: spec(name.split(' ')[0] as PatternSpec['name'], tiles, more), tiles, joint: j };
-  }),
-]);
+/** Random sizes of every pattern whose joints can all be of one width, each under its name; its smallest tile so many ticks and more. */
+export function patternCasesFrom(least: number): readonly (readonly [string, fc.Arbitrary<PatternCase>])[] {
+  return Object.entries(lines).map(([name, { sizes, more }]) => [
+    name,
+    fc.tuple(side(least, 114000), joint, side(9000, 90000)).map(([u, j, other]) => {
+      const tiles = sizes(u, j, other);
+      return { spec: spec(name.split(' ')[0] as PatternSpec['name'], tiles, more), tiles, joint: j };
+    }),
+  ]);
+}
+
+export const patternCases = patternCasesFrom(16000);
 
 /** One pattern with given tiles. */
 export function patternCase(

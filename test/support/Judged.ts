@@ -36,20 +36,26 @@ export function boxOf(points: readonly Point[]): Box {
 /** Every tile of the pattern whose box meets the field's box: plainly one after another, far more than are needed. */
 export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
   const box = boxOf(field.flatMap(({ outer }) => outer));
+  const own = boxOf(tiles.flat());
+  const [wide, high] = [own.maxX - own.minX, own.maxY - own.minY];
+  const area = a[0] * b[1] - a[1] * b[0];
+  // The corners of the field's box, a repeat's tiles wider all round, as counted in repeats.
+  const corners = [box.minX - own.minX - wide, box.maxX - own.minX + wide].flatMap((x) =>
+    [box.minY - own.minY - high, box.maxY - own.minY + high].map((y): Point => {
+      const [px, py] = [x - origin[0], y - origin[1]];
+      return [(px * b[1] - py * b[0]) / area, (py * a[0] - px * a[1]) / area];
+    }),
+  );
+  const reach = boxOf(corners);
   const found: Ring[] = [];
-  // Repeats are as wide as a is long and as high as b: rows first, then along each row.
-  const down = Math.ceil((box.maxY - box.minY) / b[1]) + 2;
-  const firstRow = Math.floor((box.minY - origin[1]) / b[1]) - 1;
-  for (let j = firstRow; j <= firstRow + down; j++) {
-    const start = Math.floor((box.minX - origin[0] - j * b[0]) / a[0]) - 2;
-    const most = Math.ceil((box.maxX - box.minX) / a[0]) + 4;
-    for (let i = start; i <= start + most; i++) {
+  for (let j = Math.floor(reach.minY); j <= reach.maxY + 1; j++) {
+    for (let i = Math.floor(reach.minX); i <= reach.maxX + 1; i++) {
       for (const ring of tiles) {
         const placed = ring.map(([x, y]): Point => {
           return [origin[0] + i * a[0] + j * b[0] + x, origin[1] + i * a[1] + j * b[1] + y];
         });
-        const own = boxOf(placed);
-        if (own.minX < box.maxX && own.maxX > box.minX && own.minY < box.maxY && own.maxY > box.minY)
+        const one = boxOf(placed);
+        if (one.minX < box.maxX && one.maxX > box.minX && one.minY < box.maxY && one.maxY > box.minY)
           found.push(placed);
       }
     }

@@ -7,8 +7,10 @@ import { areaOf, boxOf, isIn, type Judged, lengthRound } from './Judged.ts';
  * than two cells must be flooded. Says what is wrong; empty when nothing is.
  */
 export function judgeCount(judged: Judged, cellsAcrossTile = 12): string[] {
-  const tile = boxOf(judged.tiles[0]!);
-  const cell = Math.min(tile.maxX - tile.minX, tile.maxY - tile.minY) / cellsAcrossTile;
+  const widths = judged.tiles
+    .map(boxOf)
+    .map((tile) => Math.min(tile.maxX - tile.minX, tile.maxY - tile.minY));
+  const cell = Math.min(...widths) / cellsAcrossTile;
   const raster = rasterOf(judged, cell);
   const ownerOf = ownersBy(judged);
   const wrong: string[] = [];
@@ -56,14 +58,19 @@ function rasterOf(judged: Judged, cell: number): Raster {
 function tileAt({ a, b, tiles, origin }: Judged, x: number, y: number): string {
   const area = a[0] * b[1] - a[1] * b[0];
   const [px, py] = [x - origin[0], y - origin[1]];
-  const [u, v] = [(px * b[1] - py * b[0]) / area, (py * a[0] - px * a[1]) / area];
+  const inRepeats = (qx: number, qy: number): Point => [
+    (qx * b[1] - qy * b[0]) / area,
+    (qy * a[0] - qx * a[1]) / area,
+  ];
   for (const ring of tiles) {
     const { minX, minY, maxX, maxY } = boxOf(ring);
-    for (let j = Math.floor(v) - 1; j <= Math.floor(v) + 1; j++) {
-      for (let i = Math.floor(u) - 2; i <= Math.floor(u) + 2; i++) {
+    // The repeats whose tile may hold the point: it less any corner of the tile.
+    const reach = boxOf(ring.map(([qx, qy]) => inRepeats(px - qx, py - qy)));
+    for (let j = Math.floor(reach.minY); j <= Math.ceil(reach.maxY); j++) {
+      for (let i = Math.floor(reach.minX); i <= Math.ceil(reach.maxX); i++) {
         const [sx, sy] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
         const [dx, dy] = [px - sx, py - sy];
-        if (dx > minX && dx < maxX && dy > minY && dy < maxY)
+        if (dx > minX && dx < maxX && dy > minY && dy < maxY && isIn([{ outer: ring, holes: [] }], dx, dy))
           return `${origin[0] + sx + minX},${origin[1] + sy + minY}`;
       }
     }

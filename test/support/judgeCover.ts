@@ -51,8 +51,10 @@ function piecesByTile({ pieces, left, ...judged }: Judged): Map<string, Part[]> 
   if (left.length > 0) {
     const tiles = allTiles({ ...judged, pieces, left });
     left.forEach(({ shape }, i) => {
-      const box = boxOf(shape.outer);
-      const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+      // The middle of its corners lies in the tile, which is convex, even where a bent strip goes round it.
+      const [x, y] = [0, 1].map(
+        (axis) => shape.outer.reduce((sum, p) => sum + p[axis]!, 0) / shape.outer.length,
+      ) as [number, number];
       const ring = tiles.find((tile) => isIn([{ outer: tile, holes: [] }], x, y));
       if (ring) add(ring, { id: `left ${i}`, shape });
     });

@@ -8,7 +8,7 @@ import type { Lattice } from '../pieces/Lattice.ts';
  */
 export function coursesOn(crossing: readonly [number, number], lattice: Lattice): ChalkLine['courses'] {
   const { pattern, origin } = lattice;
-  if (pattern.straightX) return undefined;
+  if (pattern.straightX || !pattern.inCourses) return undefined;
   const { tiles, b, module, joint } = pattern;
   const every = b[0] === 0 ? tiles.length : 0;
   const along = crossing[0] + Math.ceil(joint / 2) - origin[0];

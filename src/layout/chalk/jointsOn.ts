@@ -11,7 +11,8 @@ export function jointsOn(axis: 0 | 1, { outline }: FramedRoom, pattern: Pattern,
   const { minX, minY, maxX, maxY } = bounds(outline);
   const [low, high] = axis === 0 ? [minX, maxX] : [minY, maxY];
   const module = pattern.module[axis];
-  const first = origin[axis] + pattern.tiles[0]!.ring[0]![axis] - Math.ceil(pattern.joint / 2);
+  const tile = bounds(pattern.tiles[0]!.ring);
+  const first = origin[axis] + (axis === 0 ? tile.minX : tile.minY) - Math.ceil(pattern.joint / 2);
   const joints: Ticks[] = [];
   for (let n = Math.ceil((low - first) / module); first + n * module <= high; n++)
     joints.push(first + n * module);

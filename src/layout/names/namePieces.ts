@@ -33,7 +33,7 @@ export function namePieces(laid: readonly LaidPiece[], lattice: Lattice, crossin
 
 /** A named piece as it is handed on. */
 export function pieceOf({ id, at, laid }: NamedPiece, { pattern }: Lattice, faces: readonly Face[]): Piece {
-  const { tile, quarter } = pattern.tiles[laid.place.k]!;
+  const { tile, quarter, slantDeg } = pattern.tiles[laid.place.k]!;
   const curves = laid.whole ? [] : wallCurves(laid.faces.map((index) => faces[index]!));
   return {
     id,
@@ -41,6 +41,7 @@ export function pieceOf({ id, at, laid }: NamedPiece, { pattern }: Lattice, face
     whole: laid.whole,
     fullTile: laid.ring,
     quarter,
+    ...(slantDeg && { slantDeg }),
     shape: laid.shape,
     column: at.columns,
     row: at.rows,

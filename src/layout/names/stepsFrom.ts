@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/index.ts';
+import { bounds, type Point } from '../../geometry/index.ts';
 import { columnAndRow } from '../../pattern/index.ts';
 import type { Lattice, Place } from '../pieces/Lattice.ts';
 import type { Steps } from './pieceName.ts';
@@ -11,10 +11,10 @@ const HAIR = 1e-9;
  * right and the first row above them.
  */
 export function stepsFrom(crossing: Point, { pattern, origin }: Lattice): (place: Place) => Steps {
-  const { module, tiles, joint } = pattern;
-  const [left, bottom] = tiles[0]!.ring[0]!;
+  const { module, step = module, tiles, joint } = pattern;
+  const { minX: left, minY: bottom } = bounds(tiles[0]!.ring);
   const first = (axis: 0 | 1, start: number) =>
-    Math.floor((crossing[axis] + Math.ceil(joint / 2) - origin[axis] - start) / module[axis] + HAIR);
+    Math.floor((crossing[axis] + Math.ceil(joint / 2) - origin[axis] - start) / step[axis] + HAIR);
   const [column, row] = [first(0, left), first(1, bottom)];
   return ({ k, i, j }) => {
     const [ownColumn, ownRow] = columnAndRow(pattern, k, i, j);

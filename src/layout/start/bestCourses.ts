@@ -12,8 +12,8 @@ export interface CourseEnds {
 }
 
 /** How much each kind of course is ahead of the first; none where courses do not repeat or are not shifted at all. */
-function shiftsOf({ tiles, b, straightX }: Pattern): readonly Ticks[] {
-  if (straightX || b[0] !== 0) return [];
+function shiftsOf({ tiles, b, straightX, inCourses }: Pattern): readonly Ticks[] {
+  if (!inCourses || straightX || b[0] !== 0) return [];
   return tiles.map(({ ring }) => ring[0]![0] - tiles[0]!.ring[0]![0]);
 }
 

@@ -4,6 +4,7 @@ import { affordable } from './affordable.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { candidateSet } from './candidateSet.ts';
+import { chooseByLaying } from './chooseByLaying.ts';
 import { evaluate } from './evaluate.ts';
 import { laidInRounds } from './laidInRounds.ts';
 import { axisRuns } from './mainRuns.ts';
@@ -25,6 +26,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   const runs = axisRuns(ground);
   const set = candidateSet(question, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return set;
+  if (!pattern.inCourses) return chooseByLaying(question, set);
   const { near, rule, bound, wallsOf } = nearStarts(question, set);
   const known = new Map<Choice, Scored>();
   const lay = (choice: Choice): Scored => {

@@ -18,7 +18,9 @@ export function evaluate(
   runs: MainRuns,
   laid: Laid = layTiles(ground, pattern, choice.origin),
 ): Candidate {
-  return { ...countsOf(ground, pattern, laid), ...placeOf(ground, pattern, choice, runs) };
+  const place = placeOf(ground, pattern, choice, runs);
+  const ends = pattern.inCourses ? place.ends : pieceEnds(laid, pattern, runs);
+  return { ...countsOf(ground, pattern, laid), ...place, ends };
 }
 
 type Counts = Omit<Candidate, 'origin' | 'reason' | 'shift' | 'ends'>;
@@ -55,6 +57,19 @@ function smallestOf(
     if (shares[axis] < best.smallestShare) best = { smallestShare: shares[axis], smallest: extent[axis] };
   }
   return best;
+}
+
+/** Where no course tells it: the least that any piece at either end of a run measures along it, a whole tile where none is cut there. */
+function pieceEnds({ border }: Laid, pattern: Pattern, runs: MainRuns): Candidate['ends'] {
+  const { minX, minY, maxX, maxY } = bounds(pattern.tiles[0]!.ring);
+  const whole = [maxX - minX, maxY - minY] as const;
+  const least = (face: number, axis: 0 | 1) => {
+    const cut = border.filter((piece) => !piece.whole && piece.faces.includes(face));
+    return Math.min(whole[axis], ...cut.map(({ extent }) => extent[axis]));
+  };
+  const ends = ({ lowFace, highFace }: MainRuns['along'], axis: 0 | 1) =>
+    [least(lowFace, axis), least(highFace, axis)] as const;
+  return { along: ends(runs.along, 0), across: ends(runs.across, 1) };
 }
 
 function placeOf(

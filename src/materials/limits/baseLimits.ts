@@ -5,8 +5,8 @@ import { flatnessLimits } from './flatnessLimits.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
 
 /** What is asked of the base under a surface and of the bed on it: flatness, contact, trowel. */
-export function baseLimits(job: Job, { spec, tile }: Laid): readonly Limit[] {
-  const longest = Math.max(tile.length, tile.width);
+export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
+  const longest = Math.max(...tiles.flatMap(({ length, width }) => [length, width]));
   const notch = job.products.mortar.notch;
   const wanted = trowelFor(longest, job.print.system);
   const deepEnough = bedDepth(notch) >= bedDepth(wanted);

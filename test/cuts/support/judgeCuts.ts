@@ -24,13 +24,16 @@ export function judgeCuts(layout: Layout, { cuts }: Cuts, step: number): string[
 /** The cut's shape on the tile of one of its pieces, turned about the middle of the tile. */
 export function placeOnTile(cut: Cut, piece: Piece, turn: number): Shape {
   const quarters = (piece.quarter + turn / 90) % 4;
+  const slant = ((piece.slantDeg ?? 0) * Math.PI) / 180;
   const [mx, my] = middle(piece.fullTile);
   const [l, w] = tileSize(piece);
   const [cx, cy] = turn % 180 === 0 ? [l / 2, w / 2] : [w / 2, l / 2];
   const place = ([x, y]: Point): Point => {
     let [u, v] = [x - cx, y - cy];
     for (let i = 0; i < quarters; i++) [u, v] = [-v, u];
-    return [u + mx, v + my];
+    if (slant === 0) return [u + mx, v + my];
+    const [cos, sin] = [Math.cos(slant), Math.sin(slant)];
+    return [Math.round(u * cos - v * sin + mx), Math.round(u * sin + v * cos + my)];
   };
   return { outer: cut.shape.outer.map(place), holes: cut.shape.holes.map((hole) => hole.map(place)) };
 }
@@ -48,13 +51,14 @@ function judgePiece(cut: Cut, piece: Piece, i: number, step: number): string[] {
     0,
   );
   // The first piece is the shape itself; the others may differ by what rounding to the saw's step hides.
-  const allowed = i === 0 ? 0 : (step + 4) * around;
+  // Where the tile lies aslant, its shape was rounded to ticks once more.
+  const allowed = i === 0 ? (piece.slantDeg ? 2 * around : 0) : (step + 4) * around;
   return off > allowed ? [`${piece.id} is not cut ${cut.number}: off by ${off} of ${allowed}`] : [];
 }
 
 function judgeEdges({ number, edges }: Cut, piece: Piece): string[] {
-  const [length, width] = tileSize(piece);
-  const onSide = ([x, y]: Point) => [x, x - length, y, y - width].map((off) => Math.abs(off) <= 2);
+  const sides = sidesOf(piece);
+  const onSide = (point: Point) => sides.map((offOf) => Math.abs(offOf(point)) <= 2);
   return edges.flatMap(({ from, to, factory, via = from }) => {
     const [a, b, middle] = [onSide(from), onSide(to), onSide(via)];
     // A bent edge may begin and end at one side of the tile and still leave it between.
@@ -82,11 +86,29 @@ function judgeSize({ number }: Cut, { what, from, exact, saw, at }: CutSize, ste
     : [`size ${what} from ${from} of cut ${number}: exact ${exact}, saw ${saw}, drawn ${span}`];
 }
 
-function tileSize({ fullTile, quarter }: Piece): Point {
-  const xs = fullTile.map(([x]) => x);
-  const ys = fullTile.map(([, y]) => y);
-  const size: Point = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
-  return quarter % 2 === 0 ? size : [size[1], size[0]];
+/** The tile's ring in its own axes, its box at the origin; plainly turned back. */
+function ownRing({ fullTile, quarter, slantDeg = 0 }: Piece): Ring {
+  const back = -((quarter * 90 + slantDeg) * Math.PI) / 180;
+  const turned = fullTile.map(([x, y]): Point => {
+    return [x * Math.cos(back) - y * Math.sin(back), x * Math.sin(back) + y * Math.cos(back)];
+  });
+  const [minX, minY] = [Math.min(...turned.map(([x]) => x)), Math.min(...turned.map(([, y]) => y))];
+  return turned.map(([x, y]): Point => [x - minX, y - minY]);
+}
+
+/** How far a point lies off each side of the tile. */
+function sidesOf(piece: Piece): ((point: Point) => number)[] {
+  const ring = ownRing(piece);
+  return ring.map(([px, py], i) => {
+    const [qx, qy] = ring[(i + 1) % ring.length]!;
+    const length = Math.hypot(qx - px, qy - py);
+    return ([x, y]) => ((qx - px) * (y - py) - (qy - py) * (x - px)) / length;
+  });
+}
+
+function tileSize(piece: Piece): Point {
+  const ring = ownRing(piece);
+  return [Math.round(Math.max(...ring.map(([x]) => x))), Math.round(Math.max(...ring.map(([, y]) => y)))];
 }
 
 function middle(ring: Ring): Point {

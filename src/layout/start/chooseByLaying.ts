@@ -1,0 +1,61 @@
+import type { Point } from '../../geometry/index.ts';
+import type { AxisStart, Start } from '../Layout.ts';
+import { AXES, type Choice, type MainRuns } from './Choice.ts';
+import type { CandidateSet } from './candidateSet.ts';
+import { evaluate } from './evaluate.ts';
+import { spacingAlong } from './mainRuns.ts';
+import { rank } from './rank.ts';
+import type { StartQuestion } from './StartQuestion.ts';
+import { distinct, sameStart } from './sameStart.ts';
+
+/** Steps each way in which the repeat is gone through, and starts laid at most that put a joint or a tile on the middle. */
+const STEPS = 5;
+const MOST_BALANCED = 16;
+
+/** Where no start can be said to be the best without laying it, any may have been: no wall tells more. */
+const NOTHING_BOUND = { strips: 0, halves: 0, narrowest: 1 } as const;
+
+/**
+ * Where a pattern starts that is no course of tiles of one size: joint and tile on the middle of the runs, and places spread evenly
+ * over its repeat, are laid and counted, and the best of these is taken. It is not proved that none is better.
+ */
+export function chooseByLaying(
+  question: Pick<StartQuestion, 'ground' | 'pattern' | 'surface'>,
+  set: CandidateSet,
+): { readonly start: Start; readonly runs: MainRuns } {
+  const { ground, pattern } = question;
+  const balanced = distinct(set.choices, pattern).slice(0, MOST_BALANCED);
+  const choices = distinct([...balanced, ...spread(question, balanced[0]!)], pattern);
+  const laid = new Map(choices.map((choice) => [evaluate(ground, pattern, choice, set.ends), choice]));
+  const [chosen, ...others] = rank([...laid.keys()]);
+  const { along, across } = laid.get(chosen!)!;
+  const runnerUp = others.find(({ origin }) => !sameStart(origin, chosen!.origin, pattern));
+  const start = { along, across, chosen: chosen!, bound: NOTHING_BOUND, alternatives: [] };
+  return { start: { ...start, ...(runnerUp && { runnerUp }) }, runs: set.runs };
+}
+
+/** The repeat in even steps from a start, on the axes that no wish holds. */
+function spread({ pattern, surface }: Pick<StartQuestion, 'pattern' | 'surface'>, from: Choice): Choice[] {
+  const [x, y] = AXES.map((axis) => surface.start[axis].kind === 'best');
+  const { a, b } = pattern;
+  const [first, second]: readonly [Point, Point] =
+    x && y
+      ? [a, b]
+      : [
+          [x ? spacingAlong(pattern, 0) : 0, 0],
+          [0, y ? spacingAlong(pattern, Math.PI / 2) : 0],
+        ];
+  const steps = Array.from({ length: STEPS }, (_, n) => n);
+  return steps.flatMap((i) =>
+    steps.flatMap((j): Choice[] => {
+      const by = [0, 1].map((axis) => Math.round((i * first[axis]! + j * second[axis]!) / STEPS));
+      if (by.every((ticks) => ticks === 0)) return [];
+      const origin: Point = [from.origin[0] + by[0]!, from.origin[1] + by[1]!];
+      const start = (axis: 0 | 1): AxisStart => {
+        const own = from[AXES[axis]];
+        return by[axis] === 0 ? own : { ...own, what: 'tried', position: origin[axis] };
+      };
+      return [{ origin, along: start(0), across: start(1), shift: Math.abs(by[0]!) + Math.abs(by[1]!) }];
+    }),
+  );
+}

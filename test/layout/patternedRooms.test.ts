@@ -1,0 +1,57 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import type { Job } from '../../src/job/Job.ts';
+import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
+import { makeGround } from '../../src/layout/frame/Ground.ts';
+import { turnOf } from '../../src/layout/frame/turnOf.ts';
+import { layTiles } from '../../src/layout/pieces/layTiles.ts';
+import { judgeCuts } from '../cuts/support/judgeCuts.ts';
+import { coverTheField, keptLayouts } from '../support/coverTheField.ts';
+import { layOut } from '../support/layOut.ts';
+import { patternedRooms } from '../support/patternedRoom.ts';
+
+/** Rooms of each pattern: 1 in `npm test`, 300 in the long run. */
+const ROOMS = process.env.LONG === '1' ? 300 : 1;
+const layoutOf = keptLayouts();
+
+describe.each(patternedRooms)('random rooms in %s', (_, rooms) => {
+  const named = fc
+    .sample(rooms, { seed: 20270303, numRuns: ROOMS })
+    .map((room, i) => [`${i} ${room.kind}`, room] as const);
+
+  coverTheField(named, layoutOf);
+
+  test.each(named)('%s: no two pieces have one name', (_, room) => {
+    const ids = layoutOf(room).pieces.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test.each(named)('%s: moved by a repeat it is the same floor', (_, { job, surface }) => {
+    const { room, layout } = layOut(job, surface);
+    const { pattern, origin } = layout;
+    const openings = room.openings.map((one) => one.name);
+    const ground = makeGround(
+      frameRoom(room, turnOf(room, surface.pattern)),
+      openings,
+      surface,
+      job.print.step,
+    );
+    const shapes = ([x, y]: readonly [number, number]) =>
+      layTiles(ground, pattern, [origin[0] + x, origin[1] + y])
+        .border.map(({ shape }) => JSON.stringify(shape.outer))
+        .sort();
+    expect(shapes(pattern.a)).toEqual(shapes([0, 0]));
+    expect(shapes(pattern.b)).toEqual(shapes([0, 0]));
+  });
+
+  test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
+    const layout = layoutOf(room);
+    const cuts = makeCuts(room.job as Job, layout);
+    expect(judgeCuts(layout, cuts, room.job.print.step)).toEqual([]);
+    for (const { terms, from, to } of cuts.rows) {
+      const sum = (of: 'exact' | 'saw') => terms.reduce((total, term) => total + term[of], 0);
+      expect([sum('exact'), sum('saw')]).toEqual(Array(2).fill(Math.hypot(to[0] - from[0], to[1] - from[1])));
+    }
+  });
+});

@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse, stringify } from 'yaml';
+import type { Job } from '../../../src/job/Job.ts';
+import { readJob } from '../../../src/job/readJob.ts';
+import { makePacket } from '../../../src/packet/makePacket.ts';
+import type { Packet } from '../../../src/packet/Packet.ts';
+
+interface Floor {
+  readonly tile: Readonly<Record<string, unknown>>;
+  readonly joint: string;
+  readonly pattern: unknown;
+}
+
+const FLOORS: Readonly<Record<string, Floor>> = parse(
+  readFileSync(join(import.meta.dirname, '../patterns/floors.yaml'), 'utf8'),
+);
+
+/** The room that every pattern is laid in: an L, its doorway in the first wall. */
+const ROOM = {
+  walls: { 'A-B': '108 in', 'B-C': '60 in', 'C-D': '30 in', 'D-E': '24 in', 'E-F': '78 in', 'F-A': '84 in' },
+  angles: { D: 270 },
+  doorways: { hall: { in: 'A-B', 'from A': '20 in', clear: '30 in' } },
+  obstacles: { flange: { circle: '7 in', 'from A-B': '40 in', 'from F-A': '15 in' } },
+};
+
+/** Every floor of the list by its name, read as a job file. */
+export function patternJobs(): readonly (readonly [string, Job])[] {
+  return Object.entries(FLOORS).map(([name, { pattern, ...rest }]) => {
+    const text = stringify({
+      title: `Floor in ${name}`,
+      revision: { letter: 'A', date: '2027-03-01' },
+      ...rest,
+      floor: { ...ROOM, pattern },
+    });
+    const { job, problems } = readJob(text, 'job.yaml', name.replaceAll(' ', '-'));
+    if (!job) throw new Error(`${name}: ${JSON.stringify(problems)}`);
+    return [name, job];
+  });
+}
+
+/** The packet of such a job. */
+export function patternPacket(job: Job): Packet {
+  const made = makePacket(job, { curve: true });
+  if ('problems' in made) throw new Error(JSON.stringify(made.problems));
+  return made.packet;
+}
