@@ -46,7 +46,7 @@ export function describePiece(piece: OwnPiece, step: Ticks): Description {
       piece.shape.holes.length > 0,
     ),
     sizes,
-    fences: base.fences,
+    fences: base.fences.filter(({ on }) => hasSide(piece.box, on)),
     edges,
     factory: (['left', 'right', 'bottom', 'top'] as const).filter((side) => factory.has(side)),
     taper: taperOf(filled),
@@ -86,6 +86,16 @@ function kindOf({ form }: Form, sizes: readonly CutSize[], arc: boolean, hole: b
   if (form !== 'rectangle') return form;
   if (sizes.some(({ what }) => what.endsWith('Length'))) return 'taper';
   return sizes.length > 1 ? 'corner' : 'rip';
+}
+
+/** Whether a tile has a side there that lies along the fence; one that is no rectangle may have a point. */
+function hasSide({ length, width, ring }: OwnPiece['box'], on: TileSide): boolean {
+  if (!ring) return true;
+  const [axis, at] = { left: [0, 0], right: [0, length], bottom: [1, 0], top: [1, width] }[on] as [
+    0 | 1,
+    number,
+  ];
+  return ring.filter((point) => point[axis] === at).length > 1;
 }
 
 /** The most that a near square sawn edge runs out over its length. */

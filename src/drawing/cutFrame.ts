@@ -1,16 +1,13 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { type Point, type Ring, side } from '../geometry/index.ts';
-import type { Ticks } from '../measure/index.ts';
+import { type Outlined, tileOutline } from '../pattern/index.ts';
 import { circleOf } from './trueCircle.ts';
 
-/** A whole tile lying flat: length along x, width up. */
-export interface TileSides {
-  readonly length: Ticks;
-  readonly width: Ticks;
-}
+/** A whole tile lying flat: length along x, width up; its shape where it is no rectangle. */
+export type TileSides = Outlined;
 
-export function tileRing({ length, width }: TileSides): Ring {
-  return [[0, 0], [length, 0], [length, width], [0, width]]; // biome-ignore format: a tile on a line
+export function tileRing(tile: TileSides): Ring {
+  return tileOutline(tile);
 }
 
 /** Quarter turns in degrees after which the longest sawn side of a cut, the wall's side, lies at the foot. */

@@ -103,8 +103,8 @@ export type TileShape =
   | { readonly kind: 'octagon'; readonly corner: Ticks }
   /** Length and width are its diagonals. */
   | { readonly kind: 'rhombus' }
-  /** Ends stand upright; the long sides rise by `rise` from end to end. */
-  | { readonly kind: 'chevron'; readonly rise: Ticks }
+  /** Ends stand upright; the long sides rise by `rise` from end to end, to the right or to the left. */
+  | { readonly kind: 'chevron'; readonly rise: Ticks; readonly hand: 'left' | 'right' }
   /** Length and width are its diameter. */
   | { readonly kind: 'round' };
 

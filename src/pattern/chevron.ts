@@ -1,36 +1,40 @@
-import type { Point } from '../geometry/index.ts';
+import { bounds, type Point, translate } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern, PatternTile } from './Pattern.ts';
+import { tileOutline } from './tileOutline.ts';
 
 type Slanted = Pick<TileSpec, 'key' | 'length' | 'width' | 'shape'>;
 
 /**
- * Chevron: columns of slanting tiles with upright ends, rising and falling by turns, tip to tip. The tile's
- * length and width are the box round it; those that rise and those that fall are different tiles.
+ * Chevron: columns of slanting tiles with upright ends, rising to the right and to the left by turns, tip to tip; tiles of
+ * both hands, of one size. The tile's length and width are the box round it.
  *
- * @example chevron({ key: 'left', length: 600, width: 900, shape: { kind: 'chevron', rise: 600 } }, { key: 'right', length: 600, width: 900, shape: { kind: 'chevron', rise: 600 } }, 10).a //=> [1220, 0]
+ * @example chevron({ key: 'one', length: 600, width: 900, shape: { kind: 'chevron', rise: 600, hand: 'right' } }, { key: 'other', length: 600, width: 900, shape: { kind: 'chevron', rise: 600, hand: 'left' } }, 10).a //=> [1220, 0]
  */
-export function chevron(rising: Slanted, falling: Slanted, joint: Ticks): Pattern {
-  const [long, rise, end] = [0, 1, 2].map((at) => Math.max(sizes(rising)[at]!, sizes(falling)[at]!)) as [
-    Ticks,
-    Ticks,
-    Ticks,
-  ];
+export function chevron(one: Slanted, other: Slanted, joint: Ticks): Pattern {
+  const rise = one.shape?.kind === 'chevron' ? one.shape.rise : 0;
+  const long = Math.max(one.length, other.length);
+  const end = Math.max(one.width, other.width) - rise;
   // The joint is measured square to the long sides, which slant.
   const pitch = end + Math.round(joint * Math.hypot(1, rise / long));
   const column = long + joint;
-  const tile = (key: string, ring: readonly Point[], at: number): PatternTile => {
-    return { tile: key, ring, quarter: 0, column: [2, 0, at], row: [0, 1, 0] };
+  const tile = (of: Slanted, at: number): PatternTile => {
+    const ring = tileOutline(of);
+    const by: Point = [at * column - bounds(ring).minX, 0];
+    return {
+      tile: of.key,
+      ring: ring.map((point) => translate(point, by)),
+      quarter: 0,
+      column: [2, 0, at],
+      row: [0, 1, 0],
+    };
   };
   return {
     name: 'chevron',
     a: [2 * column, 0],
     b: [0, pitch],
-    tiles: [
-      tile(rising.key, slanted([0, 0], long, rise, end), 0),
-      tile(falling.key, slanted([column, rise], long, -rise, end), 1),
-    ],
+    tiles: [tile(one, 0), tile(other, 1)],
     joint,
     module: [column, pitch],
     step: [column, pitch],
@@ -38,19 +42,4 @@ export function chevron(rising: Slanted, falling: Slanted, joint: Ticks): Patter
     straightY: false,
     inCourses: false,
   };
-}
-
-/** Length along x, rise, and the upright end. */
-function sizes({ length, width, shape }: Slanted): readonly Ticks[] {
-  const rise = shape?.kind === 'chevron' ? shape.rise : 0;
-  return [length, rise, width - rise];
-}
-
-function slanted([x, y]: Point, long: Ticks, rise: Ticks, end: Ticks): readonly Point[] {
-  return [
-    [x, y],
-    [x + long, y + rise],
-    [x + long, y + rise + end],
-    [x, y + end],
-  ];
 }

@@ -1,8 +1,8 @@
-import type { Point, Ring } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Sized } from './Cell.ts';
 import { onRows } from './onRows.ts';
 import type { Pattern } from './Pattern.ts';
+import { tileOutline } from './tileOutline.ts';
 
 /**
  * Hexagons in rows along x, flat beside flat, points up; each row half a tile along against the one below.
@@ -13,22 +13,6 @@ import type { Pattern } from './Pattern.ts';
  */
 export function hexagon({ key, length, width }: Sized, joint: Ticks): Pattern {
   const along = length + joint;
-  return onRows('hexagon', key, hexagonRing(length, width), [along, Math.round(along * Math.sqrt(3))], joint);
-}
-
-function hexagonRing(flats: Ticks, points: Ticks): Ring {
-  const [half, low, high] = [flats / 2, points / 4, (points * 3) / 4].map(Math.round) as [
-    Ticks,
-    Ticks,
-    Ticks,
-  ];
-  const ring: Point[] = [
-    [half, 0],
-    [flats, low],
-    [flats, high],
-    [half, points],
-    [0, high],
-    [0, low],
-  ];
-  return ring;
+  const ring = tileOutline({ length, width, shape: { kind: 'hexagon' } });
+  return onRows('hexagon', key, ring, [along, Math.round(along * Math.sqrt(3))], joint);
 }

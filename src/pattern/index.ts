@@ -3,3 +3,4 @@ export * from './jointShareOf.ts';
 export * from './makePattern.ts';
 export * from './Pattern.ts';
 export * from './patternProblems.ts';
+export * from './tileOutline.ts';

@@ -3,6 +3,7 @@ import type { TileSpec } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Sized } from './Cell.ts';
 import type { Closing, Pattern } from './Pattern.ts';
+import { tileOutline } from './tileOutline.ts';
 
 type Octagon = Pick<TileSpec, 'key' | 'length' | 'width' | 'shape'>;
 
@@ -28,7 +29,7 @@ export function octagonAndDot(octagon: Octagon, dot: Sized, joint: Ticks): Patte
     name: 'octagonAndDot',
     a: [pitch, 0],
     b: [0, pitch],
-    tiles: [one(octagon.key, octagonRing(flats, corner), 0), one(dot.key, dotRing(middle, half), 1)],
+    tiles: [one(octagon.key, tileOutline(octagon), 0), one(dot.key, dotRing(middle, half), 1)],
     joint,
     module: [pitch, pitch],
     step: [pitch, pitch / 2],
@@ -49,20 +50,6 @@ function closingOf(dot: Sized, joint: Ticks, apart: Ticks, corner: Ticks): Closi
   const besideDot = Math.round((Math.SQRT2 * (corner + apart) - has) / 2);
   const [least, most] = [Math.min(apart, besideDot), Math.max(apart, besideDot)];
   return { tile: dot.key, side: 'length', has, needs, least, most };
-}
-
-function octagonRing(flats: Ticks, corner: Ticks): readonly Point[] {
-  const rest = flats - corner;
-  return [
-    [corner, 0],
-    [rest, 0],
-    [flats, corner],
-    [flats, rest],
-    [rest, flats],
-    [corner, flats],
-    [0, rest],
-    [0, corner],
-  ];
 }
 
 function dotRing(middle: Ticks, half: Ticks): readonly Point[] {

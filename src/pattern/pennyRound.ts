@@ -1,11 +1,8 @@
-import { circleRing } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Sized } from './Cell.ts';
 import { onRows } from './onRows.ts';
 import type { Pattern } from './Pattern.ts';
-
-/** How far chords may lie off the circle, in ticks: 1/128 in. */
-const CHORD = 64;
+import { tileOutline } from './tileOutline.ts';
 
 /**
  * Round tiles in rows along x, each row half a tile along against the one below. Their sides are drawn by chords.
@@ -14,6 +11,6 @@ const CHORD = 64;
  */
 export function pennyRound({ key, length }: Sized, joint: Ticks): Pattern {
   const along = length + joint;
-  const ring = circleRing([0, 0], length / 2, CHORD);
+  const ring = tileOutline({ length, width: length, shape: { kind: 'round' } });
   return onRows('pennyRound', key, ring, [along, Math.round(along * Math.sqrt(3))], joint);
 }

@@ -1,8 +1,9 @@
-import type { Point, Ring } from '../geometry/index.ts';
+import type { Point } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Sized } from './Cell.ts';
 import { onRows } from './onRows.ts';
 import type { Pattern } from './Pattern.ts';
+import { tileOutline } from './tileOutline.ts';
 
 /**
  * Rhombi point to point in rows along x, side beside side, their joints slanting through both ways. The tile's
@@ -13,17 +14,7 @@ import type { Pattern } from './Pattern.ts';
 export function rhombus({ key, length, width }: Sized, joint: Ticks): Pattern {
   const between = (length * width) / Math.hypot(length, width);
   const grown = (between + joint) / between;
+  const ring = tileOutline({ length, width, shape: { kind: 'rhombus' } });
   const pitch: Point = [Math.round(length * grown), Math.round(width * grown)];
-  return onRows('rhombus', key, rhombusRing(length, width), pitch, joint);
-}
-
-function rhombusRing(length: Ticks, width: Ticks): Ring {
-  const [half, side] = [Math.round(length / 2), Math.round(width / 2)];
-  const ring: Point[] = [
-    [half, 0],
-    [length, side],
-    [half, width],
-    [0, side],
-  ];
-  return ring;
+  return onRows('rhombus', key, ring, pitch, joint);
 }

@@ -18,7 +18,8 @@ const patternOf = (tiles: string, pattern: string) => job(tiles, pattern).surfac
 
 const SQUARES =
   '{a: {read: 23 7/8 in x 15 7/8 in}, b: {read: 16 in x 16 in}, c: {read: 16 in x 8 in}, d: {read: 8 in x 8 in}}';
-const CHEVRON = '{left: {chevron: {read: 12 in x 3 in}}, right: {chevron: {read: 12 in x 3 in}}}';
+const CHEVRON =
+  '{left: {chevron: {read: 12 in x 3 in, hand: left}}, right: {chevron: {read: 12 in x 3 in, hand: right}}}';
 
 describe('a pattern by its name alone', () => {
   test.each([
@@ -91,9 +92,9 @@ describe('a tile that is no rectangle', () => {
 
   test('is measured as it lies where its ends slant', () => {
     const text =
-      '{left: {chevron: {read: 10 in x 3 in, angle: 60}}, right: {chevron: {read: 10 in x 3 in, angle: 60}}}';
+      '{left: {chevron: {read: 10 in x 3 in, angle: 60, hand: left}}, right: {chevron: {read: 10 in x 3 in, angle: 60, hand: right}}}';
     const [{ length, width, shape }] = job(text, 'chevron').tiles as [ReturnType<typeof tileOf>];
     expect([length, width].map((ticks) => (ticks / 8128).toFixed(3))).toEqual(['8.660', '8.464']);
-    expect(shape).toEqual({ kind: 'chevron', rise: 5 * 8128 });
+    expect(shape).toEqual({ kind: 'chevron', rise: 5 * 8128, hand: 'left' });
   });
 });

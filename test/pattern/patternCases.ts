@@ -59,7 +59,9 @@ const lines: Readonly<Record<string, { readonly sizes: Sizes; readonly more?: Pa
   rhombus: { sizes: (u, _, other) => [tileOf('field', u + other, u, { kind: 'rhombus' })] },
   chevron: {
     sizes: (u, _, other) =>
-      ['left', 'right'].map((key) => tileOf(key, u + other, u + other, { kind: 'chevron', rise: other })),
+      (['left', 'right'] as const).map((hand) =>
+        tileOf(hand, u + other, u + other, { kind: 'chevron', rise: other, hand }),
+      ),
   },
   own: {
     sizes: onUnit([4, 1], [1, 1]),

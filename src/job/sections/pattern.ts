@@ -93,7 +93,7 @@ const patternForm = z
     hexagon: alone('Hexagons in rows, points up; turned: 90 lays the flats level.'),
     'octagon and dot': alone('Octagons with square dots: octagon, dot.'),
     rhombus: alone('Rhombi point to point in rows.'),
-    chevron: alone('Slanting tiles tip to tip: those that rise, those that fall.'),
+    chevron: alone('Slanting tiles tip to tip: two tiles, one of each hand.'),
     'penny round': alone('Round tiles in rows, each half a tile along.'),
     own: ownPatternSchema.optional(),
     ...layShape,

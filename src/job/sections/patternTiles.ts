@@ -99,4 +99,10 @@ function checkShapes(
       is: tile.shape?.kind ?? 'rectangle',
     });
   });
+  const hands = keys.flatMap((key) => {
+    const shape = tiles.find((one) => one.key === key)?.shape;
+    return shape?.kind === 'chevron' ? [shape.hand] : [];
+  });
+  if (name === 'chevron' && hands.length === 2 && hands[0] === hands[1])
+    trouble(notes, 'chevronHands', path, { hand: hands[0]! }, true);
 }

@@ -5,8 +5,11 @@ import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { size } from '../values/length.ts';
 import { slant } from '../values/numbers.ts';
+import { oneOf } from '../values/oneOf.ts';
 import { pair } from '../values/pair.ts';
 import { type Notes, trouble } from './Notes.ts';
+
+const hand = oneOf(['right', 'left']);
 
 /** Keys of tiles that are no rectangles, each with its measures in its own words. */
 export const tileShapes = {
@@ -33,6 +36,7 @@ export const tileShapes = {
   chevron: z
     .strictObject({
       read: listOf(pair, 'Long side x width square to it.'),
+      hand: leaf(hand, 'Its ends upright, its long sides rise to the right or to the left.'),
       angle: leaf(slant, 'Degrees between the end and the long side; 45 unless told.').optional(),
     })
     .meta({ description: 'A tile with slanting ends for chevron.' })
@@ -70,7 +74,7 @@ export function shapeOf(given: Shapes, path: Path, notes: Notes): Shaped | undef
     Math.round(long * Math.cos(angle) + wide / Math.sin(angle)),
   ]);
   const rise = mean(given.chevron.read.map(([long]) => Math.round(long * Math.cos(angle))));
-  return shaped({ kind: 'chevron', rise }, boxes);
+  return shaped({ kind: 'chevron', rise, hand: given.chevron.hand }, boxes);
 }
 
 function shaped(shape: TileShape, readings: Shaped['readings']): Shaped {
