@@ -4,8 +4,19 @@ import typescriptPlugin from './src/site/typescriptPlugin.mjs';
 export default async function (config) {
   await typescriptPlugin(config, {
     entry: './siteParts.ts',
-    globals: ['t', 't2', 'sayIn', 'cssString', 'sheetBody', 'site', 'jobOf', 'pageSheets', 'inlined'],
-    data: ['indexPages', 'jobPages', 'sheetPages', 'bundlePages', 'sawPages'],
+    globals: [
+      't',
+      't2',
+      'sayIn',
+      'cssString',
+      'sheetBody',
+      'site',
+      'jobOf',
+      'pageSheets',
+      'inlined',
+      'gallery',
+    ],
+    data: ['indexPages', 'galleryPages', 'jobPages', 'sheetPages', 'bundlePages', 'sawPages'],
   });
   config.addPassthroughCopy({ [styleFolder]: 'assets', ...fontFiles });
   for (const folder of ['./src/', './jobs/', './layouts/']) config.addWatchTarget(folder);

@@ -13,6 +13,7 @@ export * from './drawKeyPlan.ts';
 export * from './drawMeasured.ts';
 export * from './drawMeasureForm.ts';
 export * from './drawMeasureHow.ts';
+export * from './drawPattern.ts';
 export * from './drawPlan.ts';
 export * from './drawPlanPages.ts';
 export * from './drawSection.ts';

@@ -69,7 +69,8 @@ async function buildAside(building: Building, assets: Assets): Promise<Built> {
   writePages(await renderPages(makeParts(jobs, words, { ...facts, pages: 'index' })), staging);
   const failed = (await printer?.done()) ?? [];
   // A job whose PDF is missing is built again next time.
-  publish(failed.length > 0 ? jobs.map((job) => ({ ...job, mark: undefined })) : jobs, staging, places);
+  const made = failed.length > 0 ? jobs.map((job) => ({ ...job, mark: undefined })) : jobs;
+  publish(made, words.languages, staging, places);
   return { jobs, problems: [...jobs.flatMap((job) => job.problems), ...failed] };
 }
 

@@ -1,6 +1,8 @@
 import { cautiousSay } from '../sheets/cautiousSay.ts';
+import { makeGallery } from '../sheets/gallery/makeGallery.ts';
 import type { SheetView } from '../sheets/SheetView.ts';
 import { cssString } from './cssString.ts';
+import { galleryPages, gallerySystem } from './galleryPages.ts';
 import type { Inlined } from './inlined.ts';
 import { siteLanguage } from './packetOf.ts';
 import type { SiteJob } from './SiteJob.ts';
@@ -49,6 +51,7 @@ function pageLists(jobs: readonly SiteJob[], words: Words, pages: SiteFacts['pag
   const title = (job: SiteJob) => job.card?.title ?? job.slug;
   return {
     indexPages: pages === 'jobs' ? [] : [{ lang: siteLanguage }],
+    galleryPages: pages === 'jobs' ? [] : galleryPages(words),
     jobPages: written.map((job) => ({ slug: job.slug, lang: job.lang, title: title(job) })),
     sheetPages: written.flatMap((job) =>
       job.sheets.map(({ name, lang, title: own }) => ({
@@ -109,6 +112,7 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
     cssString,
     site: () => ({ jobs, ...facts }),
     inlined: () => facts.inlined,
+    gallery: (lang: string) => makeGallery(cautiousSay(lang, words), gallerySystem(lang)),
     jobOf: (slug: string) => bySlug.get(slug),
     pageSheets: ({ slug, name, bundle }: Entry) => sheetsOf(bySlug.get(slug), name, bundle),
     sheetBody(slug: string, sheet: SheetView) {

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { dropCard, storeCard } from './cardStore.ts';
+import { galleryFile } from './galleryPages.ts';
 import type { Places } from './places.ts';
 import { isSlug } from './readFolders.ts';
 import type { SiteJob } from './SiteJob.ts';
@@ -24,8 +25,13 @@ function keepFinished(job: SiteJob, jobs: string): void {
   writeFile(file, JSON.stringify(job.packet));
 }
 
-/** Moves what was built into the output, a job at a time, the index last. */
-export function publish(jobs: readonly SiteJob[], staging: string, places: Places): void {
+/** Moves what was built into the output, a job at a time, then the pages of patterns by language, the index last. */
+export function publish(
+  jobs: readonly SiteJob[],
+  languages: readonly string[],
+  staging: string,
+  places: Places,
+): void {
   const aside = join(staging, '.aside');
   const move = (name: string) => swapFolder(join(staging, name), join(places.output, name), aside);
   move('assets');
@@ -40,6 +46,7 @@ export function publish(jobs: readonly SiteJob[], staging: string, places: Place
     rmSync(join(places.output, slug), { recursive: true, force: true });
     dropCard(places.cache, slug);
   }
+  for (const lang of languages) move(galleryFile(lang));
   move('form.html');
   move('index.html');
 }
