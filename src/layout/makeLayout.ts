@@ -5,6 +5,7 @@ import { makePattern, makePlain, type Pattern, patternProblems } from '../patter
 import type { Room } from '../room/Room.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
+import { firstTile } from './chalk/firstTile.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
@@ -95,7 +96,7 @@ function finished(chalk: Omit<Chalk, 'firstPiece'>, lattice: Lattice, pieces: re
     ...chalk,
     lines,
     ...(further ? { further } : {}),
-    firstPiece: (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id,
+    ...firstTile(chalk.crossing, lattice.pattern, pieces),
   };
 }
 

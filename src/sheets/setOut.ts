@@ -43,7 +43,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
-      middle: say('sheet.set-out.middle', { half: length(surface.joint / 2) }),
+      middle: linesSay(context, surface),
       apart: where === 'apart',
       ...figures,
       ...(where === 'on' ? partedLines(figures.lines) : { last: [] }),
@@ -57,4 +57,19 @@ const LAST = 2;
 function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; readonly last: readonly T[] } {
   const first = lines.length > 2 * LAST ? lines.length - LAST : lines.length;
   return { lines: lines.slice(0, first), last: lines.slice(first) };
+}
+
+/** What the lines are to the tiles: on joints, or beside the first tile, which is then set by its distance from both. */
+function linesSay({ say, length }: SheetContext, { chalk, joint }: PacketSurface): string {
+  const middle = say('sheet.set-out.middle', { half: length(joint / 2) });
+  const [upright, level] = chalk.lines;
+  if (!chalk.guide || !upright || !level) return middle;
+  const first = say('sheet.set-out.firstAt', {
+    tile: chalk.firstPiece,
+    along: length(chalk.guide.along),
+    upright: upright.name,
+    across: length(chalk.guide.across),
+    level: level.name,
+  });
+  return `${chalk.guide.onJoints ? middle : say('sheet.set-out.guide')} ${first}`;
 }
