@@ -35,7 +35,7 @@ export function describePiece(piece: OwnPiece, step: Ticks): Description {
   const arcs = edges.flatMap(({ circle }) => circle ?? []);
   const filled = arcs.length > 0 ? filledOutlineOf(piece, tolerance, step / 2) : edges;
   const factory = new Set(edges.flatMap(({ on }) => on ?? []));
-  const form = formOf(filled);
+  const form = formOf(filled, piece.box.ring !== undefined);
   const base = baseSizes(filled, form, factory, piece, step);
   const sizes = [...base.sizes, ...roundSizes(piece, arcs, factory, step)];
   return {

@@ -10,14 +10,17 @@ export type Form =
 /** The ends of both arms of a U lie in one line within this many ticks. */
 const LEVEL = 254;
 
-/** Reads the form of a piece from its outline in the tile's own axes. */
-export function formOf(edges: readonly OutlineEdge[]): Form {
+/**
+ * Reads the form of a piece from its outline in the tile's own axes. Of a tile that is no rectangle, `shaped`, a piece that is sawn
+ * along its axes only counts as a rectangle too, whatever its factory edges are: it is measured across the tile.
+ */
+export function formOf(edges: readonly OutlineEdge[], shaped = false): Form {
   const none = { pocket: [] };
   const inner = innerCorners(edges);
   const oblique = edges.some((edge) => edge.what === 'sawn' && axisOf(edge) === 'oblique');
   if (inner.length === 0) {
     if (edges.every((edge) => edge.what !== 'sawn')) return { form: 'full', ...none };
-    return { form: edges.length === 4 && !oblique ? 'rectangle' : 'point', ...none };
+    return { form: (shaped || edges.length === 4) && !oblique ? 'rectangle' : 'point', ...none };
   }
   const n = edges.length;
   const [first, second] = [inner[0]!, inner[1]];
