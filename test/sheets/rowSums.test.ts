@@ -23,7 +23,10 @@ interface Sums {
   }[];
 }
 
-describe.each(demos)('the row sums of $slug', ({ packet, sheets }) => {
+/** Tiles that lie in no courses have no rows, and no sheet of them. */
+const inCourses = demos.filter(({ packet }) => packet.surfaces.some(({ rows }) => rows.length > 0));
+
+describe.each(inCourses)('the row sums of $slug', ({ packet, sheets }) => {
   const perUnit = packet.spec.print.system === 'mm' ? 320 : 8128;
   const finest = packet.spec.print.system === 'mm' ? 0.1 : 1 / 64;
   const { surfaces } = sheets.find(({ template }) => template === 'row-sums')!.data as Sums;
