@@ -4,10 +4,14 @@ export interface SquareFloor {
   readonly wide: number;
   readonly deep: number;
   readonly turned: number;
+  /** Hexagons as far across their flats instead of squares. */
+  readonly hexagons?: boolean;
 }
 
-/** A job file for a plain rectangle of square tiles, joint 1/8 in. */
-export function squareFloor({ tile, wide, deep, turned }: SquareFloor): string {
+/** A job file for a plain rectangle of square or hexagonal tiles, joint 1/8 in. */
+export function squareFloor({ tile, wide, deep, turned, hexagons = false }: SquareFloor): string {
+  const size = hexagons ? `hexagon: {flats: ${tile} in}` : `read: [${tile} in x ${tile} in]`;
+  const pattern = hexagons ? 'hexagon' : `{straight: {turned: ${turned}}}`;
   const [width, depth] = [`{read: ${wide} in}`, `{read: ${deep} in}`];
   return `
 title: Bench
@@ -20,13 +24,13 @@ print: {paper: letter, units: inches, saw step: 1/16 in, crew: en, owner: en}
 work: {from: 2027-01-11, days: mon-fri, hours: 08:00-16:00, pace: 15 sq ft an hour}
 tile:
   field:
-    {name: Square, read: [${tile} in x ${tile} in], thick: 3/8 in, edge: rectified, turns: any,
+    {name: Field, ${size}, thick: 3/8 in, edge: rectified, turns: any,
      material: porcelain, box: {pieces: 10}}
 joint: 1/8 in
 floor:
   walls: {A-B: ${width}, B-C: ${depth}, C-D: ${width}, D-A: ${depth}}
   exposure: dry
-  pattern: {straight: {turned: ${turned}}}
+  pattern: ${pattern}
   start: {along: best, across: best}
 base:
   below: plywood
