@@ -11,6 +11,7 @@ export const FAMILIES: Readonly<
   straight: { pattern: { name: 'straight' }, tiles: [[12, 12], [13, 13], [18, 18], [12, 24]] }, // biome-ignore format: a family on a line
   'half bond': { pattern: bond(2), tiles: [[24, 12], [12, 6]] }, // biome-ignore format: a family on a line
   'third plank': { pattern: bond(3), tiles: [[24, 6], [48, 8], [36, 6]] }, // biome-ignore format: a family on a line
+  herringbone: { pattern: { name: 'herringbone' }, tiles: [[24, 12], [18, 6], [12, 4]] }, // biome-ignore format: a family on a line
   diagonal: { pattern: { name: 'straight', turnedDeg: 45 }, tiles: [[12, 12], [13, 13], [18, 18]] }, // biome-ignore format: a family on a line
 };
 
