@@ -2,10 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coverTheField, keptLayouts } from '../support/coverTheField.ts';
 import { layOut } from '../support/layOut.ts';
+import { looksAlike } from '../support/looksAlike.ts';
 import { onKnifeEdge } from '../support/onKnifeEdge.ts';
 import { randomRoom } from '../support/randomRoom.ts';
-import { sameTally } from '../support/sameTally.ts';
-import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 /** 50 rooms in `npm test`, 5,000 in the long run; `PART=3/10` takes the third tenth of them. */
 const ROOMS = Number(process.env.LONG === '1' ? 5000 : 50);
@@ -35,18 +34,5 @@ describe('random rooms looked at differently', () => {
     expect(onEdge.length).toBeLessThan(rooms.length / 8);
   });
 
-  const otherwise = new Set<string>();
-  const look = (name: string, same: boolean) => same || otherwise.add(name);
-
-  test.each(named)('%s: turning and renumbering change no tally', (name, room) => {
-    look(name, sameTally(room, ...[1, 2, 3].map((by) => renumbered(room.surface, by))));
-  });
-
-  test.each(named)('%s: walking the mirrored room the other way changes no tally', (name, room) => {
-    look(name, sameTally(room, mirrored(room.surface, room.job.tiles[0]!.length + room.job.joint)));
-  });
-
-  test('hardly any gets another start that is as good along the walls', () => {
-    expect([...otherwise].length).toBeLessThan(rooms.length / 16);
-  });
+  looksAlike(named, rooms.length / 16);
 });
