@@ -1,6 +1,7 @@
 import type { Job } from '../job/Job.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
+import { eveningBefore, morningAfter } from './daytime.ts';
 import { type Minutes, toIso, toMinutes } from './localTime.ts';
 import { setZones, type ZoneTime } from './setZones.ts';
 import { type Wait, type Waits, waitsOf } from './waits.ts';
@@ -45,22 +46,22 @@ function sealTile(
   return { entry, dry: start + sealer.cureHours * 60 };
 }
 
+/** A time that falls at night, told for when people are up. */
+function after(code: string, moment: Minutes, { hours, source }: Wait): CalendarEntry {
+  return { code, from: toIso(morningAfter(moment)), hours, source };
+}
+
 function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly CalendarEntry[] {
-  const after = (code: string, { hours, source }: Wait): CalendarEntry => ({
-    code,
-    from: toIso(grouted + hours * 60),
-    hours,
-    source,
-  });
+  const may = (code: string, wait: Wait) => after(code, grouted + wait.hours * 60, wait);
   const heat = { hours: HEAT_AFTER.value.days * 24, source: HEAT_AFTER.source };
   const soft = toIso(nextWorking(grouted + waits.walk.hours * 60, job.work));
   const entries = [
-    after('walk', waits.walk),
+    may('walk', waits.walk),
     { code: 'softJoints', from: soft, hours: waits.walk.hours, source: SOFT_JOINT_ORDER.source },
-    after('heavy', waits.heavy),
+    may('heavy', waits.heavy),
     ...sealEntries(job, grouted, waits),
-    after('water', waits.water),
-    ...(job.base.heated ? [after('heat', heat)] : []),
+    may('water', waits.water),
+    ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
 }
@@ -72,9 +73,11 @@ function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): r
   if (!needed || sealer.kind === 'none') return [];
   const from = grouted + sealFrom.hours * 60;
   const window = sealTo.hours > sealFrom.hours;
+  const first = after('sealFrom', from, sealFrom);
+  const last = toIso(eveningBefore(grouted + sealTo.hours * 60));
   return [
-    { code: 'sealFrom', from: toIso(from), ...sealFrom },
-    ...(window ? [{ code: 'sealTo', from: toIso(grouted + sealTo.hours * 60), ...sealTo }] : []),
+    first,
+    ...(window && last > first.from ? [{ code: 'sealTo', from: last, ...sealTo }] : []),
     { code: 'seal', from: toIso(nextDayStart(from, job.work)), ...sealFrom },
   ];
 }

@@ -1,11 +1,10 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, boxOf, boxRound, corners, overlap, within } from './boxes.ts';
+import { type Box, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
-import { inRings } from './inRings.ts';
+import { kneelSign, spotOf, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
-import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
 import { pieceNames } from './pieceNames.ts';
@@ -13,7 +12,7 @@ import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorLine, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
-import { angleTo, arrow, boxedWord, move } from './signs.ts';
+import { angleTo, arrow, move } from './signs.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
@@ -28,49 +27,9 @@ export interface ZoneDrawing extends Drawing {
 }
 
 const border = 14;
+const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
 /** Length of the arrows in mm. */
 const shaft = 11;
-
-const poleOf = (piece: PacketPiece, scale: Scale): Spot => nameRequest(piece.id, piece.shape, scale).pole;
-const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-/** Two knees side by side, with a word under them. */
-function kneelMarks(at: Spot, word: string): readonly Mark[] {
-  const knees = [-2, 2].map(
-    (dx): Mark => ({
-      mark: 'circle',
-      centre: [at[0] + dx, at[1] + 3.6],
-      radius: 1.6,
-      line: 'thick',
-      fill: 'paper',
-    }),
-  );
-  return [...knees, ...boxedWord([at[0], at[1] - 0.6], word)];
-}
-
-/** Half the room that the sign takes, in mm. */
-const kneel = { wide: 11, high: 5 };
-
-/** Kneel on a bare part of the floor beside the last piece, off the zone's own pieces if there is room, or where none is bare, on those. */
-function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box, last: Spot): Spot {
-  const outline = surface.outline.map((point) => toPaper(scale, point));
-  const spots = (wanted: (piece: PacketPiece) => boolean) =>
-    surface.pieces
-      .filter((piece) => piece.share > 0.5 && wanted(piece))
-      .map((piece) => poleOf(piece, scale))
-      .sort((a, b) => distance(a, last) - distance(b, last));
-  const bare = spots((piece) => piece.zone > zone.number);
-  const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
-  const sign = (at: Spot) => boxRound(at, 2 * kneel.wide, 2 * kneel.high);
-  const roomy = all.filter(
-    (at) => corners(sign(at)).every((corner) => inRings(corner, [outline])) && within(sign(at), paper),
-  );
-  const own = surface.pieces
-    .filter((piece) => piece.zone === zone.number)
-    .map(({ shape }) => boxOf(shape.outer.map((point) => toPaper(scale, point))));
-  const clear = roomy.find((at) => !own.some((box) => overlap(sign(at), box, 0)));
-  return clear ?? roomy[0] ?? all[0] ?? last;
-}
 
 /** An arrow through the doorway by which the zone is left. */
 function wayOut(surface: PacketSurface, zone: Zone, scale: Scale): readonly Mark[] {
@@ -82,25 +41,13 @@ function wayOut(surface: PacketSurface, zone: Zone, scale: Scale): readonly Mark
   return arrow(move(at, out, -shaft * 0.6), move(at, out, shaft * 0.4));
 }
 
-/** Where to begin, which way to work, where to kneel, and the way out. */
-function workMarks(
-  surface: PacketSurface,
-  zone: Zone,
-  scale: Scale,
-  paper: Box,
-  options: ZoneOptions,
-): readonly Mark[] {
-  const find = (id: string) => surface.pieces.find((piece) => piece.id === id);
-  const [first, last] = [find(zone.first), find(zone.last)];
-  if (!first || !last) return wayOut(surface, zone, scale);
-  const [start, end] = [poleOf(first, scale), poleOf(last, scale)];
+/** Where to begin and which way to work. */
+function beginMarks({ surface, zone, scale }: ZoneOnPaper): readonly Mark[] {
+  const [start, end] = [zone.first, zone.last].map((id) => spotOf(surface, id, scale));
+  if (!start || !end) return [];
   const begin: Spot = [start[0], start[1] - 3];
   const reach = Math.min(shaft, distance(begin, end));
-  return [
-    ...(reach > 4 ? arrow(begin, move(begin, angleTo(begin, end), reach)) : []),
-    ...kneelMarks(kneelSpot(surface, zone, scale, paper, end), options.say('drawing.kneel')),
-    ...wayOut(surface, zone, scale),
-  ];
+  return reach > 4 ? arrow(begin, move(begin, angleTo(begin, end), reach)) : [];
 }
 
 /** The scale of the whole room, or of the zone with its way out where that can be drawn larger. */
@@ -141,6 +88,7 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
+  const on = { surface, zone, scale };
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
   const hard = hardCutsOf(surface);
@@ -153,9 +101,11 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     ...wallMarks(surface, scale),
     ...seamMarks(surface, scale),
     ...cornerLetters(surface, scale),
-    ...workMarks(surface, zone, scale, paper, options),
+    ...beginMarks(on),
+    ...wayOut(surface, zone, scale),
   ];
-  const marks = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
+  const doors = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
+  const marks = [...doors, ...kneelSign(on, { ...takenBy(doors), paper }, options.say('drawing.kneel'))];
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),

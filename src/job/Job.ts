@@ -469,6 +469,7 @@ export interface SealerSpec {
   readonly name?: string;
   readonly kind: 'penetrating' | 'film' | 'none';
   readonly coversM2PerLitre: number;
+  readonly bottleLitres: number;
   readonly cureHours: number;
   readonly stated: readonly string[];
 }

@@ -31,7 +31,7 @@ export function makeMaterials(
     }),
     mortarLine(job.products.mortar, areaM2),
     groutLine(job.products.grout, surfaces),
-    ...sealantLines(job.products.sealant, joints),
+    ...sealantLines(job.products.sealant, joints, job.print.system),
     ...sealerLine(job.products, surfaces),
   ];
 }

@@ -1,4 +1,4 @@
-import { litresOf, TICKS_PER_MM } from '../measure/index.ts';
+import { litresOf, type System, TICKS_PER_FOOT, TICKS_PER_MM } from '../measure/index.ts';
 import { BACKER, inches, SEALANT_DEPTH, SEALANT_WASTE, type Step, sealantDepth } from '../trade/index.ts';
 import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
@@ -11,6 +11,7 @@ const BACKER_FROM = inches(3 / 16);
 export function sealantLines(
   sealant: { readonly name?: string; readonly tubeLitres: number },
   joints: readonly SoftJoint[],
+  system: System,
 ): readonly Material[] {
   if (joints.length === 0) return [];
   const litres = joints.reduce((sum, joint) => sum + volume(joint), 0);
@@ -39,7 +40,7 @@ export function sealantLines(
     buy: tubes,
     buyUnit: 'tube',
   };
-  return [tube, ...backerLines(joints)];
+  return [tube, ...backerLines(joints, system)];
 }
 
 function jointStep(joint: SoftJoint): Step {
@@ -54,7 +55,7 @@ function jointStep(joint: SoftJoint): Step {
   };
 }
 
-function backerLines(joints: readonly SoftJoint[]): readonly Material[] {
+function backerLines(joints: readonly SoftJoint[], system: System): readonly Material[] {
   const wide = joints.filter(({ width }) => width >= BACKER_FROM);
   if (wide.length === 0) return [];
   const amount = metres(wide.reduce((sum, { length }) => sum + length, 0));
@@ -70,10 +71,16 @@ function backerLines(joints: readonly SoftJoint[]): readonly Material[] {
       source: BACKER.source,
       amount,
       unit: 'metre',
-      buy: packages(amount),
+      buy: wholeLength(amount, system),
       buyUnit: 'metre',
     },
   ];
+}
+
+/** Backer is sold by the foot where a job is told in inches, else by the metre; in metres. */
+function wholeLength(amount: number, system: System): number {
+  const sold = system === 'inches' ? TICKS_PER_FOOT / (1000 * TICKS_PER_MM) : 1;
+  return rounded(packages(amount / sold) * sold, 4);
 }
 
 function volume({ width, length }: SoftJoint): number {

@@ -14,6 +14,7 @@ export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[
   const areaM2 = sealed.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
   if (sealer.kind === 'none' || areaM2 === 0) return [];
   const litres = areaM2 / sealer.coversM2PerLitre;
+  const bottles = packages(litres / sealer.bottleLitres);
   const fromSheet = sealer.stated.includes('coversM2PerLitre');
   return [
     {
@@ -22,7 +23,13 @@ export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[
       sum: [
         {
           code: 'material.sealer.sum.area',
-          figures: { areaM2, sealerM2PerLitre: sealer.coversM2PerLitre, sealerLitres: litres },
+          figures: {
+            areaM2,
+            sealerM2PerLitre: sealer.coversM2PerLitre,
+            sealerLitres: litres,
+            bottleLitres: sealer.bottleLitres,
+            bottleCount: bottles,
+          },
         },
         ...(fromSheet ? [] : [{ code: 'material.sealer.sum.readLabel', figures: {} }]),
       ],
@@ -31,8 +38,8 @@ export function sealerLine({ sealer, grout }: Products, surfaces: readonly Laid[
       source: fromSheet ? 'job' : 'practice',
       amount: litres,
       unit: 'litre',
-      buy: packages(litres),
-      buyUnit: 'litre',
+      buy: bottles,
+      buyUnit: 'bottle',
     },
   ];
 }

@@ -6,6 +6,7 @@ import { makeObstacle, obstacleSides } from './makeObstacle.ts';
 import { unknownWall } from './openingProblems.ts';
 import type { Obstacle } from './Room.ts';
 import { tooBent } from './shapeProblems.ts';
+import { throughWall } from './throughWall.ts';
 import type { WallLine } from './wallLine.ts';
 
 /** An obstacle of which less than this share lies in the room was measured from the wrong wall. */
@@ -36,8 +37,11 @@ function oneObstacle(
   if (!isSimple(made.ring) || !(ringArea(made.ring) > 0))
     return complain('obstacleShape', path, spec.name, figures);
   const share = insideShare(made.ring, outline);
-  if (share >= leastInside) return made;
-  return complain('obstacleOutside', path, `${Math.round(share * 100)} %`, figures);
+  if (share < leastInside) return complain('obstacleOutside', path, `${Math.round(share * 100)} %`, figures);
+  // Half of a round column or pipe may stand in the wall, told by its middle.
+  const through = made.circle ? undefined : throughWall(made.ring, outline, walls);
+  if (!through) return made;
+  return complain('obstacleThrough', path, complain.text(through.deep), { ...figures, wall: through.wall });
 }
 
 /** All obstacles of a surface, or what is wrong with them. */

@@ -81,7 +81,9 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
-    reasons: one.reason.map(({ code, figures }) => say(code, surfaceFigures(context, surface, figures))),
+    reasons: saidOnce(one.reason).map(({ code, figures }) =>
+      say(code, surfaceFigures(context, surface, figures)),
+    ),
     pieces: `${one.pieces} = ${one.whole} + ${one.cut}`,
     smallest: `${length(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
     underHalf: one.underHalf,
@@ -92,6 +94,14 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     along: pair(length(left), length(right)),
     across: pair(length(near), length(far)),
   };
+}
+
+/** The reason of a search for both axes at once is one reason. */
+function saidOnce(reasons: Candidate['reason']): Candidate['reason'] {
+  const searched = reasons.filter(({ code }) => code === 'start.searched');
+  if (searched.length < 2) return reasons;
+  const rest = reasons.filter(({ code }) => code !== 'start.searched');
+  return [{ ...searched[0]!, figures: { ...searched[0]!.figures, axis: 'both' } }, ...rest];
 }
 
 /** Two lengths with their unit said once. */

@@ -20,7 +20,7 @@ export const zoneSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces. */
-const FACTS_MM = { one: 50, two: 60 };
+const FACTS_MM = { one: 42, two: 60 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** A numbered circle with the space after it, and a box, in mm. */
@@ -47,6 +47,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
+      counted: drawing.counted,
       bars: bars
         ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg
         : '',

@@ -10,6 +10,7 @@ export const longFunctions: readonly Shortfall[] = [];
 /** Files that bear the name of their subject because no export of theirs is the main one, and what holds their exports together. */
 export const subjects: Readonly<Record<string, string>> = {
   'calendar/localTime.ts': 'local time as minutes, and back',
+  'calendar/daytime.ts': 'moves a time of the night to when people are up',
   'calendar/workingTime.ts': 'steps through the working hours of a week',
   'care/careLines.ts': 'what to do and what not to do are two lists of the same kind of line',
   'cuts/edgeFacts.ts': 'small facts of an outline that several readers of cuts ask for',

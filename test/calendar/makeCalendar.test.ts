@@ -46,6 +46,32 @@ describe('last tile Monday 15:00, mortar 24 h, grouting a morning of three hours
   });
 });
 
+// Grouted by 11:00 on Wednesday 2 December: twelve hours later it is night.
+describe('no time is told for the night, 21:00 to 07:00 (common practice, no source)', () => {
+  const at = times(
+    grouted({
+      walkHours: 12,
+      heavyHours: 34,
+      waterHours: 61,
+      sealAfterHours: [84, 109],
+      stated: ['walkHours', 'heavyHours', 'waterHours', 'sealAfterHours'],
+    }),
+  );
+
+  test.each([
+    ['walk', '2026-12-03T07:00'],
+    ['heavy', '2026-12-03T21:00'],
+    ['water', '2026-12-05T07:00'],
+    ['sealFrom', '2026-12-06T07:00'],
+  ])('%s may be the next morning: %s', (code, from) => {
+    expect(at(code)).toEqual([from]);
+  });
+
+  test('what is to be done by the night is to be done the evening before', () => {
+    expect(at('sealTo')).toEqual(['2026-12-06T21:00']);
+  });
+});
+
 describe('sealing by grout and tile (common practice, no source)', () => {
   test('epoxy grout with glazed tile is not sealed', () => {
     expect(times(grouted({ kind: 'epoxy' }))('seal')).toEqual([]);

@@ -112,6 +112,16 @@ describe('sealant, backer and sealer', () => {
     expect(find(open, 'sealant')).toBeUndefined();
   });
 
+  test('backer by whole feet where the job is told in inches, else by whole metres', () => {
+    const bought = (system: 'inches' | 'mm') => {
+      const job = { ...JOB, print: { ...JOB.print, system } };
+      return find(makeMaterials(job, [squareFeet(200)], {}), 'backer')!;
+    };
+    const [feet, metres] = [bought('inches'), bought('mm')];
+    expect(feet.buy / 0.3048).toBeCloseTo(Math.ceil(feet.amount / 0.3048), 2);
+    expect(metres.buy).toBe(Math.ceil(metres.amount));
+  });
+
   test('sealer by area; none for epoxy grout with glazed tile', () => {
     expect(find(materials, 'sealer')?.buy).toBe(1);
     const grout = { ...JOB.products.grout, kind: 'epoxy' as const };

@@ -107,7 +107,7 @@ export const JOB: Job = {
       groutingHours: 3,
       stated: [],
     },
-    sealer: { kind: 'penetrating', coversM2PerLitre: 10, cureHours: 24, stated: [] },
+    sealer: { kind: 'penetrating', coversM2PerLitre: 10, bottleLitres: 1, cureHours: 24, stated: [] },
     sealant: { tubeLitres: 0.3 },
   },
   saw: { kerf: 640 },

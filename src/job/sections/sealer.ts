@@ -37,6 +37,7 @@ export function buildSealer(
     ...(given?.name === undefined ? {} : { name: given.name }),
     kind: orDefault(notes, given?.kind, at('kind'), usual, kind),
     coversM2PerLitre: covers / litres,
+    bottleLitres: litres,
     cureHours: orDefault(notes, given?.cure, at('cure'), '24 h', time, 'M'),
     stated: statedFields(given, { kind: 'kind', covers: 'coversM2PerLitre', cure: 'cureHours' }),
   };

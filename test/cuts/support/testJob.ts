@@ -96,7 +96,7 @@ export function testJob(
         groutingHours: 3,
         stated: [],
       },
-      sealer: { kind: 'none', coversM2PerLitre: 10, cureHours: 24, stated: [] },
+      sealer: { kind: 'none', coversM2PerLitre: 10, bottleLitres: 1, cureHours: 24, stated: [] },
       sealant: { tubeLitres: 0.3 },
     },
     saw: { kerf: mm(2) },

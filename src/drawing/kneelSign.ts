@@ -1,0 +1,110 @@
+import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import type { Zone } from '../zones/Zone.ts';
+import { type Box, boxOf, boxRound, corners, overlap, within } from './boxes.ts';
+import { inRings } from './inRings.ts';
+import type { Mark, Spot } from './Mark.ts';
+import { markBounds } from './markBounds.ts';
+import { nameRequest } from './nameRequest.ts';
+import { doorLine } from './roomMarks.ts';
+import { type Scale, toPaper } from './Scale.ts';
+import { angleTo, boxedWord, move } from './signs.ts';
+import type { Taken } from './takenBy.ts';
+import { sizes, text } from './text.ts';
+import { textWidth } from './textWidth.ts';
+
+/** A zone of a surface at the scale of its drawing. */
+export interface ZoneOnPaper {
+  readonly surface: PacketSurface;
+  readonly zone: Zone;
+  readonly scale: Scale;
+}
+
+/** Two knees and a word where to kneel at the end of a zone: outside the doorway for the last one, else on bare floor. */
+export function kneelSign(on: ZoneOnPaper, taken: Taken, word: string): readonly Mark[] {
+  const end = spotOf(on.surface, on.zone.last, on.scale);
+  if (!end || !taken.paper) return [];
+  const inside = () => kneelMarks(kneelSpot(on.surface, on.zone, on.scale, taken.paper!, end), word);
+  return kneelOutside(on, taken, word) ?? inside();
+}
+
+/** Two knees side by side, with a word under them. */
+function kneelMarks(at: Spot, word: string): readonly Mark[] {
+  const knees = [-2, 2].map((dx) => knee([at[0] + dx, at[1] + 3.6]));
+  return [...knees, ...boxedWord([at[0], at[1] - 0.6], word)];
+}
+
+/** Half the room that the sign takes, in mm. */
+const kneel = { wide: 11, high: 5 };
+
+/** Kneel on a bare part of the floor beside the last piece, off the zone's own pieces if there is room, or where none is bare, on those. */
+function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box, last: Spot): Spot {
+  const outline = surface.outline.map((point) => toPaper(scale, point));
+  const spots = (wanted: (piece: PacketPiece) => boolean) =>
+    surface.pieces
+      .filter((piece) => piece.share > 0.5 && wanted(piece))
+      .map((piece) => poleOf(piece, scale))
+      .sort((a, b) => distance(a, last) - distance(b, last));
+  const bare = spots((piece) => piece.zone > zone.number);
+  const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
+  const sign = (at: Spot) => boxRound(at, 2 * kneel.wide, 2 * kneel.high);
+  const roomy = all.filter(
+    (at) => corners(sign(at)).every((corner) => inRings(corner, [outline])) && within(sign(at), paper),
+  );
+  const own = surface.pieces
+    .filter((piece) => piece.zone === zone.number)
+    .map(({ shape }) => boxOf(shape.outer.map((point) => toPaper(scale, point))));
+  const clear = roomy.find((at) => !own.some((box) => overlap(sign(at), box, 0)));
+  return clear ?? roomy[0] ?? all[0] ?? last;
+}
+
+/** Where the sign may stand outside a doorway: the word from its middle and off its line, the knees along it, in mm. */
+function placesOutside(half: number): readonly { word: Spot; knees: number }[] {
+  const [beside, past] = [half + 3, 15];
+  return [
+    { word: [beside, 7.5], knees: beside },
+    { word: [-beside, 7.5], knees: -beside },
+    ...[7.5, 10.5].flatMap((off) =>
+      [6, -6, past, -past].map((knees) => ({ word: [0, off] as const, knees })),
+    ),
+  ];
+}
+
+/**
+ * Outside the doorway, beside the arrow: who sets the last zone kneels there at the end, and a sign on the zone's own
+ * pieces would cover their names. Undefined where the paper has no room for it.
+ */
+function kneelOutside(
+  { surface, zone, scale }: ZoneOnPaper,
+  { boxes, paper }: Taken,
+  word: string,
+): readonly Mark[] | undefined {
+  const line = zone.wayOut === undefined ? undefined : doorLine(surface, zone.wayOut, scale);
+  if (!line || !paper || surface.pieces.some((piece) => piece.zone > zone.number)) return undefined;
+  const [from, to] = line;
+  const along = angleTo(from, to);
+  const out = along - Math.PI / 2;
+  const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
+  const middle = move(from, along, distance(from, to) / 2);
+  const at = ([by, off]: Spot) => move(move(middle, along, by), out, off);
+  const signs = placesOutside(textWidth(word, sizes.note) / 2).map(
+    ({ word: spot, knees }): readonly Mark[] => [
+      ...[-2, 2].map((by) => knee(at([knees + by, 3]))),
+      text(at(spot), word, { turn, clear: 'none' }),
+    ],
+  );
+  const isFree = (mark: Mark) => !boxes.some((box) => overlap(markBounds([mark]), box, 0.3));
+  return signs.find((marks) => within(markBounds(marks), paper) && marks.every(isFree));
+}
+
+function knee(centre: Spot): Mark {
+  return { mark: 'circle', centre, radius: 1.6, line: 'thick', fill: 'paper' };
+}
+
+/** The middle of a piece on the paper, by its name. */
+export function spotOf(surface: PacketSurface, id: string, scale: Scale): Spot | undefined {
+  const piece = surface.pieces.find((one) => one.id === id);
+  return piece && poleOf(piece, scale);
+}
+
+const poleOf = (piece: PacketPiece, scale: Scale): Spot => nameRequest(piece.id, piece.shape, scale).pole;
+const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
