@@ -52,14 +52,15 @@ const partNumber = 20;
 /** What is drawn before names are placed, and sizes that still need a place. */
 function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceScale, options: PlanOptions) {
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
+  const chalk = surface.chalk.lines.flatMap((line) => chalkLine(line, scale));
   const drawn = [
     ...pieceAreas(surface, scale),
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
     ...seamMarks(surface, scale),
-    ...surface.chalk.lines.flatMap((line) => chalkLine(line, scale)),
+    ...chalk,
     ...quarterLetters(surface, scale),
-    ...cornerLetters(surface, scale),
+    ...cornerLetters(surface, scale, chalk),
   ];
   if (options.outside === false) return { marks: drawn, toLead: [] };
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });

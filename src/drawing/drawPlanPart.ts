@@ -74,6 +74,7 @@ function holds({ left, bottom, right, top }: Box, [x, y]: Spot): boolean {
 
 function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, ...options }: PlanOptions) {
   const { scale, paper, window, shown } = placed;
+  const chalk = chalkLinesIn(surface.chalk.lines, scale, window);
   const drawn = [
     ...clipMarks(
       [
@@ -82,11 +83,11 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
         ...wallMarks(surface, scale),
         ...seamMarks(surface, scale),
         ...quarterLetters(surface, scale),
-        ...cornerLetters(surface, scale),
+        ...cornerLetters(surface, scale, chalk),
       ],
       shown,
     ),
-    ...chalkLinesIn(surface.chalk.lines, scale, window),
+    ...chalk,
   ];
   const joined = [...drawn, ...matchLines(part, window, say, { ...takenBy(drawn), paper })];
   const doors = clipMarks(doorWords(surface, scale, say, { ...takenBy(joined), paper: shown }), shown);

@@ -64,11 +64,12 @@ function firstName(surface: PacketSurface, scale: Scale, taken: Taken): readonly
 function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions) {
   const { system, say } = options;
   const first = firstPiece(surface);
+  const chalk = surface.chalk.lines.flatMap((line) => chalkLine(line, scale));
   const room: readonly Mark[] = [
     ...wallMarks(surface, scale, faceLine),
     ...obstacleMarks(surface, scale),
-    ...surface.chalk.lines.flatMap((line) => chalkLine(line, scale)),
-    ...cornerLetters(surface, scale),
+    ...chalk,
+    ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
   ];
   const circles = surface.obstacles.map(({ ring }) => boxOf(ring.map((point) => toPaper(scale, point))));

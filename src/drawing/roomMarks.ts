@@ -1,13 +1,13 @@
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { boxOf, boxRound, overlap } from './boxes.ts';
 import type { Say } from './Drawing.ts';
-import { firstFree } from './firstFree.ts';
+import { firstApart, firstFree } from './firstFree.ts';
 import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot, TextMark } from './Mark.ts';
 import { ontoPaper } from './ontoPaper.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
-import type { Taken } from './takenBy.ts';
+import { type Taken, takenBy } from './takenBy.ts';
 import { path, sizes, text } from './text.ts';
 import { ringOn } from './trueCircle.ts';
 
@@ -63,13 +63,23 @@ export function cornersOf(
   });
 }
 
-/** Letters of the corners, outside the room. */
-export function cornerLetters(surface: PacketSurface, scale: Scale): readonly Mark[] {
+/** Turns from straight out, in radians, by which a corner's letter may stand clear of what is there, the least first. */
+const letterTurns = [0, 0.6, -0.6, 1.2, -1.2];
+
+/** Letters of the corners, outside the room; where something is there already, beside it. */
+export function cornerLetters(
+  surface: PacketSurface,
+  scale: Scale,
+  there: readonly Mark[] = [],
+): readonly Mark[] {
   const box = boxOf(surface.outline.map((point) => toPaper(scale, point)));
   const middle: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   return cornersOf(surface).map(({ name, at }) => {
     const spot = toPaper(scale, at);
-    return text(move(spot, angleTo(middle, spot), 4.5), name, { size: sizes.note, weight: 700 });
+    const tries = letterTurns.map((turn) =>
+      text(move(spot, angleTo(middle, spot) + turn, 4.5), name, { size: sizes.note, weight: 700 }),
+    );
+    return firstApart(tries, { boxes: takenBy(there).boxes, lines: [] }) ?? tries[0]!;
   });
 }
 

@@ -23,6 +23,8 @@ export const zoneSheet: Sheet = {
 const FACTS_MM = { one: 42, two: 60 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
+/** What found spaces of several lines, and the line that says where names stand, may take besides. */
+const SLACK_MM = 8;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 11;
 const BOX_MM = 6;
@@ -72,7 +74,7 @@ function planBeside(
   fixed: number,
   foundMm: number,
 ) {
-  const beside = planOver(context, surface, zone, fixed + foundMm);
+  const beside = planOver(context, surface, zone, fixed + foundMm + SLACK_MM);
   const alone = planOver(context, surface, zone, fixed);
   const small = (beside.drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
   const unnamed = beside.drawing.counted && !alone.drawing.counted;
