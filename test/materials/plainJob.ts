@@ -146,7 +146,8 @@ export function fieldLayout(width: Ticks, height: Ticks, joint: Ticks, gap: Tick
   }));
   const field = [{ outer, holes: [] }];
   const frame = { outline, edges, obstacles: [], field };
-  return { surface: 'floor', turn: 0, frame, field, pattern: { joint } } as unknown as Layout;
+  const pattern = { joint, inCourses: true, tiles: [{ tile: 'field' }] };
+  return { surface: 'floor', turn: 0, frame, field, pattern } as unknown as Layout;
 }
 
 /** A square field of so many square feet. */
