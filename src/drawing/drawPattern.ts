@@ -10,8 +10,8 @@ import { ringOn } from './trueCircle.ts';
 /** The side of the square drawing in mm, and how many repeats, as wide as a square of their area, it shows at the least. */
 const side = 64;
 const REPEATS = 2.6;
-/** Fills by which the tiles of a pattern are told apart, the first left white. */
-const FILLS: readonly Fill[] = ['paper', 'hidden', 'cut', 'hard'];
+/** Fills by which the tiles of a pattern are told apart, the first left white, as on the plan of a room. */
+const FILLS: readonly Fill[] = ['paper', 'second', 'third', 'fourth'];
 
 /** A pattern without a room: its tiles told apart by fill, and one repeat from the lower left corner of its first tile. */
 export function drawPattern(pattern: Pattern, options: Pick<DrawOptions, 'id' | 'label'>): Drawing {

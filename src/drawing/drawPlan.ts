@@ -18,6 +18,7 @@ import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
+import { tileAreas } from './tileAreas.ts';
 import { ringOn } from './trueCircle.ts';
 
 /** How a plan is drawn; everything but the pieces can be left off. */
@@ -55,6 +56,7 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
   const chalk = surface.chalk.lines.flatMap((line) => chalkLine(line, scale));
   const drawn = [
     ...pieceAreas(surface, scale),
+    ...tileAreas(surface.pieces, surface, scale),
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
     ...seamMarks(surface, scale),

@@ -21,6 +21,7 @@ import { lengthOn, mmPerTick, type Scale, scaleFor, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { surfacePoints } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
+import { tileAreas } from './tileAreas.ts';
 
 /** A part of a plan, the names on it that found no place, and whether its whole tiles were too small for theirs. */
 export interface PlanPartDrawing extends Drawing {
@@ -79,6 +80,7 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
     ...clipMarks(
       [
         ...pieceAreas(surface, scale),
+        ...tileAreas(surface.pieces, surface, scale),
         ...obstacleMarks(surface, scale),
         ...wallMarks(surface, scale),
         ...seamMarks(surface, scale),

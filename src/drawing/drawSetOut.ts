@@ -20,6 +20,7 @@ import { type Taken, takenBy } from './takenBy.ts';
 import { text } from './text.ts';
 import { textBox } from './textBox.ts';
 import { threeFourFive } from './threeFourFive.ts';
+import { tileAreas } from './tileAreas.ts';
 
 export interface SetOutOptions extends DrawOptions {
   readonly space: Spaces;
@@ -71,6 +72,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     ...chalk,
     ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
+    ...(first ? tileAreas([first], surface, scale) : []),
   ];
   const circles = surface.obstacles.map(({ ring }) => boxOf(ring.map((point) => toPaper(scale, point))));
   const taken = (marks: readonly Mark[]): Taken => {

@@ -4,12 +4,16 @@ import type { Fill } from './hatches.ts';
 import type { LineName } from './lineStyles.ts';
 import { penSvg } from './penSvg.ts';
 
-/** How a piece of a kind looks on the plan. */
+/** How a piece of a kind looks on the plan, and how pieces of each tile of a pattern. */
 const looks = {
   whole: { line: 'piece' },
   cut: { line: 'piece', fill: 'cut' },
   hard: { line: 'hardPiece', fill: 'hard' },
   hidden: { line: 'piece', fill: 'hidden' },
+  first: { line: 'piece' },
+  second: { line: 'piece', fill: 'second' },
+  third: { line: 'piece', fill: 'third' },
+  fourth: { line: 'piece', fill: 'fourth' },
   narrowest: { line: 'thick', fill: 'cut' },
 } as const satisfies Readonly<Record<string, { readonly line: LineName; readonly fill?: Fill }>>;
 

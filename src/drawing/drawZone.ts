@@ -16,6 +16,7 @@ import { angleTo, arrow, move } from './signs.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
+import { tileAreas } from './tileAreas.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
@@ -94,6 +95,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
   const hard = hardCutsOf(surface);
   const drawn: readonly Mark[] = [
     ...pieces.map((piece) => pieceArea(piece, surface, scale, lookOf(piece, hard))),
+    ...tileAreas(pieces, surface, scale),
     ...pieces
       .filter(({ id }) => id === zone.first)
       .map((piece) => pieceArea(piece, surface, scale, { line: 'thick' })),

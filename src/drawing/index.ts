@@ -30,3 +30,4 @@ export * from './template/drawTemplate.ts';
 export * from './template/drawTemplateKey.ts';
 export * from './template/planTemplate.ts';
 export type { TemplatePlan } from './template/TemplatePlan.ts';
+export { looksOfTiles } from './tileAreas.ts';

@@ -25,15 +25,20 @@ const ways = {
       const [from, to] = [Math.max(left, less + top), Math.min(right, less + bottom)];
       return [from, from - less, to, to - less] as const;
     }),
+  level: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
+    multiples(top, bottom, apart).map((y) => [left, y, right, y] as const),
+  upright: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
+    multiples(left, right, apart).map((x) => [x, top, x, bottom] as const),
   /** A row of dots is a line of dashes without length; it begins on a dot. */
   dots: ({ left, bottom: top, right, top: bottom }: Box, apart: number) =>
     multiples(top, bottom, apart).map((y) => [Math.ceil(left / apart) * apart, y, right, y] as const),
 };
 
-function strokes({ apart, width, of }: Hatch, box: Box): string {
+function strokes({ apart, width, of, dash }: Hatch, box: Box): string {
   const lines = of.flatMap((way) => ways[way](box, apart));
   const d = lines.map(([x, y, toX, toY]) => `M${roundMm(x)},${roundMm(y)}L${roundMm(toX)},${roundMm(toY)}`);
-  const dots = of.includes('dots') ? ` stroke-dasharray="0 ${apart}" stroke-linecap="round"` : '';
+  const dashes = dash ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+  const dots = of.includes('dots') ? ` stroke-dasharray="0 ${apart}" stroke-linecap="round"` : dashes;
   return `<path d="${d.join('')}" fill="none" stroke="#000" stroke-width="${width}"${dots}`;
 }
 

@@ -12,6 +12,7 @@ import { bothSpaces } from './drawingSpace.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileKey } from './tileKey.ts';
 import { wholeAndCut } from './wholeAndCut.ts';
 
 /**
@@ -28,6 +29,8 @@ export const layoutPlan: Sheet = {
 
 /** The key, a line for names that found no place, and the heading of the faults; then one line a fault, or two. */
 const KEY_MM = 24;
+/** The line of the key that tells a pattern's tiles apart. */
+const TILE_KEY_MM = 6;
 const FAULT_MM = 5;
 /** More than this may make the plan small: then the comparison of starts has them all. */
 const MOST_FAULTS = 6;
@@ -40,10 +43,14 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const { system, paper, step } = packet.spec.print;
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const options = { id: `plan-${i + 1}`, label, system, say, step };
-  const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + FAULT_MM * lines.length);
+  const tiles = tileKey(context, surface, surface.pieces, String(i + 1)).length > 0 ? TILE_KEY_MM : 0;
+  const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + tiles + FAULT_MM * lines.length);
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(context, faultLines(context, surface), planOver);
-  const pages = drawPlanPages(surface, onePage, { ...options, space: bothSpaces(paper, PART_KEY_MM) });
+  const pages = drawPlanPages(surface, onePage, {
+    ...options,
+    space: bothSpaces(paper, PART_KEY_MM + tiles),
+  });
   const suffix = i > 0 ? surface.name : '';
   if (!pages) return [planPage(context, surface, i, onePage, { suffix, faults })];
   const overview = drawPlan(surface, { ...options, space: spaceOver(faults), parts: pages.parts });
@@ -93,6 +100,7 @@ function planPage(
       unnamed: drawing.unnamed,
       count,
       swatches: swatches(context, surface, String(i + 1)),
+      tiles: tileKey(context, surface, surface.pieces, String(i + 1)),
       faults,
       ...wholeAndCut(surface),
     },
@@ -121,6 +129,7 @@ function partPages(
         space: KEY_PLAN,
       }).svg,
       swatches: swatches(context, surface, `${i + 1}-${part.number}`),
+      tiles: tileKey(context, surface, surface.pieces, `${i + 1}-${part.number}`),
     },
   }));
 }

@@ -2,6 +2,7 @@ import { drawPlan } from '../drawing/index.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileKey } from './tileKey.ts';
 
 /** What must still be known in ten years: tile, lot, joint, products, dates, and what lies hidden. */
 export const recordSheet: Sheet = {
@@ -10,7 +11,16 @@ export const recordSheet: Sheet = {
   bundles: ['owner', 'packet'],
   speaks: 'owner',
   make: (context) => [
-    { data: { rows: recordRows(context), spares: spares(context), plan: planAsLaid(context) } },
+    {
+      data: {
+        rows: recordRows(context),
+        spares: spares(context),
+        plan: planAsLaid(context),
+        tiles: context.packet.surfaces
+          .slice(0, 1)
+          .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record')),
+      },
+    },
   ],
 };
 

@@ -5,6 +5,7 @@ import { figuresApart } from './figuresApart.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { setOutFigures } from './setOutFigures.ts';
+import { tileKey } from './tileKey.ts';
 
 /** Where do you snap the lines? A drawing as large as its page holds; the figures of every mark follow, on that page or the next. */
 export const setOut: Sheet = {
@@ -43,6 +44,12 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
+      tiles: tileKey(
+        context,
+        surface,
+        surface.pieces.filter(({ id }) => id === chalk.firstPiece),
+        `set-out-${i + 1}`,
+      ),
       middle: linesSay(context, surface),
       apart: where === 'apart',
       ...figures,

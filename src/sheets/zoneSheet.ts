@@ -6,6 +6,7 @@ import { edgeWords } from './edgeWords.ts';
 import { foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileKey } from './tileKey.ts';
 
 /** What to set in one go: its plan, its cuts to tick, its mortar, the way out, when it may be walked, and each row's space at the wall, expected and found. */
 export const zoneSheet: Sheet = {
@@ -19,12 +20,13 @@ export const zoneSheet: Sheet = {
     ),
 };
 
-/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces. */
+/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
 const FACTS_MM = { one: 42, two: 60 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** What found spaces of several lines, and the line that says where names stand, may take besides. */
 const SLACK_MM = 8;
+const TILE_KEY_MM = 7;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 11;
 const BOX_MM = 6;
@@ -38,7 +40,11 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
   const { packet, say } = context;
   const { system, paper } = packet.spec.print;
   const cuts = zoneCuts(surface, zone);
+  const own = new Set(zone.pieces);
+  const pieces = surface.pieces.filter(({ id }) => own.has(id));
+  const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
   const fixed =
+    (tiles.length > 0 ? TILE_KEY_MM : 0) +
     FACTS_MM[context.second ? 'two' : 'one'] +
     tickLines(cuts, pageSpace(paper, 'portrait').widthMm) * TICKS_MM;
   const found = foundLines(context, surface, zone);
@@ -55,6 +61,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
         : '',
       ...facts(context, surface, zone),
       cuts,
+      tiles,
       found,
       apart,
     },

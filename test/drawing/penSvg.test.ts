@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { hatches } from '../../src/drawing/hatches.ts';
+import { type HatchName, hatches } from '../../src/drawing/hatches.ts';
 import type { Mark } from '../../src/drawing/Mark.ts';
 import { penSvg, wholePixels } from '../../src/drawing/penSvg.ts';
 import { sawFigure, text } from '../../src/drawing/text.ts';
@@ -47,7 +47,7 @@ describe('the pen', () => {
   });
 
   test('names its hatches by the drawing, and no two hatches look alike', () => {
-    const marks = (['cut', 'hard', 'hidden', 'wall'] as const).map(
+    const marks = (Object.keys(hatches) as HatchName[]).map(
       (fill): Mark => ({ mark: 'area', rings: [square], fill }),
     );
     const { svg } = penSvg(marks, frame);

@@ -1,0 +1,31 @@
+import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import type { HatchName } from './hatches.ts';
+import type { AreaMark } from './Mark.ts';
+import { pieceArea } from './pieceMarks.ts';
+import type { Scale } from './Scale.ts';
+
+/** Looks of the tiles of a pattern, in its own order; further ones begin anew, and their sizes tell them apart. */
+export const tileLooks = ['first', 'second', 'third', 'fourth'] as const;
+
+export type TileLook = (typeof tileLooks)[number];
+
+/** The tiles of a surface's pattern by their keys, each with its look: the first is white. */
+export function looksOfTiles({ pattern }: Pick<PacketSurface, 'pattern'>): ReadonlyMap<string, TileLook> {
+  const keys = [...new Set(pattern.tiles.map(({ tile }) => tile))];
+  return new Map(keys.map((key, i) => [key, tileLooks[i % tileLooks.length]!]));
+}
+
+/** What tells pieces of one tile from those of another: hatches without outlines, to lie under or over those of cuts. */
+export function tileAreas(
+  pieces: readonly PacketPiece[],
+  surface: PacketSurface,
+  scale: Scale,
+): readonly AreaMark[] {
+  const looks = looksOfTiles(surface);
+  return pieces.flatMap((piece) => {
+    const look = looks.get(piece.tile);
+    if (look === undefined || look === 'first') return [];
+    const fill: HatchName = look;
+    return [{ mark: 'area', rings: pieceArea(piece, surface, scale, {}).rings, fill }];
+  });
+}
