@@ -5,6 +5,7 @@ import type { Drawing, DrawOptions } from './Drawing.ts';
 import { endCuts } from './endCuts.ts';
 import type { Link } from './Link.ts';
 import type { Spot } from './Mark.ts';
+import { movementMarks, movementWords } from './movementMarks.ts';
 import { nameRequest } from './nameRequest.ts';
 import type { PlanParts } from './PlanParts.ts';
 import { partNumbers, partSeams } from './partFrames.ts';
@@ -59,6 +60,7 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
     ...tileAreas(surface.pieces, surface, scale),
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
+    ...movementMarks(surface, scale),
     ...seamMarks(surface, scale),
     ...chalk,
     ...quarterLetters(surface, scale),
@@ -67,7 +69,10 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
   if (options.outside === false) return { marks: drawn, toLead: [] };
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
   const ends = endCuts(surface, scale, options, { ...takenBy([...drawn, ...doors]), paper });
-  return { marks: [...drawn, ...doors, ...ends.marks], toLead: ends.toLead };
+  const marks = [...drawn, ...doors, ...ends.marks];
+  const taken = { ...takenBy(marks), paper };
+  const soft = movementWords(surface, scale, options.say, { box: paper, taken });
+  return { marks: [...marks, ...soft], toLead: ends.toLead };
 }
 
 function pieceLinks(

@@ -9,6 +9,7 @@ import type { PlanOptions } from './drawPlan.ts';
 import { endCuts } from './endCuts.ts';
 import type { Spot } from './Mark.ts';
 import { matchLines, overhang } from './matchLines.ts';
+import { movementMarks, movementWords } from './movementMarks.ts';
 import type { NameRequest } from './nameBlock.ts';
 import { nameRequest } from './nameRequest.ts';
 import type { PlanPart, PlanParts, Side } from './PlanParts.ts';
@@ -83,6 +84,7 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
         ...tileAreas(surface.pieces, surface, scale),
         ...obstacleMarks(surface, scale),
         ...wallMarks(surface, scale),
+        ...movementMarks(surface, scale),
         ...seamMarks(surface, scale),
         ...quarterLetters(surface, scale),
         ...cornerLetters(surface, scale, chalk),
@@ -95,7 +97,12 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
   const doors = clipMarks(doorWords(surface, scale, say, { ...takenBy(joined), paper: shown }), shown);
   const taken = { ...takenBy([...joined, ...doors]), paper: shown };
   const ends = endCuts(surface, scale, { ...options, say }, taken, window);
-  return { marks: [...joined, ...doors, ...ends.marks], toLead: ends.toLead };
+  const marks = [...joined, ...doors, ...ends.marks];
+  const soft = movementWords(surface, scale, say, {
+    box: window,
+    taken: { ...takenBy(marks), paper: shown },
+  });
+  return { marks: [...marks, ...soft], toLead: ends.toLead };
 }
 
 /** A name's piece as far as the page shows it: a name must not stand where its piece is cut off. */

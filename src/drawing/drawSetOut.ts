@@ -7,6 +7,7 @@ import { firstFree } from './firstFree.ts';
 import { furtherLines, furtherSizes } from './furtherMarks.ts';
 import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot } from './Mark.ts';
+import { movementMarks, movementWords } from './movementMarks.ts';
 import { nameRequest } from './nameRequest.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
@@ -69,6 +70,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   const room: readonly Mark[] = [
     ...wallMarks(surface, scale, faceLine),
     ...obstacleMarks(surface, scale),
+    ...movementMarks(surface, scale),
     ...chalk,
     ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
@@ -85,7 +87,8 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
   const checked = [...sized, ...threeFourFive(surface, scale, system, taken(sized))];
-  const marks = [...checked, ...furtherSizes(surface, scale, options, taken(checked))];
+  const further = [...checked, ...furtherSizes(surface, scale, options, taken(checked))];
+  const marks = [...further, ...movementWords(surface, scale, say, { box: paper, taken: taken(further) })];
   return { marks, moved: sizes.moved };
 }
 

@@ -5,6 +5,7 @@ import type { Drawing, DrawOptions } from './Drawing.ts';
 import { kneelSign, spotOf, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
+import { movementMarks } from './movementMarks.ts';
 import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
 import { pieceNames } from './pieceNames.ts';
@@ -101,6 +102,7 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
       .map((piece) => pieceArea(piece, surface, scale, { line: 'thick' })),
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
+    ...movementMarks(surface, scale),
     ...seamMarks(surface, scale),
     ...cornerLetters(surface, scale),
     ...beginMarks(on),

@@ -30,6 +30,8 @@ export const lineStyles = {
   /** A chalk line snapped beside the first two. */
   furtherChalk: { width: 0.25, dash: [8, 2, 0.5, 2] },
   movement: { width: 0.35 },
+  /** A joint through the field that takes sealant. */
+  softJoint: { width: 1.4 },
   seam: { width: 1, dash: [0, 2.2], cap: 'round' },
   dimension: { width: 0.18 },
   slash: { width: 0.35 },

@@ -2,6 +2,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
+import type { Movement } from './movement/Movement.ts';
 import type { Tapers } from './taper/Tapers.ts';
 import type { WallScore } from './WallScore.ts';
 
@@ -21,6 +22,8 @@ export interface Layout {
   readonly chalk: Chalk;
   readonly faults: readonly Fault[];
   readonly tapers: Tapers;
+  /** Soft joints of a floor that is longer than one bay; placed once its base is known. */
+  readonly movement?: Movement;
 }
 
 /** The room turned once into the pattern's frame. */

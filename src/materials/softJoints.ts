@@ -1,5 +1,6 @@
 import { distancePointSegment, type Ring } from '../geometry/index.ts';
 import type { Meets } from '../job/Job.ts';
+import { bayRuns } from '../layout/movement/bayRuns.ts';
 import type { System, Ticks } from '../measure/index.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import { bayLimit, exteriorJointWidth, movementBays } from '../trade/index.ts';
@@ -48,13 +49,20 @@ function sidesOf(ring: Ring, edges: readonly RoomEdge[]): readonly { edge: RoomE
   });
 }
 
+/** Lines on joints of the tile by their length; where the pattern has none, as many as bays need, from side to side. */
 function movementJoints({ spec, layout }: Laid, heated: boolean, system: System): readonly SoftJoint[] {
   const limit = bayLimit(spec.exposure, heated, system);
+  const lengths = new Map<Ticks, number>();
+  for (const { width, length } of layout.movement?.lines ?? [])
+    lengths.set(width, (lengths.get(width) ?? 0) + length);
+  const placed = [...lengths].sort(([a], [b]) => a - b);
   const runs = fieldRuns(layout);
-  return runs.flatMap((run, axis) => {
+  const parted = bayRuns(layout, layout.movement?.lines ?? []);
+  const unplaced = parted.flatMap((run, axis): [Ticks, number][] => {
     const { bays, each } = movementBays(run, limit);
     if (bays === 1) return [];
     const width = spec.exposure === 'outside' ? exteriorJointWidth(each) : layout.pattern.joint;
-    return [{ kind: 'movement' as const, width, length: (bays - 1) * runs[1 - axis]! }];
+    return [[width, (bays - 1) * runs[1 - axis]!]];
   });
+  return [...placed, ...unplaced].map(([width, length]) => ({ kind: 'movement', width, length }));
 }

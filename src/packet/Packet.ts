@@ -5,6 +5,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
 import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
+import type { Movement } from '../layout/movement/Movement.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
 import type { WallScore } from '../layout/WallScore.ts';
 import type { BaseCheck } from '../materials/baseChecks.ts';
@@ -98,6 +99,8 @@ export interface PacketSurface {
   readonly base?: PlacedBase;
   /** Which tile joint takes up each base joint and moving crack; missing where there is neither. */
   readonly carried?: readonly CarriedJoint[];
+  /** Soft joints through the field; missing where the floor is one bay. */
+  readonly movement?: Movement;
   /** What the readings on a grid say, where there are any. */
   readonly flatness?: Flatness;
   /** Another layout that the owner may prefer, while the job is planned and where there is one that looks different. */

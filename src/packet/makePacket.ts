@@ -20,6 +20,7 @@ import { makeNotes } from './makeNotes.ts';
 import { makeSurface, type Stages } from './makeSurface.ts';
 import type { CurvePoint, Packet } from './Packet.ts';
 import { stampOf } from './stampOf.ts';
+import { withMovement } from './withMovement.ts';
 
 /** What is asked of a packet beside what every packet has: the curve of cuts against tiles takes up to a second. */
 export interface PacketWishes {
@@ -49,7 +50,8 @@ export function makePacket(
       problems.push(...layout.problems);
       return [];
     }
-    const reasoned = reason ? withReason(layout, reason) : layout;
+    const jointed = withMovement(job, surface, placing.base, layout);
+    const reasoned = reason ? withReason(jointed, reason) : jointed;
     const cuts = makeCuts(job, reasoned);
     return [
       { surface, room, base: placing.base, layout: reasoned, cuts, zones: makeZones(job, reasoned, cuts) },

@@ -73,6 +73,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     areaM2: areaOf(layout),
     base,
     ...(carried.length > 0 ? { carried } : {}),
+    ...(layout.movement ? { movement: layout.movement } : {}),
     ...flatnessOf(job, stage),
   };
 }

@@ -4,6 +4,7 @@ import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
 import { edgeWords, endWords } from './edgeWords.ts';
+import { movementLines } from './movementLines.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** Every mark from both sides, offsets, how true each line is, the sticks, what to snap later, and the readings. */
@@ -14,6 +15,7 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
   const { system } = packet.spec.print;
   return {
     lines: lines.map((line) => lineRow(context, surface, line, moved)),
+    soft: movementLines(context, surface),
     trueTo: lines.some(({ error }) => error)
       ? say('sheet.set-out.trueTo', { reading: length(READING_ERROR.value[system]) })
       : '',

@@ -1,4 +1,5 @@
 import type { Job } from '../../job/Job.ts';
+import { bayRuns } from '../../layout/movement/bayRuns.ts';
 import {
   bayLimit,
   type Limit,
@@ -19,9 +20,11 @@ export function movementLimits(job: Job, laid: Laid): readonly Limit[] {
 function bayLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
   const limit = bayLimit(spec.exposure, job.base.heated, job.print.system);
   const exposed = spec.exposure !== 'dry' || job.base.heated;
-  return fieldRuns(layout).map((run, axis) => {
-    const { bays, each } = movementBays(run, limit);
-    const pass = bays === 1;
+  const lines = layout.movement?.lines ?? [];
+  const longest = lines.length > 0 ? bayRuns(layout, lines) : undefined;
+  return fieldRuns(layout).map((whole, axis) => {
+    const run = longest?.[axis] ?? whole;
+    const pass = run <= limit;
     return limitOf(MOVEMENT, {
       rule: `movement.${exposed ? 'exposed' : 'dry'}.${axis === 0 ? 'along' : 'across'}`,
       surface: spec.name,
@@ -29,16 +32,34 @@ function bayLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
       limit,
       unit: 'ticks',
       pass,
-      ...(pass
-        ? {}
-        : {
-            wouldPass: {
-              code: 'limit.movement.pass',
-              figures: { bayCount: bays, jointCount: bays - 1, each: Math.round(each) },
-            },
-          }),
+      ...(pass ? placed(layout, axis, whole > limit, run) : wouldPass(layout, run, limit)),
     });
   });
+}
+
+/** Where soft joints make the bays: how many, on the axes that lie along this direction of the room. */
+function placed(
+  { movement, turn }: Laid['layout'],
+  axis: number,
+  needs: boolean,
+  each: number,
+): Pick<Limit, 'wouldPass'> {
+  if (!movement || !needs) return {};
+  const quarters = (2 * turn) / Math.PI;
+  const aslant = Math.abs(quarters - Math.round(quarters)) > 1e-9;
+  const name = (Math.round(quarters) + axis) % 2 === 0 ? 'along' : 'across';
+  const jointCount = movement.lines.filter((line) => aslant || line.axis === name).length;
+  return {
+    wouldPass: { code: 'limit.movement.placed', figures: { bayCount: jointCount + 1, jointCount, each } },
+  };
+}
+
+function wouldPass({ movement }: Laid['layout'], run: number, limit: number): Pick<Limit, 'wouldPass'> {
+  const { bays, each } = movementBays(run, limit);
+  const code = movement?.missing.length ? 'limit.movement.noJoint' : 'limit.movement.pass';
+  return {
+    wouldPass: { code, figures: { bayCount: bays, jointCount: bays - 1, each: Math.round(each) } },
+  };
 }
 
 /** The narrowest gap of the surface against the least; then, as advice, edges under the wanted gap. */

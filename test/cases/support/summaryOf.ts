@@ -50,6 +50,7 @@ function surfaceSummary(surface: PacketSurface) {
     kinds: counted(cuts.flatMap(({ kind, pieces: of }) => of.map(() => kind))),
     zones: zones.map(({ pieces: of, ...zone }) => ({ ...zone, count: of.length })),
     chalk: surface.chalk,
+    movement: surface.movement,
     obstacles: keyed(surface.obstacles, ({ name }) => name),
     adjustment,
     tapers: keyed(surface.tapers?.walls ?? [], ({ edge }) => edge),
