@@ -4,7 +4,7 @@ import { chalkLine, quarterLetters } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { endCuts } from './endCuts.ts';
 import type { Link } from './Link.ts';
-import type { Spot } from './Mark.ts';
+import type { Mark, Spot } from './Mark.ts';
 import { movementMarks, movementWords } from './movementMarks.ts';
 import { nameRequest } from './nameRequest.ts';
 import type { PlanParts } from './PlanParts.ts';
@@ -51,8 +51,13 @@ const borders = [12.5, 20, 30] as const;
 /** Points of the numbers of parts. */
 const partNumber = 20;
 
-/** What is drawn before names are placed, and sizes that still need a place. */
-function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceScale, options: PlanOptions) {
+/** What is drawn before names are placed, clear of what will lie over it, and sizes that still need a place. */
+function layers(
+  surface: PacketSurface,
+  { scale, widthMm, heightMm }: SurfaceScale,
+  options: PlanOptions,
+  over: readonly Mark[] = [],
+) {
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const chalk = surface.chalk.lines.flatMap((line) => chalkLine(line, scale));
   const drawn = [
@@ -70,7 +75,7 @@ function layers(surface: PacketSurface, { scale, widthMm, heightMm }: SurfaceSca
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
   const ends = endCuts(surface, scale, options, { ...takenBy([...drawn, ...doors]), paper });
   const marks = [...drawn, ...doors, ...ends.marks];
-  const taken = { ...takenBy(marks), paper };
+  const taken = { ...takenBy([...marks, ...over]), paper };
   const soft = movementWords(surface, scale, options.say, { box: paper, taken });
   return { marks: [...marks, ...soft], toLead: ends.toLead };
 }
@@ -94,9 +99,9 @@ function overviewAt(
   parts: PlanParts,
 ): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
-  const { marks } = layers(surface, on, options);
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   const pages = [...partSeams(parts, scale), ...partNumbers(parts, scale, partNumber)];
+  const { marks } = layers(surface, on, options, pages);
   return { ...penSvg([...marks, ...pages], frame), orientation, unnamed: [], counted: false };
 }
 

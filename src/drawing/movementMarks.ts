@@ -4,13 +4,16 @@ import type { Say } from './Drawing.ts';
 import { firstFree } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
-import { angleTo } from './signs.ts';
+import { angleTo, move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { clipSegment } from './template/clipSegment.ts';
 import { path, sizes, text } from './text.ts';
+import { textWidth } from './textWidth.ts';
 
-/** Shares of a line's length at which its words may stand, the middle first. */
-const PLACES = [1 / 2, 1 / 3, 2 / 3, 1 / 4, 3 / 4, 2 / 5, 3 / 5, 1 / 6, 5 / 6] as const;
+/** Where words may stand on the part of a line that holds them whole, as shares of it, the middle first. */
+const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0, 1] as const;
+/** How far off the line they may stand where it has no place, in mm of paper: on it first. */
+const OFF = [0, 2.6, -2.6, 6, -6] as const;
 
 /** Soft joints through the field: heavy lines on their tile joints. */
 export function movementMarks({ movement }: PacketSurface, scale: Scale): readonly Mark[] {
@@ -34,8 +37,9 @@ export function movementWords(
     });
     const longest = inBox.sort((a, b) => lengthOf(b) - lengthOf(a))[0];
     if (!longest) continue;
-    const now = { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] };
-    marks.push(firstFree(placesOn(longest, say('drawing.sealant')), now));
+    const boxes = [...taken.boxes, ...takenBy(marks).boxes];
+    const lines = taken.lines.filter((line) => !liesAlong(line, longest));
+    marks.push(firstFree(placesOn(longest, say('drawing.sealant')), { ...taken, boxes, lines }));
   }
   return marks;
 }
@@ -44,10 +48,23 @@ function lengthOf([from, to]: readonly [Spot, Spot]): number {
   return Math.hypot(to[0] - from[0], to[1] - from[1]);
 }
 
+/** Whether a line lies on the joint itself, as its own heavy line does, and a chalk line may. */
+function liesAlong([a, b]: readonly [Spot, Spot], [from, to]: readonly [Spot, Spot]): boolean {
+  const angle = angleTo(from, to);
+  const off = ([x, y]: Spot) => Math.abs((y - from[1]) * Math.cos(angle) - (x - from[0]) * Math.sin(angle));
+  return off(a) < 0.1 && off(b) < 0.1;
+}
+
 function placesOn([from, to]: readonly [Spot, Spot], words: string) {
-  const turn = Math.abs(Math.cos(angleTo(from, to))) < 0.3 ? 90 : 0;
-  return PLACES.map((share) => {
-    const at: Spot = [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
-    return text(at, words, { turn, size: sizes.name, weight: 700, clear: 'all' });
-  });
+  const angle = angleTo(from, to);
+  const turn = Math.abs(Math.cos(angle)) < 0.3 ? 90 : 0;
+  const length = lengthOf([from, to]);
+  const half = Math.min(textWidth(words, sizes.name, 700) / 2 + 1, length / 2);
+  return OFF.flatMap((off) =>
+    PLACES.map((share) => {
+      const on = move(from, angle, half + share * (length - 2 * half));
+      const at = move(on, angle + Math.PI / 2, off);
+      return text(at, words, { turn, size: sizes.name, weight: 700, clear: 'all' });
+    }),
+  );
 }
