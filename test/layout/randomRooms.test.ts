@@ -34,5 +34,5 @@ describe('random rooms looked at differently', () => {
     expect(onEdge.length).toBeLessThan(rooms.length / 8);
   });
 
-  looksAlike(named, rooms.length / 10);
+  looksAlike(named, rooms.length / 8);
 });
