@@ -139,10 +139,12 @@ export interface Chalk {
   readonly check: { readonly legs: readonly [Ticks, Ticks]; readonly diagonal: Ticks };
   /** Id of the first piece to set, in the upper right of the crossing where it exists. */
   readonly firstPiece: string;
-  /** Where tiles lie in no courses: how far the first one stands beyond the upright line and above the level one, and whether joints run along both. */
+  /** Where tiles lie in no courses: how far the first one stands from the upright line and the level one, in zigzag on either side of them, and whether joints run along both. */
   readonly guide?: { readonly along: Ticks; readonly across: Ticks; readonly onJoints: boolean };
   /** Lines beside these two, a whole number of modules from them, so that drift is seen; in the order of snapping. */
   readonly further?: readonly ChalkLine[];
+  /** Where tiles lie in zigzag: the further lines run along it so far apart, and a tile's corner stands on each of them every so many ticks. */
+  readonly corners?: { readonly apart: Ticks; readonly every: Ticks };
   /** What may be snapped before each zone but the first, on floor that is still bare then. */
   readonly later?: readonly LaterLines[];
   /** A stick an axis, laid with its end on a chalk line: where joints lie on it. */

@@ -17,6 +17,8 @@ export interface Pattern {
   readonly straightY: boolean;
   /** True where tiles of one size lie along x, course on course; how such a floor begins can be read off its walls. */
   readonly inCourses: boolean;
+  /** Where tiles lie in zigzag, its direction: lower left corners of the first tile of each repeat stand on lines along it. */
+  readonly cornersAlong?: Point;
   /** What keeps the joints of this pattern from being of one width, where they are not. */
   readonly closing?: Closing;
 }

@@ -26,5 +26,6 @@ export function herringbone(tile: Sized, joint: Ticks, group = 1): Pattern {
     ],
     joint,
     step: [short, short],
+    cornersAlong: [1, -1],
   });
 }

@@ -15,6 +15,7 @@ export interface Cells {
   readonly step: Point;
   readonly module?: Point;
   readonly straight?: boolean;
+  readonly cornersAlong?: Point;
 }
 
 /**
@@ -23,7 +24,7 @@ export interface Cells {
  * long as no tile is smaller than a step.
  */
 export function onCells(of: Cells): Pattern {
-  const { name, a, b, joint, step, cells, straight = false, module = step } = of;
+  const { name, a, b, joint, step, cells, straight = false, module = step, cornersAlong } = of;
   const first = cells[0]!.at;
   const [dx, dy] = standing(cells[0]!, joint).at;
   const tiles = cells.map((cell): PatternTile => {
@@ -40,7 +41,7 @@ export function onCells(of: Cells): Pattern {
   });
   const base = { name, a, b, tiles, joint, module, step, straightX: straight, straightY: straight };
   const closing = closingOf(base, cells);
-  return { ...base, inCourses: false, ...(closing && { closing }) };
+  return { ...base, inCourses: false, ...(cornersAlong && { cornersAlong }), ...(closing && { closing }) };
 }
 
 /** How a tile lies in the middle of its place, longer side along longer side. */

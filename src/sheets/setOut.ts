@@ -67,7 +67,8 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
 }
 
 /** What the lines are to the tiles: on joints, or beside the first tile, which is then set by its distance from both. */
-function linesSay({ say, length }: SheetContext, { chalk, joint }: PacketSurface): string {
+function linesSay(context: SheetContext, { chalk, joint }: PacketSurface): string {
+  const { say, length } = context;
   const middle = say('sheet.set-out.middle', { half: length(joint / 2) });
   const [upright, level] = chalk.lines;
   if (!chalk.guide || !upright || !level) return middle;
@@ -78,5 +79,19 @@ function linesSay({ say, length }: SheetContext, { chalk, joint }: PacketSurface
     across: length(chalk.guide.across),
     level: level.name,
   });
-  return `${chalk.guide.onJoints ? middle : say('sheet.set-out.guide')} ${first}`;
+  return [
+    chalk.guide.onJoints ? middle : say('sheet.set-out.guide'),
+    first,
+    ...cornersSay(context, chalk),
+  ].join(' ');
+}
+
+/** Which lines follow the zigzag, and what stands on them. */
+function cornersSay({ say, length, longLength }: SheetContext, chalk: PacketSurface['chalk']): string[] {
+  const { corners, further = [], firstPiece } = chalk;
+  if (!corners || further.length === 0) return [];
+  const lines = further.map(({ name }) => name).join(', ');
+  const { apart, every } = corners;
+  const figures = { lines, count: further.length, tile: firstPiece };
+  return [say('sheet.set-out.corners', { ...figures, apart: longLength(apart), every: length(every) })];
 }

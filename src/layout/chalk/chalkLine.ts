@@ -46,7 +46,8 @@ export function apartOf({ marks, from, to }: Stretch): number {
 /** How near, in ticks, a line's rounded end lies to the face it hits. */
 const ON_FACE = 2;
 
-function markAt(end: Point, faces: Faces): ChalkMark[] {
+/** The mark at the end of a line, where a tape reaches the face there. */
+export function markAt(end: Point, faces: Faces): ChalkMark[] {
   const hit = faces.edges.find(({ from, to }) => distancePointSegment(end, from, to) <= ON_FACE);
   const mark = hit && markOn(hit, end, faces);
   return mark ? [mark] : [];

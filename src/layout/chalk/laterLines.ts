@@ -1,4 +1,4 @@
-import { bounds, type Ring, subtract } from '../../geometry/index.ts';
+import { bounds, lineThroughShape, type Ring, subtract } from '../../geometry/index.ts';
 import type { ChalkLine, LaterLines, Layout, Piece } from '../Layout.ts';
 import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart, type Stretch } from './chalkLine.ts';
@@ -33,7 +33,7 @@ export function laterLines(
     const bareFaces = { ...faces, floor: subtract(faces.floor, covered) };
     const bare = own.filter((line) => line.snappable && isBare(line, bareFaces));
     const lines = ([0, 1] as const).flatMap((axis) => {
-      if (bare.some((line) => axisOf(line) === axis)) return [];
+      if (bare.some((line) => line.axis === (axis === 0 ? 'along' : 'across'))) return [];
       const best = bestStretch(axis, layout, ground, bareFaces);
       if (!best) return [];
       const line = { axis: axis === 0 ? 'along' : 'across', ...best, snappable: true } as const;
@@ -50,12 +50,16 @@ function ringRound(pieces: readonly Piece[], joint: number): Ring {
   return [[left, low], [right, low], [right, high], [left, high]]; // biome-ignore format: a box on a line
 }
 
-function axisOf({ axis }: ChalkLine): 0 | 1 {
-  return axis === 'across' ? 1 : 0;
-}
+/** A line along neither axis has ends that are rounded to ticks: so much of it may seem to be missing. */
+const ROUNDED = 1e-4;
 
 function isBare(line: ChalkLine, faces: Faces): boolean {
-  const axis = axisOf(line);
+  const { from, to } = line;
+  if (!line.axis)
+    return faces.floor
+      .flatMap((shape) => lineThroughShape(shape, from, [to[0] - from[0], to[1] - from[1]]))
+      .some((span) => span.from <= ROUNDED && span.to >= 1 - ROUNDED);
+  const axis = line.axis === 'across' ? 1 : 0;
   return jointLine(line.from[axis], axis, faces).stretches.some(
     ({ from, to }) => `${from} ${to}` === `${line.from} ${line.to}`,
   );

@@ -5,6 +5,7 @@ import type { Chalk, ChalkLine } from '../Layout.ts';
 import { bestCrossing } from './bestCrossing.ts';
 import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
+import { cornerLines } from './cornerLines.ts';
 import { type Counting, countedFrom } from './countedFrom.ts';
 import type { Faces } from './Faces.ts';
 import { faceOffsets } from './faceOffsets.ts';
@@ -45,7 +46,8 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
   const { crossing, stretches } = best;
   const check = squareCheck(crossing, stretches, faces.floor, system);
   const main = named(stretches, leastApart(system));
-  const more = furtherLines(main, { frame, faces, pattern, system });
+  const slanted = cornerLines({ frame, faces, pattern, system, origin, middle });
+  const more = slanted.corners ? slanted.lines : furtherLines(main, { frame, faces, pattern, system });
   const further = more.map((line, i) => ({ ...line, name: `${main.length + i + 1}` }));
   const inOrder = [...main].sort(bySnapping);
   const read = fromOneZero([...inOrder, ...further]).map((line) => finish(line, faces, question));
@@ -55,7 +57,7 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
     lines: lines.map((line, i) => squared(line, lines[1 - i]!, { crossing, check }, question)),
     check,
     further: read.slice(main.length),
-    poles: storyPoles(frame, pattern, system),
+    ...(slanted.corners ? { corners: slanted.corners } : { poles: storyPoles(frame, pattern, system) }),
   };
 }
 
