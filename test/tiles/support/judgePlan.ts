@@ -120,11 +120,20 @@ function mayTurn(turned: number, turns: TileSpec['turns'], [length, width]: Poin
   return turned % 180 === 0 || (turns === 'any' && length === width);
 }
 
-/** Whether two outlines lie on one another, to so many ticks: cuts under one number differ by less than a saw step. */
+/**
+ * Whether two outlines lie on one another, to so many ticks: cuts under one number differ by less than a saw step. The tip between
+ * two sides that meet at 30 degrees moves twice as far as the side.
+ */
 function alike(one: Ring, other: Ring, most: number): boolean {
-  const on = (point: Point, ring: Ring) =>
-    ring.some((from, i) => distancePointSegment(point, from, ring[(i + 1) % ring.length]!) <= most);
-  return one.every((point) => on(point, other)) && other.every((point) => on(point, one));
+  const on = (point: Point, ring: Ring, far: number) =>
+    ring.some((from, i) => distancePointSegment(point, from, ring[(i + 1) % ring.length]!) <= far);
+  const lies = (ring: Ring, beside: Ring) =>
+    ring.every((from, i) => {
+      const to = ring[(i + 1) % ring.length]!;
+      const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+      return on(from, beside, 2 * most) && on(middle, beside, most);
+    });
+  return lies(one, other) && lies(other, one);
 }
 
 /** Whether every edge of 1/64 in or more that lies on the tile's side where the piece is laid lies on one where it is sawn. */
