@@ -7,7 +7,10 @@ import { patternJobs, patternPacket } from './support/patternFloors.ts';
 
 type Point = readonly [number, number];
 
-const made = patternJobs().map(([name, job]) => [name, { job, packet: patternPacket(job) }] as const);
+const made = patternJobs().map(([name, job]) => {
+  const packet = patternPacket(job);
+  return [name, { job, packet, texts: sheetTexts(packet) }] as const;
+});
 
 /** A ring turned by degrees about the origin, then moved. */
 const placed = (ring: readonly Point[], turn: number, at: Point): Point[] =>
@@ -25,7 +28,7 @@ const depthIn = (ring: readonly Point[], [x, y]: Point) =>
     }),
   );
 
-describe.each(made)('a floor in %s', (_, { job, packet }) => {
+describe.each(made)('a floor in %s', (_, { job, packet, texts }) => {
   const surface = packet.surfaces[0]!;
   const pattern = makePattern(job.surfaces[0]!.pattern, job.tiles, job.joint);
 
@@ -83,7 +86,6 @@ describe.each(made)('a floor in %s', (_, { job, packet }) => {
   });
 
   test('has its sheets, with a word for all that is said on them', () => {
-    const texts = sheetTexts(packet);
     expect(Object.keys(texts).length).toBeGreaterThan(15);
     expect(Object.values(texts).filter((text) => /undefined|NaN|\bfault\.\w+/.test(text))).toEqual([]);
   });
@@ -91,12 +93,12 @@ describe.each(made)('a floor in %s', (_, { job, packet }) => {
 
 describe('a floor whose pattern does not quite close', () => {
   test('is laid, and its sheets say which size would close and how wide the joints become', () => {
-    const [, { packet }] = made.find(([name]) => name.includes('quite close'))!;
+    const [, { packet, texts }] = made.find(([name]) => name.includes('quite close'))!;
     expect(packet.surfaces[0]!.faults.find(({ code }) => code === 'jointsVary')!.figures).toMatchObject({
       needs: 66040,
       least: 1016,
       most: 1524,
     });
-    expect(sheetTexts(packet).alternatives).toContain('With 8 1/8 in all joints would be alike');
+    expect(texts.alternatives).toContain('With 8 1/8 in all joints would be alike');
   });
 });

@@ -64,6 +64,9 @@ export function nudged(
   });
 }
 
+/** Starts that are asked whether a nudge puts them first: those nearest to balance, which go before others that are as good. */
+const MOST_NEAR = 24;
+
 /**
  * The tallies of each start that a nudge by three ticks puts before the chosen one: where rounding decides whether one of them
  * leaves out a strip or cuts it, or whether its share is as good or just worse.
@@ -78,9 +81,10 @@ export function sameRank(room: Room, surface: SurfaceSpec, layout: Layout): read
   const nearby = (choice: Choice) =>
     nudgesOf(choice.origin).map((origin) => evaluate(ground, pattern, { ...choice, origin }, runs));
   const chosen = nearby({ ...start.chosen, along: start.along, across: start.across });
-  const before = nearStarts({ ground, pattern, surface }, set).near.filter((choice) =>
-    nearby(choice).some((one) => chosen.some((other) => rank([other, one])[0] === one)),
-  );
+  const nearest = [...nearStarts({ ground, pattern, surface }, set).near].sort((a, b) => a.shift - b.shift);
+  const before = nearest
+    .slice(0, MOST_NEAR)
+    .filter((choice) => nearby(choice).some((one) => chosen.some((other) => rank([other, one])[0] === one)));
   return before.map(({ origin }) => nudged(room, surface, { pattern, origin }));
 }
 
