@@ -18,7 +18,7 @@ const FLOORS: Readonly<Record<string, Floor>> = parse(
 
 /** The room that every pattern is laid in: an L, its doorway in the first wall. */
 const ROOM = {
-  walls: { 'A-B': '76 in', 'B-C': '42 in', 'C-D': '26 in', 'D-E': '20 in', 'E-F': '50 in', 'F-A': '62 in' },
+  walls: { 'A-B': '92 in', 'B-C': '51 in', 'C-D': '28 in', 'D-E': '22 in', 'E-F': '64 in', 'F-A': '73 in' },
   angles: { D: 270 },
   doorways: { hall: { in: 'A-B', 'from A': '20 in', clear: '30 in' } },
   obstacles: { flange: { circle: '7 in', 'from A-B': '40 in', 'from F-A': '15 in' } },
