@@ -6,8 +6,8 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     exclude: long ? [] : ['test/**/*.long.test.ts'],
-    // Much of the time is spent waiting for the browser: three files at a time, even on two cores.
-    maxWorkers: 3,
+    // Much of the time is spent waiting for the browser: two files at a time, even on two cores.
+    maxWorkers: 2,
     // Nothing in the core outlives a call, so files may share what they import.
     isolate: false,
     testTimeout: long ? 3_600_000 : 60_000,

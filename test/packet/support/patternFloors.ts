@@ -39,9 +39,15 @@ export function patternJobs(): readonly (readonly [string, Job])[] {
   });
 }
 
+/** Packets by their job's folder: several files ask for the same floors. */
+const packets = new Map<string, Packet>();
+
 /** The packet of such a job. */
 export function patternPacket(job: Job): Packet {
-  const made = makePacket(job, { curve: true });
+  const known = packets.get(job.slug);
+  if (known) return known;
+  const made = makePacket(job);
   if ('problems' in made) throw new Error(JSON.stringify(made.problems));
+  packets.set(job.slug, made.packet);
   return made.packet;
 }
