@@ -5,9 +5,9 @@ import type {
   ObstacleSpec,
   PatternSpec,
   SurfaceSpec,
-  TileSpec,
 } from '../../src/job/Job.ts';
 import { readLength, type System, type Ticks } from '../../src/measure/index.ts';
+import { tileOf } from '../pattern/support/tileOf.ts';
 
 /** Ticks of a length in words, such as '8 ft 2 1/4 in'. */
 export function ticks(text: string): Ticks {
@@ -96,21 +96,7 @@ export function jobOf(
   joint: Ticks,
   system: System = 'inches',
 ): Pick<Job, 'tiles' | 'joint' | 'print'> {
-  const tile: TileSpec = {
-    key: 'field',
-    name: 'grey porcelain',
-    readings: [[length, width]],
-    length,
-    width,
-    spread: 0,
-    thickness: 3048,
-    edge: 'rectified',
-    bow: 0,
-    turns: 'any',
-    material: 'porcelain',
-    glazed: true,
-    onHand: 0,
-  };
+  const tile = { ...tileOf('field', length, width), name: 'grey porcelain' };
   return {
     tiles: [tile],
     joint,
