@@ -31,8 +31,8 @@ describe('random rooms looked at differently', () => {
       const { room, layout } = layOut(job, surface);
       return onKnifeEdge(room, surface, layout);
     });
-    expect(onEdge.length).toBeLessThan(rooms.length / 8);
+    expect(onEdge.length).toBeLessThan(rooms.length / 16);
   });
 
-  looksAlike(named, rooms.length / 8);
+  looksAlike(named, rooms.length / 16);
 });

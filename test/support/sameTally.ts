@@ -1,7 +1,6 @@
 import { expect } from 'vitest';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
 import type { Candidate, Layout } from '../../src/layout/Layout.ts';
-import { allowedShare } from '../../src/layout/start/nearlyBest.ts';
 import { START_TOLERANCE } from '../../src/trade/index.ts';
 import { layOut } from './layOut.ts';
 import { isLeft, isWhole, nudged, sameRank, TALLIED, type Tally } from './onKnifeEdge.ts';
@@ -38,14 +37,7 @@ export function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): boolean {
       among(found, nudged(made, room.surface, layout)) ||
       sameRank(made, room.surface, layout).some((tallies) => among(found, tallies));
     if (isRounding) continue;
-    if (
-      asGood(
-        layout.start.chosen,
-        other.start.chosen,
-        allowedShare(layout.pattern, { tolerance: START_TOLERANCE.value }),
-      )
-    )
-      same = false;
+    if (asGood(layout.start.chosen, other.start.chosen)) same = false;
     else expect(found).toEqual(own);
   }
   return same;
@@ -55,12 +47,12 @@ export function sameTally(room: RandomRoom, ...others: SurfaceSpec[]): boolean {
  * Whether two searched starts are both within what one may be worse by: the walls cannot tell them apart then, and which of them has the
  * better corners may hang on a tick.
  */
-function asGood(one: Candidate, other: Candidate, share: number): boolean {
+function asGood(one: Candidate, other: Candidate): boolean {
   if (!one.walls || !other.walls) return false;
   return (
     Math.abs(one.walls.strips - other.walls.strips) <= 2 * START_TOLERANCE.value.strips &&
     Math.abs(one.walls.halves - other.walls.halves) <= 2 * START_TOLERANCE.value.halves &&
-    Math.abs(one.walls.narrowest - other.walls.narrowest) <= share
+    Math.abs(one.walls.narrowest - other.walls.narrowest) <= 0.05
   );
 }
 

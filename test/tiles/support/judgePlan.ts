@@ -46,6 +46,7 @@ export function judgePlan(
       return {
         piece,
         size: sizeOf(own),
+        slanted: own.fullTile.length > 4,
         shape,
         own: own.shape.outer.map((point) => toTile(point, own)),
         // How the tile is turned from where it lies in the room: what its grain or arrow goes by.
@@ -63,8 +64,10 @@ export function judgePlan(
       ...laid.flatMap(({ piece, turned, size }) =>
         mayTurn(turned, turns, size) ? [] : [`${piece} is turned by ${turned}`],
       ),
-      ...laid.flatMap(({ piece, shape, shown }) =>
-        alike(shape.outer, shown, step + 8) ? [] : [`${piece} is shown otherwise in ${tile}`],
+      ...laid.flatMap(({ piece, shape, shown, slanted }) =>
+        alike(shape.outer, shown, step + 8, slanted ? 2 : 1)
+          ? []
+          : [`${piece} is shown otherwise in ${tile}`],
       ),
       ...laid.flatMap((a) =>
         laid.flatMap((b) =>
@@ -121,17 +124,17 @@ function mayTurn(turned: number, turns: TileSpec['turns'], [length, width]: Poin
 }
 
 /**
- * Whether two outlines lie on one another, to so many ticks: cuts under one number differ by less than a saw step. The tip between
- * two sides that meet at 30 degrees moves twice as far as the side.
+ * Whether two outlines lie on one another, to so many ticks: cuts under one number differ by less than a saw step. Where tiles are
+ * slanted (`tip` 2) the tip between a cut and a side that meet at 30 degrees moves twice as far as the cut.
  */
-function alike(one: Ring, other: Ring, most: number): boolean {
+function alike(one: Ring, other: Ring, most: number, tip: 1 | 2): boolean {
   const on = (point: Point, ring: Ring, far: number) =>
     ring.some((from, i) => distancePointSegment(point, from, ring[(i + 1) % ring.length]!) <= far);
   const lies = (ring: Ring, beside: Ring) =>
     ring.every((from, i) => {
       const to = ring[(i + 1) % ring.length]!;
       const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-      return on(from, beside, 2 * most) && on(middle, beside, most);
+      return on(from, beside, tip * most) && on(middle, beside, most);
     });
   return lies(one, other) && lies(other, one);
 }
