@@ -10,7 +10,7 @@ import { side } from './side.ts';
  * @example narrowness([[0, 0], [3, 4], [6, 8]]) //=> 0
  */
 export function narrowness(ring: Ring): number {
-  const hull = convexHull(ring);
+  const hull = isConvex(ring) ? ring : convexHull(ring);
   const n = hull.length;
   if (n < 3) return 0;
   let least = Infinity;
@@ -21,4 +21,17 @@ export function narrowness(ring: Ring): number {
     least = Math.min(least, side(a, b, hull[far]!) / Math.hypot(b[0] - a[0], b[1] - a[1]));
   }
   return least;
+}
+
+/** Whether a ring turns left at each corner, and once round in all: it is its own hull then, as most pieces of tile are. */
+function isConvex(ring: Ring): boolean {
+  const n = ring.length;
+  let tops = 0;
+  for (let i = 0; i < n; i++) {
+    const [a, b, c] = [ring[i]!, ring[(i + 1) % n]!, ring[(i + 2) % n]!];
+    if (side(a, b, c) <= 0) return false;
+    // A ring that goes round twice comes to a highest corner twice.
+    if (b[1] >= a[1] && b[1] > c[1]) tops++;
+  }
+  return n >= 3 && tops === 1;
 }

@@ -7,20 +7,19 @@ import { makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
 import { judgeCuts } from '../cuts/support/judgeCuts.ts';
-import { coverTheField, keptLayouts } from '../support/coverTheField.ts';
+import { coverTheField, layoutOf } from '../support/coverTheField.ts';
 import { layOut } from '../support/layOut.ts';
 import { patternedRooms } from '../support/patternedRoom.ts';
 
 /** Rooms of each pattern: 1 in `npm test`, 100 in the long run. */
 const ROOMS = process.env.LONG === '1' ? 100 : 1;
-const layoutOf = keptLayouts();
 
 describe.each(patternedRooms)('random rooms in %s', (_, rooms) => {
   const named = fc
     .sample(rooms, { seed: 20270303, numRuns: ROOMS })
     .map((room, i) => [`${i} ${room.kind}`, room] as const);
 
-  coverTheField(named, layoutOf);
+  coverTheField(named);
 
   test.each(named)('%s: no two pieces have one name', (_, room) => {
     const ids = layoutOf(room).pieces.map(({ id }) => id);

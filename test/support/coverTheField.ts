@@ -7,21 +7,11 @@ import { judgeDistance } from './judgeDistance.ts';
 import { layOut } from './layOut.ts';
 import type { RandomRoom } from './randomRoom.ts';
 
-/** Lays each room out once, whatever the number of tests that look at it. */
-export function keptLayouts(): (room: RandomRoom) => Layout {
-  const known = new Map<RandomRoom, Layout>();
-  return (room) => {
-    const layout = known.get(room) ?? layOut(room.job, room.surface).layout;
-    known.set(room, layout);
-    return layout;
-  };
-}
+/** The layout of a room. */
+export const layoutOf = ({ job, surface }: RandomRoom): Layout => layOut(job, surface).layout;
 
 /** What holds of every layout, as judges see it that know nothing of how it was made. */
-export function coverTheField(
-  named: readonly (readonly [string, RandomRoom])[],
-  layoutOf: (room: RandomRoom) => Layout,
-): void {
+export function coverTheField(named: readonly (readonly [string, RandomRoom])[]): void {
   test.each(named)('%s: pieces, joints and what is left cover the field and nothing else', (_, room) => {
     expect(judgeCover(judged(layoutOf(room)))).toEqual([]);
   });

@@ -17,5 +17,6 @@ export function sameStart(p: Point, q: Point, { a, b }: Pattern, within = 4): bo
   const area = a[0] * b[1] - a[1] * b[0];
   const i = Math.round((x * b[1] - y * b[0]) / area);
   const j = Math.round((y * a[0] - x * a[1]) / area);
-  return Math.hypot(x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]) <= within;
+  const [u, v] = [x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]];
+  return u * u + v * v <= within * within;
 }

@@ -3,6 +3,7 @@ import type { Pattern } from '../../../pattern/Pattern.ts';
 import { breakPhases } from './breakPhases.ts';
 import type { PlaceQuestion } from './PlaceQuestion.ts';
 import { phaseTable } from './phaseTable.ts';
+import { remembered } from './remembered.ts';
 import { scoreAt } from './scoreAt.ts';
 import type { WallDirection } from './WallReading.ts';
 
@@ -47,6 +48,10 @@ export function wallParts(
   return [together(directions, pattern, wishes)];
 }
 
+function scoresOf(direction: WallDirection) {
+  return remembered((phase, reach) => scoreAt(direction, phase, reach));
+}
+
 /** Boxes that a search may look at: so many at most, and fewer where a look means many places on walls. */
 const MOST_BOXES = 12_000;
 const MOST_READINGS = 400_000;
@@ -69,7 +74,7 @@ function alone(
   const axis = [0, 1].find((one) => Math.abs(normal[one]!) > 1 - 1e-9) as 0 | 1 | undefined;
   return {
     question: {
-      directions: [{ scores: (phase, reach) => scoreAt(direction, phase, reach), row: [1, 0], at: 0 }],
+      directions: [{ scores: scoresOf(direction), row: [1, 0], at: 0 }],
       low: [0, 0],
       high: [Math.ceil(direction.spacing), 0],
       seeds: breakPhases(direction).map((phase): Point => [phase, 0]),
@@ -104,7 +109,7 @@ function onLine(
   return {
     question: {
       directions: directions.map((direction) => ({
-        scores: (phase, reach) => scoreAt(direction, phase, reach),
+        scores: scoresOf(direction),
         row: [direction.normal[axis], 0],
         at: along(direction.normal)(given),
       })),
@@ -141,7 +146,7 @@ function together(
   const other: Point = [b[0] / deep, b[1] / deep];
   const toOrigin = ([u, v]: Point): Point => [u * unit[0] + v * other[0], u * unit[1] + v * other[1]];
   const rows = directions.map((direction) => ({
-    scores: phaseTable(direction),
+    scores: remembered(phaseTable(direction)),
     breaks: breakPhases(direction),
     row: [along(direction.normal)(unit), along(direction.normal)(other)] as Point,
     at: 0,
