@@ -1,7 +1,7 @@
 import { bounds } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 
-/** The pieces between two straight joints, and the place of a line through them. */
+/** The pieces of the field between two straight joints, and the place of a line through them. */
 export interface Course {
   readonly axis: 'along' | 'across';
   readonly name: string;
@@ -26,6 +26,7 @@ export function coursesOf(layout: Layout): Course[] {
 function coursesAlong(layout: Layout, axis: Course['axis']): Course[] {
   const groups = new Map<number, Piece[]>();
   for (const piece of layout.pieces) {
+    if (piece.border) continue;
     const box = bounds(piece.fullTile);
     const start = axis === 'along' ? box.minY : box.minX;
     const group = groups.get(start);

@@ -18,9 +18,10 @@ export interface ExactTerm extends Omit<RowTerm, 'saw'> {
   readonly sawn: boolean;
 }
 
-/** The terms of a line across a course, exact: a gap at each end, between them pieces and joints, and gaps where tile is missing. */
+/** The terms of a line across a course, exact: a gap at each end, between them pieces, those of a border too, and joints, and gaps where tile is missing. */
 export function rowTerms(layout: Layout, course: Course, span: FreeSpan): ExactTerm[] {
-  const stretches = course.pieces
+  const border = layout.pieces.filter((piece) => piece.border);
+  const stretches = [...course.pieces, ...border]
     .flatMap((piece) => stretchesOf(piece, course))
     .filter(({ from, to }) => from + to > 2 * span.from && from + to < 2 * span.to)
     .sort((a, b) => a.from - b.from);
@@ -45,14 +46,15 @@ function stretchesOf(piece: Piece, { axis, level }: Course): Stretch[] {
   const along = axis === 'along' ? 0 : 1;
   const box = bounds(piece.fullTile);
   const [low, high] = along === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY];
-  if (piece.whole) return [{ id: piece.id, from: low, to: high, sawn: false }];
+  if (piece.whole && !piece.border) return [{ id: piece.id, from: low, to: high, sawn: false }];
   const places = [piece.shape.outer, ...piece.shape.holes]
     .flatMap((ring) => lineCrossings(ring, along, level))
     .sort((a, b) => a.at - b.at)
     .map(({ at }) => at);
   return places.flatMap((from, i) => {
     const to = places[i + 1] ?? from;
-    return i % 2 === 0 && to > from ? [{ id: piece.id, from, to, sawn: from > low || to < high }] : [];
+    const sawn = piece.border ? !piece.whole : from > low || to < high;
+    return i % 2 === 0 && to > from ? [{ id: piece.id, from, to, sawn }] : [];
   });
 }
 

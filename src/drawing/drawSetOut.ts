@@ -18,7 +18,7 @@ import { type MovedSize, runningSizes } from './runningSizes.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { type Spaces, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
-import { text } from './text.ts';
+import { path, text } from './text.ts';
 import { textBox } from './textBox.ts';
 import { threeFourFive } from './threeFourFive.ts';
 import { tileAreas } from './tileAreas.ts';
@@ -62,6 +62,13 @@ function firstName(surface: PacketSurface, scale: Scale, taken: Taken): readonly
   return [firstFree(beside.map(at), taken)];
 }
 
+/** The line of the border's inner edge along each wall. */
+function borderMarks({ border }: PacketSurface, scale: Scale): readonly Mark[] {
+  return (border?.lines ?? []).map(({ from, to }) =>
+    path([toPaper(scale, from), toPaper(scale, to)], 'furtherChalk'),
+  );
+}
+
 /** Everything but names of obstacles, each layer keeping clear of those before; and the sizes that found no place. */
 function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions) {
   const { system, say } = options;
@@ -71,6 +78,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     ...wallMarks(surface, scale, faceLine),
     ...obstacleMarks(surface, scale),
     ...movementMarks(surface, scale),
+    ...borderMarks(surface, scale),
     ...chalk,
     ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),

@@ -1,3 +1,4 @@
+import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { HatchName } from './hatches.ts';
 import type { AreaMark } from './Mark.ts';
@@ -9,10 +10,11 @@ export const tileLooks = ['first', 'second', 'third', 'fourth'] as const;
 
 export type TileLook = (typeof tileLooks)[number];
 
-/** The tiles of a surface's pattern by their keys, each with its look: the first is white. */
-export function looksOfTiles({ pattern }: Pick<PacketSurface, 'pattern'>): ReadonlyMap<string, TileLook> {
-  const keys = [...new Set(pattern.tiles.map(({ tile }) => tile))];
-  return new Map(keys.map((key, i) => [key, tileLooks[i % tileLooks.length]!]));
+/** The tiles of a surface's pattern and border by their keys, each with its look: the first is white. */
+export function looksOfTiles(
+  surface: Pick<PacketSurface, 'pattern' | 'border'>,
+): ReadonlyMap<string, TileLook> {
+  return new Map(tilesLaid(surface).map((key, i) => [key, tileLooks[i % tileLooks.length]!]));
 }
 
 /** What tells pieces of one tile from those of another: hatches without outlines, to lie under or over those of cuts. */

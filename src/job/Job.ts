@@ -125,6 +125,8 @@ export interface SurfaceSpec {
   readonly obstacles: readonly ObstacleSpec[];
   readonly exposure: 'dry' | 'wet' | 'sun' | 'outside';
   readonly pattern: PatternSpec;
+  /** Courses that follow the walls round the pattern, from the wall inwards; missing where there are none. */
+  readonly border?: readonly BorderCourse[];
   readonly start: StartSpec;
   readonly zones: ZoneWish;
   /** Least width of tile left between an opening and a tile's edge. */
@@ -189,7 +191,9 @@ export type Meets =
   | 'pipe'
   | 'column'
   | 'island'
-  | 'stair';
+  | 'stair'
+  /** A course of a border, which the job file never names: tile meets it at a joint. */
+  | 'border';
 
 export interface WallSpec extends EdgeFacts {
   /** `A-B`. */
@@ -302,6 +306,14 @@ export interface PatternSpec {
   readonly turnedDeg: number;
   /** Wall that the pattern is square to; the first wall unless said. */
   readonly along: string;
+}
+
+/** One course of a border: a tile whose length runs along the wall. */
+export interface BorderCourse {
+  readonly tile: string;
+  /** What of the tile's width it takes, the factory edge to the field; `solve`: so that the field ends clean. */
+  readonly width: Ticks | 'solve';
+  readonly corners: 'mitred' | 'butted';
 }
 
 /** A pattern of the owner's own, counted in modules of its smallest side with one joint. */

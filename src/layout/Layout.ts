@@ -2,6 +2,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
+import type { Border, OfBorder } from './border/Border.ts';
 import type { Movement } from './movement/Movement.ts';
 import type { Tapers } from './taper/Tapers.ts';
 import type { WallScore } from './WallScore.ts';
@@ -22,6 +23,8 @@ export interface Layout {
   readonly chalk: Chalk;
   readonly faults: readonly Fault[];
   readonly tapers: Tapers;
+  /** Courses along the walls, round the field that the pattern lies on. */
+  readonly border?: Border;
   /** Soft joints of a floor that is longer than one bay; placed once its base is known. */
   readonly movement?: Movement;
 }
@@ -41,7 +44,7 @@ export interface FramedRoom {
 }
 
 export interface Piece {
-  /** Where it lies from the chalk crossing, such as `K3-2`; a second piece of the same tile ends in `b`. */
+  /** Where it lies from the chalk crossing, such as `K3-2`, or along which wall, such as `AB-3`; a second piece of the same tile ends in `b`. */
   readonly id: string;
   readonly tile: string;
   readonly whole: boolean;
@@ -59,6 +62,8 @@ export interface Piece {
   /** Smallest extent along the tile's own axes as a share of the tile. */
   readonly share: number;
   readonly seen: 'hidden' | 'plain' | 'focal';
+  /** Of which wall and course it is, where it is a piece of a border. */
+  readonly border?: OfBorder;
   /** Circles that cut it. */
   readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
   /** Curves of bowed and curved walls along which it is cut, their gap taken off. */

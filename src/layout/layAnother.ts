@@ -1,8 +1,6 @@
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Room } from '../room/Room.ts';
-import { frameRoom } from './frame/frameRoom.ts';
-import { makeGround } from './frame/Ground.ts';
-import { turnOf } from './frame/turnOf.ts';
+import { groundOf } from './groundOf.ts';
 import type { Candidate, Layout } from './Layout.ts';
 import { layTiles } from './pieces/layTiles.ts';
 import { relaid } from './relaid.ts';
@@ -18,8 +16,6 @@ export function layAnother(
   step: number,
   { origin }: Candidate,
 ): Layout {
-  const names = room.openings.map(({ name }) => name);
-  const frame = frameRoom(room, turnOf(room, surface.pattern));
-  const ground = makeGround(frame, names, surface, step);
+  const ground = groundOf(layout, surface, room, step);
   return relaid(layout, ground, layTiles(ground, layout.pattern, origin), origin);
 }

@@ -3,6 +3,7 @@ import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
+import { borderOf } from './border/borderOf.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { firstTile } from './chalk/firstTile.ts';
@@ -10,12 +11,13 @@ import { makeChalk } from './chalk/makeChalk.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
-import { frameRoom } from './frame/frameRoom.ts';
+import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import { placesIn } from './pieces/insideTiles.ts';
+import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice, ringAt } from './pieces/Lattice.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { wholeTile } from './pieces/wholeTile.ts';
@@ -42,8 +44,10 @@ export function makeLayout(
   if (refused.length > 0) return { problems: refused };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
+  const bordered = borderOf({ job, surface, room, frame }, plain);
+  if (bordered && 'problems' in bordered) return bordered;
   const ground = makeGround(
-    frame,
+    bordered?.inner ?? frame,
     room.openings.map(({ name }) => name),
     surface,
     job.print.step,
@@ -73,16 +77,18 @@ export function makeLayout(
     pattern,
     origin,
     start,
-    pieces,
-    left: leftOf(laid, ground),
-    field: tiledField(ground, laid),
+    pieces: [...pieces, ...(bordered?.laid.pieces ?? [])],
+    left: [...leftOf(laid, ground), ...(bordered?.laid.left ?? [])],
+    field: tiledField(frame, [...laid.border, ...(bordered?.laid.kept ?? [])]),
     chalk: finished(chalk, makeLattice(plain, origin), pieces),
     faults: [
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(plain, runs.along, ground),
       ...jointsVary(pattern),
+      ...(bordered?.laid.faults ?? []),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
+    ...(bordered && { border: bordered.border }),
   };
 }
 
@@ -109,8 +115,11 @@ function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {
 }
 
 /** The field, and what tiles that stay whole cover of its gaps. */
-function tiledField({ frame }: Ground, { border }: Laid): Layout['field'] {
-  const kept = border.filter(({ whole }) => whole);
+function tiledField(
+  frame: RoomInFrame,
+  pieces: readonly Pick<LaidPiece, 'whole' | 'shape'>[],
+): Layout['field'] {
+  const kept = pieces.filter(({ whole }) => whole);
   return kept.length === 0 ? frame.field : unite([...frame.field, ...kept.map(({ shape }) => shape)]);
 }
 

@@ -9,7 +9,7 @@ import { wholeTile } from './pieces/wholeTile.ts';
 
 /**
  * A layout with its pieces taken from tiles that were laid from another origin, named from a crossing that moves with it. Everything
- * else stays as it is: chalk lines, faults and what is left are those of the layout given.
+ * else stays as it is: a border, chalk lines, faults and what is left are those of the layout given.
  */
 export function relaid(
   layout: Layout,
@@ -24,5 +24,5 @@ export function relaid(
     crossing[1] + origin[1] - layout.origin[1],
   ] as const;
   const pieces = namePieces(all, lattice, moved).map((one) => pieceOf(one, lattice, ground.faces));
-  return { ...layout, origin, pieces };
+  return { ...layout, origin, pieces: [...pieces, ...layout.pieces.filter((piece) => piece.border)] };
 }

@@ -1,5 +1,6 @@
+import { type Shape, shapeArea } from '../geometry/index.ts';
 import type { GroutSpec } from '../job/Job.ts';
-import { TICKS_PER_MM } from '../measure/index.ts';
+import { areaM2Of, litresOf, TICKS_PER_MM } from '../measure/index.ts';
 import { jointShareOf } from '../pattern/index.ts';
 import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
@@ -9,7 +10,7 @@ import { packages, rounded } from './rounded.ts';
 
 /** Grout for all surfaces by the exact volume of their joints, each as deep as its tile is thick. */
 export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material {
-  const parts = surfaces.map((laid) => jointsOf(laid));
+  const parts = surfaces.flatMap((laid) => [jointsOf(laid), ...borderJoints(laid)]);
   const litres = parts.reduce((sum, part) => sum + part.litres, 0);
   const massKg = litres * grout.kgPerLitre * (1 + GROUT_WASTE.value);
   const buy = packages(massKg / grout.bagKg);
@@ -46,7 +47,7 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
 function jointsOf(laid: Laid): { readonly litres: number; readonly step: Step } {
   const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
-  const areaM2 = fieldAreaM2(layout);
+  const areaM2 = layout.border ? areaM2Of(areaOf(layout.border.inner)) : fieldAreaM2(layout);
   if (!layout.pattern.inCourses) return jointsOfRepeat(laid, areaM2);
   const rate = groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness });
   return {
@@ -89,6 +90,23 @@ function jointsOfRepeat(
       },
     },
   };
+}
+
+/** Joints of a border, and the one round the field inside it: what of its floor no piece covers. */
+function borderJoints({ spec, tiles, layout }: Laid): ReturnType<typeof jointsOf>[] {
+  const { border, field, pieces, left, pattern } = layout;
+  if (!border) return [];
+  const depth = tiles.find(({ key }) => key === border.courses[0]!.tile)?.thickness ?? 0;
+  const own = pieces.filter((piece) => piece.border).map(({ shape }) => shape);
+  const area = areaOf(field) - areaOf(border.inner) - areaOf(own) - areaOf(left.map(({ shape }) => shape));
+  const litres = litresOf(area * depth);
+  const runMetres = rounded(area / pattern.joint / (1000 * TICKS_PER_MM), 3);
+  const figures = { surface: spec.name, joint: pattern.joint, runMetres, depth, groutLitres: litres };
+  return [{ litres, step: { code: 'material.grout.sum.border', figures } }];
+}
+
+function areaOf(shapes: readonly Shape[]): number {
+  return shapes.reduce((sum, shape) => sum + shapeArea(shape), 0);
 }
 
 /** Cement grout comes sanded or not by the width of the joint; epoxy does not. */

@@ -1,5 +1,6 @@
 import type { Job, SurfaceSpec, TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
+import { tilesLaid } from '../layout/tilesLaid.ts';
 
 /** A surface with the tiles its pattern is made of, and its layout. */
 export interface Laid {
@@ -16,7 +17,7 @@ export function laidSurfaces(job: Job, layouts: readonly Layout[]): readonly Lai
     const layout = layouts.find(({ surface }) => surface === spec.name);
     const tile = job.tiles.find(({ key }) => key === spec.pattern.tile);
     if (!layout || !tile) return [];
-    const keys = new Set(layout.pattern.tiles.map((one) => one.tile));
+    const keys = new Set(tilesLaid(layout));
     return [
       {
         spec,

@@ -3,6 +3,7 @@ import type { Care } from '../care/Care.ts';
 import type { Cut, Row } from '../cuts/Cut.ts';
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
+import type { Border } from '../layout/border/Border.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
 import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Movement } from '../layout/movement/Movement.ts';
@@ -99,6 +100,8 @@ export interface PacketSurface {
   readonly base?: PlacedBase;
   /** Which tile joint takes up each base joint and moving crack; missing where there is neither. */
   readonly carried?: readonly CarriedJoint[];
+  /** Courses along the walls round the field; missing where there are none. */
+  readonly border?: Border;
   /** Soft joints through the field; missing where the floor is one bay. */
   readonly movement?: Movement;
   /** What the readings on a grid say, where there are any. */

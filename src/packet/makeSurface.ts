@@ -5,6 +5,7 @@ import { carriedJoints } from '../layout/carriedJoints.ts';
 import { chalkGround } from '../layout/chalk/chalkGround.ts';
 import { laterLines } from '../layout/chalk/laterLines.ts';
 import type { Chalk, Layout } from '../layout/Layout.ts';
+import { tilesLaid } from '../layout/tilesLaid.ts';
 import { makeFlatness } from '../materials/makeFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
@@ -73,6 +74,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     areaM2: areaOf(layout),
     base,
     ...(carried.length > 0 ? { carried } : {}),
+    ...(layout.border ? { border: layout.border } : {}),
     ...(layout.movement ? { movement: layout.movement } : {}),
     ...flatnessOf(job, stage),
   };
@@ -84,7 +86,7 @@ function areaOf(layout: Layout): number {
 
 function flatnessOf(job: Job, { surface, layout }: Stages): Pick<PacketSurface, 'flatness'> {
   const { grid, fillBagLitres } = job.base;
-  const keys = new Set(layout.pattern.tiles.map(({ tile }) => tile));
+  const keys = new Set(tilesLaid(layout));
   const sides = job.tiles.filter(({ key }) => keys.has(key)).flatMap(({ length, width }) => [length, width]);
   if (sides.length === 0 || grid?.surface !== surface.name) return {};
   const floor = {

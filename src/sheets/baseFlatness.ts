@@ -1,3 +1,4 @@
+import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import { printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
@@ -7,7 +8,7 @@ import type { SheetContext } from './SheetContext.ts';
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const { packet, say, length, longLength } = context;
-  const own = packet.spec.tiles.filter(({ key }) => surface.pattern.tiles.some(({ tile }) => tile === key));
+  const own = packet.spec.tiles.filter(({ key }) => tilesLaid(surface).includes(key));
   const longest = Math.max(...own.flatMap(({ length, width }) => [length, width]));
   const asked = flatnessClass(longest, packet.spec.print.system);
   const { flatness } = surface;

@@ -1,11 +1,14 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
 
-type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles'>;
+type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border'>;
+
+/** What the inner edge of a border is called by, before its wall. */
+const BORDER = 'border:';
 
 /**
  * The name of an edge in words: a wall by its letters, `hall:line` as the door line of the hall, `sink cabinet:3` as the face of
- * the sink cabinet. Several edges with blanks between them, such as `B-C flange`, are said one after the other; a text that names no edge stays.
+ * the sink cabinet, `border:A-B` as the border along that wall. Several edges with blanks between them, such as `B-C flange`, are said one after the other; a text that names no edge stays.
  */
 export function edgeWords(surface: Edged, id: string, say: Say): string {
   const parts = splitEdges(surface, id);
@@ -20,6 +23,7 @@ export function endWords(surface: Edged, end: string, say: Say): string {
 }
 
 function oneEdge(surface: Edged, id: string, say: Say): string {
+  if (surface.border && id.startsWith(BORDER)) return say('edge.border', { name: id.slice(BORDER.length) });
   const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
   if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
   const obstacle = obstacleOf(surface, id);
@@ -33,7 +37,11 @@ function obstacleOf({ obstacles }: Edged, id: string): string | undefined {
 /** Cuts a list of edges at the blanks between them, though a name may hold a blank itself; undefined where something else is found. */
 function splitEdges(surface: Edged, text: string): readonly string[] | undefined {
   if (text === '') return [];
-  const known = [...surface.edges.map(({ id }) => id), ...surface.obstacles.map(({ name }) => name)];
+  const known = [
+    ...surface.edges.map(({ id }) => id),
+    ...surface.obstacles.map(({ name }) => name),
+    ...(surface.border?.lines ?? []).map(({ edge }) => `${BORDER}${edge}`),
+  ];
   const ids = known
     .filter((id) => text === id || text.startsWith(`${id} `))
     .sort((a, b) => b.length - a.length);

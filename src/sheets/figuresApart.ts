@@ -40,7 +40,7 @@ export function figuresApart(
 
 /** Roughly how high the figures stand in type so many times as large, in mm: fewer letters stand on a line of it. */
 function figuresHeight(
-  { lines, soft, later, poles, adjusted, trueTo, noCheck }: Figures,
+  { lines, soft, border, later, poles, adjusted, trueTo, noCheck }: Figures,
   widthMm: number,
   notesMm: number,
   type: number,
@@ -58,7 +58,7 @@ function figuresHeight(
   );
   return [
     table(lines),
-    soft.reduce((sum, words) => sum + linesOf(words.length, widthMm) * MM.line, 0),
+    [...soft, ...border].reduce((sum, words) => sum + linesOf(words.length, widthMm) * MM.line, 0),
     trueTo ? MM.line : 0,
     ...later.map((set) => 2 * MM.line + (set.lines.length > 0 ? table(set.lines) : 0)),
     ...poles.map(({ joints }) => MM.head + Math.ceil(joints.length / POLE_COLUMNS) * MM.joint),

@@ -8,6 +8,7 @@ import {
   type PlanOnPages,
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { borderSays } from './borderSays.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
@@ -46,7 +47,11 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const tiles = tileKey(context, surface, surface.pieces, String(i + 1)).length > 0 ? TILE_KEY_MM : 0;
   const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + tiles + FAULT_MM * lines.length);
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
-  const { faults, plan: onePage } = planAndFaults(context, faultLines(context, surface), planOver);
+  const { faults, plan: onePage } = planAndFaults(
+    context,
+    [...borderSays(context, surface), ...faultLines(context, surface)],
+    planOver,
+  );
   const pages = drawPlanPages(surface, onePage, {
     ...options,
     space: bothSpaces(paper, PART_KEY_MM + tiles),

@@ -3,6 +3,7 @@ import type { ChalkLine, ChalkMark, StoryPole } from '../layout/Layout.ts';
 import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
+import { borderLines } from './borderLines.ts';
 import { edgeWords, endWords } from './edgeWords.ts';
 import { movementLines } from './movementLines.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -16,6 +17,7 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
   return {
     lines: lines.map((line) => lineRow(context, surface, line, moved)),
     soft: movementLines(context, surface),
+    border: borderLines(context, surface),
     trueTo: lines.some(({ error }) => error)
       ? say('sheet.set-out.trueTo', { reading: length(READING_ERROR.value[system]) })
       : '',

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
+import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
 import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import SnapIfNeededOverlayOp from 'jsts/org/locationtech/jts/operation/overlay/snap/SnapIfNeededOverlayOp.js';
 import IsValidOp from 'jsts/org/locationtech/jts/operation/valid/IsValidOp.js';
@@ -29,6 +30,13 @@ export const judge = {
   difference: (a: Geometry, b: Geometry): Geometry => SnapIfNeededOverlayOp.difference(a, b),
   union: (a: Geometry, b: Geometry): Geometry => SnapIfNeededOverlayOp.union(a, b),
   buffer: (a: Geometry, reach: number): Geometry => BufferOp.bufferOp(a, reach),
+  /** With corners as sharp as they are, not rounded. */
+  grown: (a: Geometry, reach: number): Geometry =>
+    BufferOp.bufferOp(
+      a,
+      reach,
+      new BufferParameters(8, BufferParameters.CAP_SQUARE, BufferParameters.JOIN_MITRE, 8),
+    ),
   distance: (a: Geometry, b: Geometry): number => DistanceOp.distance(a, b),
   valid: (a: Geometry): boolean => IsValidOp.isValid(a),
 };

@@ -21,6 +21,24 @@ export function judged(layout: Layout): Judged {
   return { a, b, tiles: pattern.tiles.map(({ ring }) => ring), origin, joint, field, pieces, left };
 }
 
+/** The field of a layout with a border, without the border, as a judge sees it. */
+export function fieldOf(layout: Layout): Judged {
+  const { border, pieces, left } = layout;
+  const inner = border?.inner ?? layout.field;
+  return {
+    ...judged(layout),
+    field: inner,
+    pieces: pieces.filter((piece) => !piece.border),
+    left: left.filter(({ shape }) => isIn(inner, ...middleOf(shape))),
+  };
+}
+
+/** The middle of a shape's corners. */
+function middleOf({ outer }: Shape): Point {
+  const [x, y] = [0, 1].map((axis) => outer.reduce((sum, p) => sum + p[axis]!, 0) / outer.length);
+  return [x!, y!];
+}
+
 export interface Box {
   readonly minX: number;
   readonly minY: number;

@@ -5,6 +5,7 @@ import type { Path } from '../shape/Trouble.ts';
 import { length } from '../values/length.ts';
 import { share, some } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
+import { borderSchema, buildBorder } from './border.ts';
 import { buildDoorways, doorwaysSchema } from './doorways.ts';
 import type { Gaps } from './edge.ts';
 import {
@@ -50,6 +51,7 @@ export const surfaceSchema = z
     obstacles: obstaclesSchema.optional(),
     exposure: leaf(exposure, 'dry, wet, sun (or heat) or outside.').optional(),
     pattern: patternSchema.optional(),
+    border: borderSchema.optional(),
     start: startSchema.optional(),
     zones: zonesSchema.optional(),
     'min web': leaf(length, "Least tile between an opening and the tile's edge.").optional(),
@@ -142,6 +144,7 @@ export function buildSurface(
   const names = [...wallNames, ...doorNames, ...obstacles.map((obstacle) => obstacle.name)];
   checkNames('doorways', doorways, wallNames, path, notes);
   checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
+  const border = buildBorder(given.border, tiles, [...path, 'border'], notes);
   return {
     name,
     kind: 'floor',
@@ -150,6 +153,7 @@ export function buildSurface(
     obstacles,
     exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),
     pattern: buildPattern(given.pattern, tiles, walls, [...path, 'pattern'], notes),
+    ...(border && { border }),
     start: buildStart(given.start, names, [...path, 'start'], notes),
     zones: buildZones(given.zones, walls, [...path, 'zones'], notes),
     ...buildLeast(given, path, notes),

@@ -43,11 +43,16 @@ export function keptGap(
   for (const index of concerned) {
     const face = faces[index]!;
     const gap = tileToFace(ring, face);
-    if (gap < gapEnough(face.gap)) return null;
+    if (gap < leastGap(face)) return null;
     if (gap < least.gap) least = { face: index, gap };
   }
   const { gap: full } = faces[least.face]!;
   return { face: least.face, gap: least.gap >= full - ROUNDING ? full : Math.round(least.gap) };
+}
+
+/** At a border the gap is a joint like all others, and none of it is given. */
+function leastGap({ meets, gap }: Face): Ticks {
+  return meets === 'border' ? gap - ROUNDING : gapEnough(gap);
 }
 
 /** Saves measuring: what reaches over by 1/16 in at most loses no more than that along its sides. */

@@ -2,9 +2,7 @@ import type { Point } from '../../../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../../../job/Job.ts';
 import type { Room } from '../../../room/Room.ts';
 import type { Face } from '../../frame/Face.ts';
-import { frameRoom } from '../../frame/frameRoom.ts';
-import { makeGround } from '../../frame/Ground.ts';
-import { turnOf } from '../../frame/turnOf.ts';
+import { groundOf } from '../../groundOf.ts';
 import type { AxisStart, Candidate, Layout } from '../../Layout.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
 import { relaid } from '../../relaid.ts';
@@ -39,8 +37,7 @@ export function curveCandidates(
   layout: Layout,
 ): CurveLaid[] {
   const { pattern, start, origin, pieces } = layout;
-  const names = room.openings.map(({ name }) => name);
-  const ground = makeGround(frameRoom(room, turnOf(room, surface.pattern)), names, surface, job.print.step);
+  const ground = groundOf(layout, surface, room, job.print.step);
   const runs = axisRuns(ground);
   const set = candidateSet({ ground, pattern, surface }, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set || isSlanted(surface.pattern.turnedDeg)) return [];

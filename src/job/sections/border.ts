@@ -1,0 +1,64 @@
+import * as z from 'zod';
+import { printLength } from '../../measure/index.ts';
+import type { BorderCourse, TileSpec } from '../Job.ts';
+import { leaf } from '../shape/leaf.ts';
+import type { Path } from '../shape/Trouble.ts';
+import { oneOf } from '../values/oneOf.ts';
+import { openWidth } from '../values/openWidth.ts';
+import { text } from '../values/text.ts';
+import { type Notes, orDefault, trouble } from './Notes.ts';
+import { tileKey } from './tileKey.ts';
+
+const corners = oneOf(['mitred', 'butted']);
+
+/** Courses along the walls round the field, from the wall inwards. */
+export const borderSchema = z
+  .array(
+    z
+      .strictObject({
+        tile: leaf(text, 'Name of the tile; its length runs along the wall.').optional(),
+        width: leaf(
+          openWidth,
+          "What of the tile's width it takes, factory edge to the field; all of it unless told. `solve`: so that the field ends on whole or half tiles.",
+        ).optional(),
+        corners: leaf(corners, 'mitred or butted.').optional(),
+      })
+      .meta({ description: 'One course of the border.' }),
+  )
+  .meta({ description: 'Courses along the walls round the field, from the wall inwards.' });
+
+/** The courses of a border with their defaults; undefined where there is none. */
+export function buildBorder(
+  given: z.output<typeof borderSchema> | undefined,
+  tiles: readonly TileSpec[],
+  path: Path,
+  notes: Notes,
+): readonly BorderCourse[] | undefined {
+  if (!given || given.length === 0) return undefined;
+  if (given.filter(({ width }) => width === 'solve').length > 1)
+    trouble(notes, 'borderTwice', path, {}, true);
+  return given.map((one, i) => {
+    const at = [...path, i];
+    const key = tileKey(one.tile, tiles, [...at, 'tile'], notes);
+    const tile = tiles.find((tile) => tile.key === key);
+    const own = tile ? printLength(tile.width, notes.system) : 'solve';
+    const width = orDefault(notes, one.width, [...at, 'width'], own, openWidth);
+    if (tile) checkTile(tile, one.width === undefined ? tile.width : width, at, notes);
+    return {
+      tile: key,
+      width: one.width === undefined && tile ? tile.width : width,
+      corners: orDefault(notes, one.corners, [...at, 'corners'], 'mitred', corners),
+    };
+  });
+}
+
+/** A course is made of rectangles, and no wider than they are. */
+function checkTile(tile: TileSpec, width: BorderCourse['width'], path: Path, notes: Notes): void {
+  if (tile.shape) trouble(notes, 'borderShape', [...path, 'tile'], { tile: tile.name, is: tile.shape.kind });
+  else if (width !== 'solve' && width > tile.width)
+    trouble(notes, 'borderWidth', [...path, 'width'], {
+      tile: tile.name,
+      width: printLength(width, notes.system),
+      most: printLength(tile.width, notes.system),
+    });
+}

@@ -1,0 +1,44 @@
+import type { Point, Shape } from '../../geometry/index.ts';
+import type { BorderCourse } from '../../job/Job.ts';
+import type { Ticks } from '../../measure/index.ts';
+
+/** The courses that follow the walls round a field, in the pattern's frame. */
+export interface Border {
+  readonly courses: readonly (Omit<BorderCourse, 'width'> & {
+    readonly width: Ticks;
+    /** Where the job leaves the width open: what came out. */
+    readonly solved?: Solved;
+  })[];
+  /** All of it with the joints between its courses, without the gap at the wall. */
+  readonly depth: Ticks;
+  /** Its inner edge along each wall, where a line is snapped. */
+  readonly lines: readonly BorderLine[];
+  /** Where the pattern is laid, a joint off its inner edge. */
+  readonly inner: readonly Shape[];
+}
+
+export interface BorderLine {
+  readonly edge: string;
+  /** Square from the wall's face to the inner edge. */
+  readonly off: Ticks;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** What a border's width was chosen for. */
+export interface Solved {
+  /** What the field ends on along both walls: whole or half tiles, half tiles only, or as it ends on the other side. */
+  readonly ends: 'whole' | 'half' | 'alike' | 'none';
+  readonly walls: readonly [string, string];
+  /** From border to border, within their joints. */
+  readonly run: Ticks;
+  /** How often the pattern repeats in it. */
+  readonly repeats: number;
+}
+
+/** What a piece of a border is of, where it is none of the field. */
+export interface OfBorder {
+  readonly wall: string;
+  /** Counted from the wall inwards, 1 the first; 0 in a doorway behind it. */
+  readonly course: number;
+}

@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
+import { judgeCuts } from '../cuts/support/judgeCuts.ts';
+import { borderedRoom } from '../support/borderedRoom.ts';
+import { keptLayouts } from '../support/coverTheField.ts';
+import { areaOf, fieldOf, judged, lengthRound } from '../support/Judged.ts';
+import { judgeBorder } from '../support/judgeBorder.ts';
+import { judgeCount } from '../support/judgeCount.ts';
+import { judgeCover } from '../support/judgeCover.ts';
+import { judgeDistance } from '../support/judgeDistance.ts';
+import { layOut } from '../support/layOut.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
+
+/** Areas of the pieces of a border, and the length round them, the smallest first. */
+function bordersIn({ pieces }: Layout) {
+  return pieces
+    .filter(({ border }) => border)
+    .map(({ shape }) => ({ area: areaOf(shape), round: lengthRound(shape.outer) }))
+    .sort((a, b) => a.area - b.area);
+}
+
+const isMitred = ({ border }: SurfaceSpec) => border!.every(({ corners }) => corners === 'mitred');
+
+/** Rooms with a border: 20 in `npm test`, 400 in the long run; a quarter of them looked at in every way. */
+const ROOMS = process.env.LONG === '1' ? 400 : 20;
+const layoutOf = keptLayouts();
+
+describe('random rooms with a border', () => {
+  const named = fc
+    .sample(borderedRoom, { seed: 20270701, numRuns: ROOMS })
+    .map((room, i) => [`${i} ${room.kind}`, room] as const);
+  const some = named.slice(0, Math.max(6, ROOMS / 4));
+
+  test.each(named)('%s: no joint is wider than it should be and no piece lies outside', (_, room) => {
+    expect(judgeBorder(layoutOf(room))).toEqual([]);
+  });
+
+  test.each(named)('%s: no two pieces lie nearer than the joint', (_, room) => {
+    expect(judgeDistance(judged(layoutOf(room)))).toEqual([]);
+  });
+
+  test.each(some)(
+    '%s: its field is covered as any other, and a flood fill finds the same pieces',
+    (_, room) => {
+      const field = fieldOf(layoutOf(room));
+      expect([judgeCover(field), judgeCount(field)]).toEqual([[], []]);
+    },
+  );
+
+  test.each(named)('%s: no two pieces have one name', (_, room) => {
+    const ids = layoutOf(room).pieces.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
+    const layout = layoutOf(room);
+    const cuts = makeCuts(room.job as Job, layout);
+    expect(judgeCuts(layout, cuts, room.job.print.step)).toEqual([]);
+    for (const { terms, from, to } of cuts.rows) {
+      const sum = (of: 'exact' | 'saw') => terms.reduce((total, term) => total + term[of], 0);
+      expect([sum('exact'), sum('saw')]).toEqual(Array(2).fill(Math.hypot(to[0] - from[0], to[1] - from[1])));
+    }
+  });
+
+  test.each(some)(
+    '%s: looked at from another corner its border has the same pieces',
+    (_, { job, surface }) => {
+      const own = bordersIn(layOut(job, surface).layout);
+      const others = [renumbered(surface, 1), ...(isMitred(surface) ? [mirrored(surface, 0)] : [])];
+      for (const other of others) {
+        const found = bordersIn(layOut(job, other).layout);
+        expect(found.length).toBe(own.length);
+        found.forEach(({ area, round }, i) => {
+          expect(Math.abs(area - own[i]!.area)).toBeLessThan(3 * round);
+        });
+      }
+    },
+  );
+});

@@ -1,0 +1,35 @@
+import fc from 'fast-check';
+import type { BorderCourse } from '../../src/job/Job.ts';
+import { tileOf } from '../pattern/support/tileOf.ts';
+import { type RandomRoom, randomRoom } from './randomRoom.ts';
+
+const IN = 8128;
+
+/** Rooms with room for a border: no arm of theirs is under 20 in wide. */
+const KINDS = ['rectangle', 'outOfSquare', 'L', 'leaningL', 'clipped', 'T'];
+
+const course = fc.record({
+  length: fc.integer({ min: 7 * IN, max: 18 * IN }),
+  width: fc.integer({ min: 2 * IN, max: 4 * IN }),
+  ripped: fc.boolean(),
+  corners: fc.constantFrom<BorderCourse['corners']>('mitred', 'butted'),
+});
+
+/** A random room with a border of one or two courses, and its field inside. */
+export const borderedRoom: fc.Arbitrary<RandomRoom> = fc
+  .tuple(
+    randomRoom.filter(({ kind, surface }) => KINDS.includes(kind) && !namesDoorway(surface)),
+    fc.array(course, { minLength: 1, maxLength: 2 }),
+  )
+  .map(([{ kind, job, surface }, courses]): RandomRoom => {
+    const tiles = courses.map(({ length, width }, i) => tileOf(`band${i}`, length, width));
+    const border = courses.map(({ corners, width, ripped }, i): BorderCourse => {
+      return { tile: `band${i}`, width: ripped ? Math.round(width * 0.7) : width, corners };
+    });
+    return { kind, job: { ...job, tiles: [...job.tiles, ...tiles] }, surface: { ...surface, border } };
+  });
+
+/** A start that names a doorway cannot be had inside a border. */
+function namesDoorway({ start, doorways }: RandomRoom['surface']): boolean {
+  return doorways.some(({ name }) => JSON.stringify([start.along, start.across]).includes(name));
+}

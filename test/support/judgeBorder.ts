@@ -1,0 +1,45 @@
+import type { Layout } from '../../src/layout/Layout.ts';
+import { judge, toJsts } from '../geometry/oracle.ts';
+
+/** What is thinner than this, in ticks, is left over from rounding. */
+const SLIVER = 3;
+
+/**
+ * Whether no joint of a border is wider than it should be, its outer course lies on the wall's gap, and none of its pieces lies in the
+ * field inside or out on that gap: its pieces and that field, each grown by half a joint, cover the floor. What is left out counts with
+ * a joint round it, and where no more than a joint is left along the wall, or at the tip of a mitre, there may be no tile. Knows nothing of courses and corners.
+ */
+export function judgeBorder({ pieces, left, field, border, pattern: { joint } }: Layout): string[] {
+  const own = pieces.filter((piece) => piece.border);
+  const floor = toJsts(field);
+  const inner = toJsts(border!.inner);
+  const covered = [
+    judge.grown(toJsts(own.map(({ shape }) => shape)), joint / 2 + SLIVER),
+    judge.grown(inner, joint / 2 + SLIVER),
+    ...left.map(({ shape }) => judge.grown(toJsts([shape]), joint + SLIVER)),
+    judge.difference(floor, judge.grown(floor, -joint)),
+  ];
+  const open = covered.reduce((rest, one) => judge.difference(rest, one), floor);
+  const wrong = partsOf(open)
+    .filter((part) => part.getArea() > joint * joint)
+    .map((part) => `${Math.round(part.getArea())} open at ${part.getEnvelopeInternal().toString()}`);
+  const band = judge.difference(judge.grown(floor, SLIVER), judge.grown(inner, joint - SLIVER));
+  const edge = floor.getBoundary();
+  const behind = own.filter(({ border: of }) => of!.course === 0).map(({ shape }) => toJsts([shape]));
+  const offWall = (piece: Geometry) =>
+    Math.min(judge.distance(piece, edge), ...behind.map((one) => judge.distance(piece, one) - joint));
+  for (const { id, shape, border: of } of own) {
+    const out = judge.difference(toJsts([shape]), band).getArea();
+    if (out > 0) wrong.push(`${id}: ${Math.round(out)} lies outside`);
+    const off = of!.course === 1 ? offWall(toJsts([shape])) : 0;
+    if (off > SLIVER) wrong.push(`${id}: ${Math.round(off)} off the wall's gap`);
+  }
+  return wrong;
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: the library's own types do not cover its geometry.
+type Geometry = any;
+
+function partsOf(geometry: Geometry): Geometry[] {
+  return Array.from({ length: geometry.getNumGeometries() }, (_, i) => geometry.getGeometryN(i));
+}
