@@ -1,10 +1,10 @@
-import type { Ticks } from '../measure/index.ts';
+import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** Where the inner edge of a border is snapped: for each distance off a wall, the walls. */
 export function borderLines(
-  { say, length }: SheetContext,
+  { say, length, longLength, packet }: SheetContext,
   { border, edges, joint }: PacketSurface,
 ): string[] {
   if (!border) return [];
@@ -16,7 +16,7 @@ export function borderLines(
   return [
     ...[...walls].map(([off, own]) =>
       say('sheet.set-out.border', {
-        off: length(off),
+        off: longLength(sawNearest(off, packet.rounding.step)),
         walls: own.join(', '),
         count: own.length,
         joint: length(joint),
