@@ -5,7 +5,7 @@ import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
 import { judgeCuts } from '../cuts/support/judgeCuts.ts';
 import { borderedRoom } from '../support/borderedRoom.ts';
-import { keptLayouts } from '../support/coverTheField.ts';
+import { layoutOf } from '../support/coverTheField.ts';
 import { areaOf, fieldOf, judged, lengthRound } from '../support/Judged.ts';
 import { judgeBorder } from '../support/judgeBorder.ts';
 import { judgeCount } from '../support/judgeCount.ts';
@@ -26,7 +26,6 @@ const isMitred = ({ border }: SurfaceSpec) => border!.every(({ corners }) => cor
 
 /** Rooms with a border: 20 in `npm test`, 400 in the long run; a fifth of them looked at in every way. */
 const ROOMS = process.env.LONG === '1' ? 400 : 20;
-const layoutOf = keptLayouts();
 
 describe('random rooms with a border', () => {
   const named = fc
