@@ -2,14 +2,13 @@ import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Candidate, Start } from '../Layout.ts';
 import { affordable } from './affordable.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
+import { bestLaid, rankScored } from './bestLaid.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { candidateSet } from './candidateSet.ts';
 import { chooseByLaying } from './chooseByLaying.ts';
 import { evaluate } from './evaluate.ts';
-import { laidInRounds } from './laidInRounds.ts';
 import { axisRuns } from './mainRuns.ts';
 import { nearStarts } from './nearStarts.ts';
-import { rank } from './rank.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { sameStart } from './sameStart.ts';
 
@@ -27,7 +26,8 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   const set = candidateSet(question, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return set;
   if (!pattern.inCourses) return chooseByLaying(question, set);
-  const { near, rule, bound, wallsOf } = nearStarts(question, set);
+  const starts = nearStarts(question, set);
+  const { rule, bound, wallsOf } = starts;
   const known = new Map<Choice, Scored>();
   const lay = (choice: Choice): Scored => {
     const candidate = () => ({ ...evaluate(ground, pattern, choice, set.ends), walls: wallsOf(choice) });
@@ -35,15 +35,15 @@ export function chooseStart(question: StartQuestion): StartAnswer {
     known.set(choice, scored);
     return scored;
   };
-  const [chosen] = ranked(laidInRounds(near, affordable(question), lay));
-  const runnerUp = nextBest(chosen!, ranked(rule.map(lay)), pattern);
-  const { along, across } = chosen!.choice;
-  const alternatives = alternativesTo({ ...question, chosen: chosen!, ends: set.ends, runs });
+  const chosen = bestLaid(starts, affordable(question), pattern, lay);
+  const runnerUp = nextBest(chosen, rankScored(rule.map(lay)), pattern);
+  const { along, across } = chosen.choice;
+  const alternatives = alternativesTo({ ...question, chosen, ends: set.ends, runs });
   return {
     start: {
       along,
       across,
-      chosen: chosen!.candidate,
+      chosen: chosen.candidate,
       bound,
       ...(runnerUp && { runnerUp: runnerUp.candidate }),
       alternatives,
@@ -65,9 +65,4 @@ function isMirrored(one: Candidate, other: Candidate): boolean {
   const ends = ({ along, across }: Candidate['ends']) =>
     [along, across].map((cuts) => [...cuts].sort((a, b) => a - b).join(' ')).join(', ');
   return COUNTED.every((count) => one[count] === other[count]) && ends(one.ends) === ends(other.ends);
-}
-
-function ranked(scored: readonly Scored[]): Scored[] {
-  const order = rank(scored.map(({ candidate }) => candidate));
-  return order.map((candidate) => scored.find((one) => one.candidate === candidate)!);
 }

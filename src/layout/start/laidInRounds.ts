@@ -1,12 +1,16 @@
 import { TICKS_PER_INCH } from '../../measure/index.ts';
+import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Choice } from './Choice.ts';
 import { rank } from './rank.ts';
 import type { Scored } from './StartQuestion.ts';
+import { apartOf } from './sameStart.ts';
 
 /** Starts nearer than this to one that is laid already, in ticks each way, wait for those that are farther from all. */
 const APART = [2 * TICKS_PER_INCH, TICKS_PER_INCH / 2, 0] as const;
 /** Of the starts that may be laid the share that goes to places far from one another; the rest goes to those beside the best of them. */
 const FIRST = 0.5;
+/** Shifts nearer than this, in ticks, are one: they stay as given. */
+const SAME_SHIFT = TICKS_PER_INCH / 16;
 /** Places on an axis nearer than this, in ticks, are one. */
 const SAME = 4;
 
@@ -18,16 +22,18 @@ const SAME = 4;
 export function laidInRounds(
   choices: readonly Choice[],
   most: number,
+  pattern: Pattern,
   lay: (choice: Choice) => Scored,
 ): readonly Scored[] {
-  const sorted = [...choices].sort((a, b) => a.shift - b.shift);
+  const shift = (choice: Choice) => Math.round(choice.shift / SAME_SHIFT);
+  const sorted = [...choices].sort((a, b) => shift(a) - shift(b));
   if (sorted.length <= most) return sorted.map(lay);
-  const laid = spread(sorted, Math.ceil(most * FIRST)).map(lay);
+  const laid = spread(sorted, Math.ceil(most * FIRST), pattern).map(lay);
   while (laid.length < most) {
     const { origin } = bestOf(laid).choice;
     const left = sorted.filter((one) => !laid.some(({ choice }) => choice === one));
-    const beside = left.filter((one) => [0, 1].some((i) => Math.abs(one.origin[i]! - origin[i]!) <= SAME));
-    const next = spread(beside, Math.min(most - laid.length, ROUND));
+    const beside = left.filter((one) => apartOf(one.origin, origin, pattern).some((off) => off <= SAME));
+    const next = spread(beside, Math.min(most - laid.length, ROUND), pattern);
     if (next.length === 0) break;
     laid.push(...next.map(lay));
   }
@@ -43,12 +49,12 @@ function bestOf(laid: readonly Scored[]): Scored {
 }
 
 /** So many of a list at most: of those that are nearly one place the first, while others are left. */
-function spread(sorted: readonly Choice[], most: number): readonly Choice[] {
+function spread(sorted: readonly Choice[], most: number, pattern: Pattern): readonly Choice[] {
   const kept: Choice[] = [];
   for (const apart of APART) {
     for (const one of sorted) {
       const isNear = (other: Choice) =>
-        other === one || [0, 1].every((i) => Math.abs(other.origin[i]! - one.origin[i]!) < apart);
+        other === one || apartOf(one.origin, other.origin, pattern).every((off) => off < apart);
       if (kept.length < most && !kept.some(isNear)) kept.push(one);
     }
   }

@@ -1,10 +1,11 @@
+import type { Point } from '../../geometry/index.ts';
 import type { WallScore } from '../WallScore.ts';
 import { affordable } from './affordable.ts';
 import { AXES, type Choice } from './Choice.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { isSlanted } from './mainRuns.ts';
 import { allowedShare, nearlyBest } from './nearlyBest.ts';
-import { offBalance, offeredStarts } from './offeredStarts.ts';
+import { offBalance, offeredStarts, searchedChoice } from './offeredStarts.ts';
 import type { StartQuestion } from './StartQuestion.ts';
 import { searchStart } from './search/searchStart.ts';
 import type { Fixed } from './search/wallParts.ts';
@@ -17,6 +18,8 @@ export interface NearStarts {
   readonly rule: readonly Choice[];
   readonly bound: WallScore;
   readonly wallsOf: (choice: Choice) => WallScore;
+  /** The start so far from an origin, where it is nearly as good as the best along the walls and where the job leaves it open. */
+  readonly beside: (origin: Point, by: Point) => Choice | undefined;
 }
 
 /** Searches the walls, and takes from all starts that the job allows those that are worth laying piece by piece. */
@@ -28,7 +31,7 @@ export function nearStarts(
   const fixed = AXES.map((axis, i) =>
     surface.start[axis].kind === 'best' ? undefined : choices[0]!.origin[i],
   ) as unknown as Fixed;
-  const { origins, best, bound, scoreOf } = searchStart(ground, pattern, {
+  const { origins, best, bound, scoreOf, inRepeat, way } = searchStart(ground, pattern, {
     fixed,
     from: choices[0]!.origin,
     margin: allowedShare(pattern, ground),
@@ -44,11 +47,24 @@ export function nearStarts(
   const balanced = offers.filter(
     ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
   );
+  const startAt = (origin: Point) => {
+    const isFree = fixed.every((at, i) => at === undefined || at === origin[i]);
+    const good = isFree && nearlyBest(scoreOf(origin), best, pattern, ground);
+    return good ? searchedChoice(question, choices[0]!, origin, runs, fixed) : undefined;
+  };
   // Rounding must not leave none.
   return {
-    near: near.length > 0 ? near : offers,
+    near: inOrder(near.length > 0 ? near : offers, inRepeat),
     rule: [...balanced].sort((a, b) => a.shift - b.shift).slice(0, affordable(question)),
     bound,
     wallsOf,
+    beside: (origin, [u, v]) => startAt([origin[0] + way * u, origin[1] + v]),
   };
+}
+
+/** Choices in an order that does not hang on how the room is looked at. */
+function inOrder(choices: readonly Choice[], inRepeat: (origin: Point) => Point): Choice[] {
+  const placed = choices.map((choice) => ({ choice, at: inRepeat(choice.origin) }));
+  placed.sort((one, other) => other.at[0] - one.at[0] || other.at[1] - one.at[1]);
+  return placed.map(({ choice }) => choice);
 }

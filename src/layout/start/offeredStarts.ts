@@ -63,7 +63,7 @@ function onAxis(choices: readonly Choice[], axis: 0 | 1): Choice[] {
   return [...places.values()];
 }
 
-function searchedChoice(
+export function searchedChoice(
   question: Pick<StartQuestion, 'ground' | 'pattern'>,
   given: Choice,
   origin: Point,

@@ -6,6 +6,7 @@ import { sameStart } from '../sameStart.ts';
 import { bestPlaces } from './bestPlaces.ts';
 import { scoreAt } from './scoreAt.ts';
 import { searchPlaces } from './searchPlaces.ts';
+import { type SearchView, searchView } from './searchView.ts';
 import type { WallDirection } from './WallReading.ts';
 import { wallDirections } from './wallDirections.ts';
 import { type Fixed, type OffBalance, wallParts } from './wallParts.ts';
@@ -17,6 +18,10 @@ export interface SearchedStart {
   /** What no start can be better than, each figure within the ones before it. */
   readonly bound: WallScore;
   readonly scoreOf: (origin: Point) => WallScore;
+  /** Where an origin stands in the repeat, told alike however the room is looked at. */
+  readonly inRepeat: (origin: Point) => Point;
+  /** Which way along x that counts upwards. */
+  readonly way: 1 | -1;
 }
 
 /** What is asked of the search beside the walls. */
@@ -40,9 +45,23 @@ export function searchStart(
     directions
       .map((one) => scoreAt(one, one.normal[0] * origin[0] + one.normal[1] * origin[1]))
       .reduce(added, NO_WALL);
-  const parts = wallParts(directions, pattern, fixed, { offBalance, slack: ground.tolerance });
-  let origins: Point[] = [[fixed[0] ?? from[0], fixed[1] ?? from[1]]];
-  let [best, bound] = parts.length > 0 ? [NO_WALL, NO_WALL] : [scoreOf(origins[0]!), scoreOf(origins[0]!)];
+  const view = searchView(ground, pattern, directions);
+  const into = ([x, y]: Point): Point => [view.into(x, 0), view.into(y, 1)];
+  const parts = wallParts(
+    view.directions,
+    view,
+    [
+      fixed[0] === undefined ? undefined : view.into(fixed[0], 0),
+      fixed[1] === undefined ? undefined : view.into(fixed[1], 1),
+    ],
+    {
+      offBalance: (position, axis) => offBalance(view.back(position, axis), axis),
+      slack: ground.tolerance,
+    },
+  );
+  const given: Point = [fixed[0] ?? from[0], fixed[1] ?? from[1]];
+  let origins: Point[] = [into(given)];
+  let [best, bound] = parts.length > 0 ? [NO_WALL, NO_WALL] : [scoreOf(given), scoreOf(given)];
   for (const { question, toOrigin } of parts) {
     const found = searchPlaces(question);
     const places = bestPlaces(question, found, isSlantwise(directions) ? -1 : margin);
@@ -50,27 +69,43 @@ export function searchStart(
     best = added(best, found.best);
     bound = added(bound, found.bound);
   }
-  if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, directions, pattern));
-  const rounded = origins.map(([x, y]): Point => [Math.round(x) + 0, Math.round(y) + 0]);
-  return { origins: rounded, best, bound, scoreOf };
+  if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, view));
+  const rounded = origins.map(
+    ([x, y]): Point => [Math.round(view.back(x, 0)) + 0, Math.round(view.back(y, 1)) + 0],
+  );
+  return {
+    origins: rounded,
+    best,
+    bound,
+    scoreOf,
+    inRepeat: (origin) => inRepeat(into(origin), view),
+    way: view.way,
+  };
+}
+
+/** A place less whole repeats. */
+function inRepeat([x, y]: Point, { a, b }: SearchView): Point {
+  const area = a[0] * b[1] - a[1] * b[0];
+  const i = Math.floor((x * b[1] - y * b[0]) / area);
+  const j = Math.floor((y * a[0] - x * a[1]) / area);
+  return [x - i * a[0] - j * b[0], y - i * a[1] - j * b[1]];
 }
 
 /**
  * All origins at which two directions have the phases that they have at one. Slantwise to the pattern a wall sees more of its tiles
  * alike than are: moved from one to the other the walls look the same, corners do not.
  */
-function alikes(origin: Point, directions: readonly WallDirection[], pattern: Pattern): Point[] {
+function alikes(origin: Point, { directions, a, b }: SearchView): Point[] {
   const [one, other] = directions.map(({ normal }) => normal) as [Point, Point];
   const [p, q] = directions.map(({ spacing }) => spacing) as [number, number];
   const cross = one[0] * other[1] - one[1] * other[0];
-  const { a, b } = pattern;
   const count = Math.min(MOST_ALIKE, Math.round(((a[0] * b[1] - a[1] * b[0]) * Math.abs(cross)) / (p * q)));
   const found: Point[] = [];
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
       const [u, v] = [(i * p) / cross, (j * q) / cross];
       const at: Point = [origin[0] + u * other[1] - v * one[1], origin[1] + v * one[0] - u * other[0]];
-      if (!found.some((known) => sameStart(known, at, pattern))) found.push(at);
+      if (!found.some((known) => sameStart(known, at, { a, b }))) found.push(at);
     }
   }
   return found;

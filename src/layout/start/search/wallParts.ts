@@ -25,6 +25,9 @@ export interface PartWishes {
   readonly slack: PlaceQuestion['slack'];
 }
 
+/** How a pattern repeats. */
+type Repeats = Pick<Pattern, 'a' | 'b'>;
+
 type Along = (origin: Point) => number;
 const along =
   ([nx, ny]: Point): Along =>
@@ -37,7 +40,7 @@ const along =
  */
 export function wallParts(
   directions: readonly WallDirection[],
-  pattern: Pattern,
+  pattern: Repeats,
   fixed: Fixed,
   wishes: PartWishes,
 ): WallPart[] {
@@ -92,7 +95,7 @@ function alone(
 /** One coordinate of the origin is given. */
 function onLine(
   directions: readonly WallDirection[],
-  { a, b }: Pattern,
+  { a, b }: Repeats,
   [x, y]: Fixed,
   { offBalance, slack }: PartWishes,
 ): WallPart {
@@ -138,7 +141,7 @@ const MOST_SEEDS = 1000;
 
 function together(
   directions: readonly WallDirection[],
-  { a, b }: Pattern,
+  { a, b }: Repeats,
   { offBalance, slack }: PartWishes,
 ): WallPart {
   const [wide, deep] = [Math.hypot(...a), Math.hypot(...b)];
