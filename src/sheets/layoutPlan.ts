@@ -49,7 +49,8 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
-    [...borderSays(context, surface), ...faultLines(context, surface)],
+    borderSays(context, surface),
+    faultLines(context, surface),
     planOver,
   );
   const pages = drawPlanPages(surface, onePage, {
@@ -66,15 +67,20 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   ];
 }
 
-/** All faults under the plan where they are few or leave it its scale; else the one line that says where they stand. */
+/**
+ * What is always said, and all faults, under the plan where they are few or leave it its scale; else in their place the one line that says
+ * where they stand.
+ */
 function planAndFaults(
   { say }: SheetContext,
-  all: readonly string[],
+  always: readonly string[],
+  faults: readonly string[],
   planOver: (lines: readonly string[]) => PlanDrawing,
 ) {
+  const all = [...always, ...faults];
   const whole = planOver(all);
-  if (all.length <= MOST_FAULTS) return { faults: all, plan: whole };
-  const short = [say('sheet.layout-plan.elsewhere', { count: all.length })];
+  if (faults.length <= MOST_FAULTS) return { faults: all, plan: whole };
+  const short = [...always, say('sheet.layout-plan.elsewhere', { count: faults.length })];
   const alone = planOver(short);
   const kept = whole.ratio === alone.ratio && whole.orientation === alone.orientation;
   return kept ? { faults: all, plan: whole } : { faults: short, plan: alone };

@@ -10,6 +10,7 @@ interface Floor {
   readonly tile: Readonly<Record<string, unknown>>;
   readonly joint: string;
   readonly pattern: unknown;
+  readonly border?: unknown;
 }
 
 const FLOORS: Readonly<Record<string, Floor>> = parse(
@@ -26,17 +27,20 @@ const ROOM = {
 
 /** Every floor of the list by its name, read as a job file. */
 export function patternJobs(): readonly (readonly [string, Job])[] {
-  return Object.entries(FLOORS).map(([name, { pattern, ...rest }]) => {
-    const text = stringify({
-      title: `Floor in ${name}`,
-      revision: { letter: 'A', date: '2027-03-01' },
-      ...rest,
-      floor: { ...ROOM, pattern },
-    });
-    const { job, problems } = readJob(text, 'job.yaml', name.replaceAll(' ', '-'));
-    if (!job) throw new Error(`${name}: ${JSON.stringify(problems)}`);
-    return [name, job];
+  return Object.entries(FLOORS).map(([name, floor]) => [name, floorJob(name, floor)]);
+}
+
+/** A floor in that room, read as a job file. */
+export function floorJob(name: string, { pattern, border, ...rest }: Floor): Job {
+  const text = stringify({
+    title: `Floor in ${name}`,
+    revision: { letter: 'A', date: '2027-03-01' },
+    ...rest,
+    floor: { ...ROOM, pattern, ...(border !== undefined && { border }) },
   });
+  const { job, problems } = readJob(text, 'job.yaml', name.replaceAll(' ', '-'));
+  if (!job) throw new Error(`${name}: ${JSON.stringify(problems)}`);
+  return job;
 }
 
 /** Packets by their job's folder: several files ask for the same floors. */
