@@ -225,7 +225,9 @@ export interface Fault {
     /** No start at this offset ends every course in the least cut. */
     | 'offsetBound'
     /** A tile lacks what would make all joints of the pattern alike. */
-    | 'jointsVary';
+    | 'jointsVary'
+    /** A joint of the pattern falls beside the border, so that the one there is wider. */
+    | 'borderJoint';
   readonly pieces: readonly string[];
   readonly figures: Readonly<Record<string, number | string>>;
   readonly edge?: string;

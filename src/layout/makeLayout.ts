@@ -3,7 +3,9 @@ import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
+import { borderJoints } from './border/borderJoints.ts';
 import { borderOf } from './border/borderOf.ts';
+import { flushStart } from './border/flushStart.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { firstTile } from './chalk/firstTile.ts';
@@ -16,11 +18,10 @@ import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
-import { placesIn } from './pieces/insideTiles.ts';
 import type { LaidPiece } from './pieces/LaidPiece.ts';
-import { type Lattice, makeLattice, ringAt } from './pieces/Lattice.ts';
+import { type Lattice, makeLattice } from './pieces/Lattice.ts';
+import { laidPieces } from './pieces/laidPieces.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
-import { wholeTile } from './pieces/wholeTile.ts';
 import { chooseStart } from './start/chooseStart.ts';
 import { makeTapers } from './taper/makeTapers.ts';
 
@@ -54,7 +55,8 @@ export function makeLayout(
   );
   const chosen = chooseStart({ ground, pattern: plain, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
-  const { start, runs } = chosen;
+  const { runs } = chosen;
+  const start = flushStart(chosen.start, runs, ground, plain, surface.start);
   const { origin } = start.chosen;
   const laid = layTiles(ground, pattern, origin);
   const chalk = makeChalk({
@@ -63,10 +65,7 @@ export function makeLayout(
     origin,
     middle: [middleOf(runs.along), middleOf(runs.across)],
   });
-  const all = [
-    ...placesIn(laid.inside).map((place) => wholeTile(place, ringAt(laid.lattice, place))),
-    ...laid.border,
-  ];
+  const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
   const pieces = named.map((one) => pieceOf(one, laid.lattice, ground.faces));
@@ -86,6 +85,7 @@ export function makeLayout(
       ...offsetBound(plain, runs.along, ground),
       ...jointsVary(pattern),
       ...(bordered?.laid.faults ?? []),
+      ...borderJoints(ground, named, pattern.joint),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
     ...(bordered && { border: bordered.border }),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { BorderCourse, SurfaceSpec } from '../../src/job/Job.ts';
+import { wideJoints } from '../../src/layout/border/wideJoints.ts';
 import { makeLayout } from '../../src/layout/makeLayout.ts';
 import { makeRoom } from '../../src/room/makeRoom.ts';
 import { tileOf } from '../pattern/support/tileOf.ts';
@@ -169,5 +170,27 @@ describe('a border that a room has no place for', () => {
     expect(problemsIn(surface)).toMatchObject([
       { code: 'borderTooWide', path: ['floor', 'border'], figures: { width: '10 1/8 in' } },
     ]);
+  });
+});
+
+describe('the joint between a border and its field', () => {
+  const edge = { id: 'border:A-B', name: 'A-B', ...wallFacts({ meets: 'border' }) };
+  const upright = (from: readonly [number, number], to: readonly [number, number]) => ({ ...edge, from, to });
+  const tile = (y: number) => ({
+    shape: { outer: rectangle(900, 900).map(([x, z]) => [x, z + y] as const), holes: [] },
+  });
+
+  test('is wider where a whole row ends short of it, by what is missing', () => {
+    const [found] = wideJoints([upright([0, 0], [1000, 0])], [tile(140)], 100);
+    expect(found).toEqual({ edge: 'border:A-B', axis: 1, side: 'low', more: 40, pieces: [0] });
+  });
+
+  test('is as it should be where the row reaches it, or is cut along it', () => {
+    expect(wideJoints([upright([0, 0], [1000, 0])], [tile(100)], 100)).toEqual([]);
+    expect(wideJoints([upright([0, 0], [1000, 0])], [tile(140), tile(101)], 100)).toEqual([]);
+  });
+
+  test('is not asked of a border that leans: its tiles are cut along it', () => {
+    expect(wideJoints([upright([0, 0], [1000, 20])], [tile(140)], 100)).toEqual([]);
   });
 });

@@ -78,4 +78,9 @@ describe('random rooms with a border', () => {
       }
     },
   );
+
+  test('in fewer than one of ten is a joint round the field wider than the others', () => {
+    const wide = named.filter(([, room]) => layoutOf(room).faults.some(({ code }) => code === 'borderJoint'));
+    expect(wide.length).toBeLessThanOrEqual(ROOMS / 10);
+  });
 });
