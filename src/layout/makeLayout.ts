@@ -88,7 +88,7 @@ export function makeLayout(
       ...borderJoints(ground, named, pattern.joint),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
-    ...(bordered && { border: bordered.border }),
+    ...(bordered && { border: { ...bordered.border, inner: tiledField(ground.frame, laid.border) } }),
   };
 }
 

@@ -28,10 +28,12 @@ export function judgeBorder({ pieces, left, field, border, pattern: { joint } }:
   const behind = own.filter(({ border: of }) => of!.course === 0).map(({ shape }) => toJsts([shape]));
   const offWall = (piece: Geometry) =>
     Math.min(judge.distance(piece, edge), ...behind.map((one) => judge.distance(piece, one) - joint));
-  for (const { id, shape, border: of } of own) {
+  const tips = new Set(own.filter(({ border: of }) => of!.course === 1).filter(isEnd));
+  for (const piece of own) {
+    const { id, shape, border: of } = piece;
     const out = judge.difference(toJsts([shape]), band).getArea();
     if (out > 0) wrong.push(`${id}: ${Math.round(out)} lies outside`);
-    const off = of!.course === 1 ? offWall(toJsts([shape])) : 0;
+    const off = of!.course === 1 && !tips.has(piece) ? offWall(toJsts([shape])) : 0;
     if (off > SLIVER) wrong.push(`${id}: ${Math.round(off)} off the wall's gap`);
   }
   return wrong;
@@ -39,6 +41,12 @@ export function judgeBorder({ pieces, left, field, border, pattern: { joint } }:
 
 // biome-ignore lint/suspicious/noExplicitAny: the library's own types do not cover its geometry.
 type Geometry = any;
+
+/** The first or the last piece along its wall: of a mitre it may be the tip only. */
+function isEnd(piece: Layout['pieces'][number], _: number, all: Layout['pieces']): boolean {
+  const columns = all.filter(({ border }) => border!.wall === piece.border!.wall).map(({ column }) => column);
+  return piece.column === Math.min(...columns) || piece.column === Math.max(...columns);
+}
 
 function partsOf(geometry: Geometry): Geometry[] {
   return Array.from({ length: geometry.getNumGeometries() }, (_, i) => geometry.getGeometryN(i));

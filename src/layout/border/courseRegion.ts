@@ -1,4 +1,4 @@
-import { type Point, type Ring, subtract } from '../../geometry/index.ts';
+import { type Point, type Ring, subtract, unitAlong } from '../../geometry/index.ts';
 import type { EdgeFacts } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { RoomEdge } from '../../room/Room.ts';
@@ -46,9 +46,10 @@ export function courseRegion(
     [`border:${side.wall}`, jointFacts(0)],
     [start.id, start.facts],
   ];
-  const edges = facts.map(
-    ([id, own], i): RoomEdge => ({ ...own, id, name: id, from: outline[i]!, to: outline[(i + 1) % 4]! }),
-  );
+  const edges = facts.map(([id, own], i): RoomEdge => {
+    const [from, to] = [outline[i]!, outline[(i + 1) % 4]!];
+    return { ...own, id, name: id, ...(i % 2 === 0 ? { from, to } : lengthened(from, to, 2 * joint)) };
+  });
   const field = subtract(
     [{ outer: laid, holes: [] }],
     obstacles.map(({ cleared }) => ({ outer: cleared, holes: [] })),
@@ -66,6 +67,13 @@ function shifted({ line, facts }: CourseEnd, { along }: OffsetLine, into: 1 | -1
   const left = movedLeft([0, 0], line.along, 1);
   const way = left[0] * along[0] + left[1] * along[1];
   return { ...line, at: movedLeft(line.at, line.along, Math.sign(way) * into * facts.gap) };
+}
+
+/** An end's line on past both of its corners: tile keeps its distance there too. */
+function lengthened(from: Point, to: Point, by: Ticks): { readonly from: Point; readonly to: Point } {
+  const [ux, uy] = unitAlong(from, to);
+  const moved = ([x, y]: Point, way: number) => inTicks([x + way * ux * by, y + way * uy * by]);
+  return { from: moved(from, -1), to: moved(to, 1) };
 }
 
 function quad(outer: OffsetLine, inner: OffsetLine, [start, end]: readonly [OffsetLine, OffsetLine]): Ring {
