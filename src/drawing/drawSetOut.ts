@@ -62,9 +62,12 @@ function firstName(surface: PacketSurface, scale: Scale, taken: Taken): readonly
   return [firstFree(beside.map(at), taken)];
 }
 
-/** The line of the border's inner edge along each wall. */
-function borderMarks({ border }: PacketSurface, scale: Scale): readonly Mark[] {
-  return (border?.lines ?? []).map(({ from, to }) =>
+/** The line of the border's inner edge along each wall, and those of inlays. */
+function borderMarks({ border, inlays = [] }: PacketSurface, scale: Scale): readonly Mark[] {
+  const round = inlays.flatMap(({ ring }) =>
+    ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length]! })),
+  );
+  return [...(border?.lines ?? []), ...round].map(({ from, to }) =>
     path([toPaper(scale, from), toPaper(scale, to)], 'furtherChalk'),
   );
 }

@@ -127,6 +127,8 @@ export interface SurfaceSpec {
   readonly pattern: PatternSpec;
   /** Courses that follow the walls round the pattern, from the wall inwards; missing where there are none. */
   readonly border?: readonly BorderCourse[];
+  /** Rectangles in the field with a tile and a pattern of their own; missing where there are none. */
+  readonly inlays?: readonly InlaySpec[];
   readonly start: StartSpec;
   readonly zones: ZoneWish;
   /** Least width of tile left between an opening and a tile's edge. */
@@ -314,6 +316,19 @@ export interface BorderCourse {
   /** What of the tile's width it takes, the factory edge to the field; `solve`: so that the field ends clean. */
   readonly width: Ticks | 'solve';
   readonly corners: 'mitred' | 'butted';
+}
+
+/** A rectangle in the field, such as a rug before a door: near corner at the distances from two walls. */
+export interface InlaySpec {
+  readonly name: string;
+  /** Along the first wall, and square to it, tile to tile: a joint runs round it. */
+  readonly along: Ticks;
+  readonly out: Ticks;
+  readonly from: readonly [FromWall, FromWall];
+  /** Square to the first of the two walls unless said. */
+  readonly pattern: PatternSpec;
+  /** Courses round it, from its edge inwards. */
+  readonly border?: readonly (BorderCourse & { readonly width: Ticks })[];
 }
 
 /** A pattern of the owner's own, counted in modules of its smallest side with one joint. */

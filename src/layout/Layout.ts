@@ -3,6 +3,7 @@ import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import type { Border, OfBorder } from './border/Border.ts';
+import type { Inlay } from './inlay/Inlay.ts';
 import type { Movement } from './movement/Movement.ts';
 import type { Tapers } from './taper/Tapers.ts';
 import type { WallScore } from './WallScore.ts';
@@ -25,6 +26,10 @@ export interface Layout {
   readonly tapers: Tapers;
   /** Courses along the walls, round the field that the pattern lies on. */
   readonly border?: Border;
+  /** Rectangles in the field with their own tile and pattern. */
+  readonly inlays?: readonly Inlay[];
+  /** Where there is a border or an inlay: the part of the field that the pattern lies on. */
+  readonly inner?: readonly Shape[];
   /** Soft joints of a floor that is longer than one bay; placed once its base is known. */
   readonly movement?: Movement;
 }
@@ -62,7 +67,7 @@ export interface Piece {
   /** Smallest extent along the tile's own axes as a share of the tile. */
   readonly share: number;
   readonly seen: 'hidden' | 'plain' | 'focal';
-  /** Of which wall and course it is, where it is a piece of a border. */
+  /** Of which wall and course it is, where it is a piece of a border or of an inlay. */
   readonly border?: OfBorder;
   /** Circles that cut it. */
   readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];

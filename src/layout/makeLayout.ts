@@ -4,7 +4,6 @@ import type { Problem } from '../job/Problem.ts';
 import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
 import { borderJoints } from './border/borderJoints.ts';
-import { borderOf } from './border/borderOf.ts';
 import { flushStart } from './border/flushStart.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
@@ -22,6 +21,7 @@ import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice } from './pieces/Lattice.ts';
 import { laidPieces } from './pieces/laidPieces.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
+import { type Apart, setApart } from './setApart.ts';
 import { chooseStart } from './start/chooseStart.ts';
 import { makeTapers } from './taper/makeTapers.ts';
 
@@ -45,10 +45,10 @@ export function makeLayout(
   if (refused.length > 0) return { problems: refused };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
-  const bordered = borderOf({ job, surface, room, frame }, plain);
-  if (bordered && 'problems' in bordered) return bordered;
+  const apart = setApart({ job, surface, room, frame }, plain);
+  if ('problems' in apart) return apart;
   const ground = makeGround(
-    bordered?.inner ?? frame,
+    apart.room,
     room.openings.map(({ name }) => name),
     surface,
     job.print.step,
@@ -76,19 +76,19 @@ export function makeLayout(
     pattern,
     origin,
     start,
-    pieces: [...pieces, ...(bordered?.laid.pieces ?? [])],
-    left: [...leftOf(laid, ground), ...(bordered?.laid.left ?? [])],
-    field: tiledField(frame, [...laid.border, ...(bordered?.laid.kept ?? [])]),
+    pieces: [...pieces, ...apart.pieces],
+    left: [...leftOf(laid, ground), ...apart.left],
+    field: tiledField(frame, [...laid.border, ...apart.kept]),
     chalk: finished(chalk, makeLattice(plain, origin), pieces),
     faults: [
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(plain, runs.along, ground),
       ...jointsVary(pattern),
-      ...(bordered?.laid.faults ?? []),
+      ...apart.faults,
       ...borderJoints(ground, named, pattern.joint),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
-    ...(bordered && { border: { ...bordered.border, inner: tiledField(ground.frame, laid.border) } }),
+    ...apartIn(apart, ground, laid),
   };
 }
 
@@ -112,6 +112,19 @@ function middleOf({ low, high }: { low: number; high: number }): number {
 
 function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {
   return left.map(({ shape, face, gap }) => ({ shape, why: 'gapOnly', edge: faces[face]!.id, gap }));
+}
+
+/** Border and inlays of a floor that has them, and what they leave of the field. */
+function apartIn(
+  { border, inlays, pieces }: Apart,
+  { frame }: Ground,
+  laid: Laid,
+): Pick<Layout, 'border' | 'inlays' | 'inner'> {
+  return {
+    ...(border && { border }),
+    ...(inlays.length > 0 && { inlays }),
+    ...(pieces.length > 0 && { inner: tiledField(frame, laid.border) }),
+  };
 }
 
 /** The field, and what tiles that stay whole cover of its gaps. */

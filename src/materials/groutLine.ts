@@ -47,7 +47,7 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
 function jointsOf(laid: Laid): { readonly litres: number; readonly step: Step } {
   const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
-  const areaM2 = layout.border ? areaM2Of(areaOf(layout.border.inner)) : fieldAreaM2(layout);
+  const areaM2 = layout.inner ? areaM2Of(areaOf(layout.inner)) : fieldAreaM2(layout);
   if (!layout.pattern.inCourses) return jointsOfRepeat(laid, areaM2);
   const rate = groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness });
   return {
@@ -92,13 +92,13 @@ function jointsOfRepeat(
   };
 }
 
-/** Joints of a border, and the one round the field inside it: what of its floor no piece covers. */
+/** Joints of a border and of inlays, and the ones between them and the field: what of its floor no piece covers. */
 function borderJoints({ spec, tiles, layout }: Laid): ReturnType<typeof jointsOf>[] {
-  const { border, field, pieces, left, pattern } = layout;
-  if (!border) return [];
-  const depth = tiles.find(({ key }) => key === border.courses[0]!.tile)?.thickness ?? 0;
+  const { inner, field, pieces, left, pattern } = layout;
+  if (!inner) return [];
+  const depth = tiles.find(({ key }) => key === pieces.find((piece) => piece.border)!.tile)?.thickness ?? 0;
   const own = pieces.filter((piece) => piece.border).map(({ shape }) => shape);
-  const area = areaOf(field) - areaOf(border.inner) - areaOf(own) - areaOf(left.map(({ shape }) => shape));
+  const area = areaOf(field) - areaOf(inner) - areaOf(own) - areaOf(left.map(({ shape }) => shape));
   const litres = litresOf(area * depth);
   const runMetres = rounded(area / pattern.joint / (1000 * TICKS_PER_MM), 3);
   const figures = { surface: spec.name, joint: pattern.joint, runMetres, depth, groutLitres: litres };

@@ -5,6 +5,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Border } from '../layout/border/Border.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
+import type { Inlay } from '../layout/inlay/Inlay.ts';
 import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Movement } from '../layout/movement/Movement.ts';
 import type { Tapers } from '../layout/taper/Tapers.ts';
@@ -102,6 +103,10 @@ export interface PacketSurface {
   readonly carried?: readonly CarriedJoint[];
   /** Courses along the walls round the field; missing where there are none. */
   readonly border?: Border;
+  /** Rectangles in the field with their own tile and pattern; missing where there are none. */
+  readonly inlays?: readonly Inlay[];
+  /** The part of the field that the pattern lies on, where there is a border or an inlay. */
+  readonly inner?: readonly Shape[];
   /** Soft joints through the field; missing where the floor is one bay. */
   readonly movement?: Movement;
   /** What the readings on a grid say, where there are any. */

@@ -75,6 +75,8 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     base,
     ...(carried.length > 0 ? { carried } : {}),
     ...(layout.border ? { border: layout.border } : {}),
+    ...(layout.inlays ? { inlays: layout.inlays } : {}),
+    ...(layout.inner ? { inner: layout.inner } : {}),
     ...(layout.movement ? { movement: layout.movement } : {}),
     ...flatnessOf(job, stage),
   };

@@ -8,8 +8,9 @@ export function borderSays(
 ): string[] {
   if (!border) return [];
   const { courses } = border;
-  const first = pieces.find((piece) => piece.border?.course === 1)!;
-  const behind = pieces.find((piece) => piece.border?.course === 0);
+  const own = pieces.filter((piece) => piece.border && !piece.border.inlay);
+  const first = own.find((piece) => piece.border!.course === 1)!;
+  const behind = own.find((piece) => piece.border!.course === 0);
   return [
     ...courses.map(({ tile, width, corners }, i) =>
       say('border.course', {

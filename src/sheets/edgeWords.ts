@@ -1,7 +1,7 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
 
-type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border'>;
+type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border' | 'inlays'>;
 
 /** What the inner edge of a border is called by, before its wall. */
 const BORDER = 'border:';
@@ -23,15 +23,20 @@ export function endWords(surface: Edged, end: string, say: Say): string {
 }
 
 function oneEdge(surface: Edged, id: string, say: Say): string {
-  if (surface.border && id.startsWith(BORDER)) return say('edge.border', { name: id.slice(BORDER.length) });
+  if (id.startsWith(BORDER)) return borderName(surface, id.slice(BORDER.length), say);
   const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
   if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
   const obstacle = obstacleOf(surface, id);
   return obstacle ? say('edge.face', { name: obstacle }) : id.replace(/\.\d+$/, '');
 }
 
-function obstacleOf({ obstacles }: Edged, id: string): string | undefined {
-  return obstacles.find(({ name }) => id === name || id.startsWith(`${name}:`))?.name;
+/** A border runs along a wall, or round an inlay. */
+function borderName(surface: Edged, along: string, say: Say): string {
+  return say('edge.border', { name: obstacleOf(surface, along) ?? along });
+}
+
+function obstacleOf({ obstacles, inlays = [] }: Edged, id: string): string | undefined {
+  return [...obstacles, ...inlays].find(({ name }) => id === name || id.startsWith(`${name}:`))?.name;
 }
 
 /** Cuts a list of edges at the blanks between them, though a name may hold a blank itself; undefined where something else is found. */
@@ -40,6 +45,8 @@ function splitEdges(surface: Edged, text: string): readonly string[] | undefined
   const known = [
     ...surface.edges.map(({ id }) => id),
     ...surface.obstacles.map(({ name }) => name),
+    ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${name}:${i + 1}`)),
+    ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${BORDER}${name}:${i + 1}`)),
     ...(surface.border?.lines ?? []).map(({ edge }) => `${BORDER}${edge}`),
   ];
   const ids = known

@@ -11,6 +11,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { borderSays } from './borderSays.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { faultLines } from './faultLines.ts';
+import { inlaySays } from './inlayLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileKey } from './tileKey.ts';
@@ -49,7 +50,7 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
-    borderSays(context, surface),
+    [...borderSays(context, surface), ...inlaySays(context, surface)],
     faultLines(context, surface),
     planOver,
   );

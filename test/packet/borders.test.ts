@@ -21,6 +21,26 @@ const floors = [
     pattern: { herringbone: 'single', turned: 45 },
     border: [{ tile: 'band', width: 'solve' }],
   }),
+  floorJob('four sizes round an inlay', {
+    tile: {
+      large: { read: '7 7/8 in x 11 7/8 in' },
+      square: { read: '7 7/8 in x 7 7/8 in' },
+      half: { read: '3 7/8 in x 7 7/8 in' },
+      small: { read: '3 7/8 in x 3 7/8 in' },
+      ...strips,
+    },
+    joint: '1/8 in',
+    pattern: 'four sizes',
+    inlays: {
+      rug: {
+        rectangle: '32 in x 24 in',
+        'from A-B': '12 in',
+        'from F-A': '34 in',
+        pattern: { herringbone: 'single', turned: 45, tile: 'band' },
+        border: [{ tile: 'line' }],
+      },
+    },
+  }),
 ].map((job) => {
   const packet = patternPacket(job);
   return [job.title, { job, packet, texts: sheetTexts(packet) }] as const;
@@ -51,13 +71,31 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
     expect(grout.amount / (litres * job.products.grout.kgPerLitre * 1.1)).toBeCloseTo(1, 1);
   });
 
-  test('tells on its plan what the border is made of, on its set-out where its inner edge is snapped', () => {
-    const [line] = surface.border!.lines;
-    expect(surface.border!.lines.map(({ edge }) => edge)).toEqual(['A-B', 'B-C', 'C-D', 'D-E', 'E-F', 'F-A']);
-    expect(line!.off).toBe(2032 + surface.border!.depth);
-    expect(texts['layout-plan']).toMatch(/Border.*(mitred|butted)/);
-    expect(texts['set-out']).toContain('Border along walls A-B, B-C, C-D, D-E, E-F, F-A');
+  test.runIf(surface.inlays)('tells what its inlay is made of, and where its edge is snapped', () => {
+    expect(texts['layout-plan']).toContain('Inlay rug: Herringbone, 45° to A-B');
+    expect(texts['set-out']).toContain(
+      'Inlay rug: snap its edge, near corner 1 ft off A-B and 2 ft 10 in off F-A',
+    );
+    expect(surface.pieces.filter(({ border }) => border?.inlay === 'rug').length).toBeGreaterThan(20);
   });
+
+  test.runIf(surface.border)(
+    'tells on its plan what the border is made of, on its set-out where its inner edge is snapped',
+    () => {
+      const [line] = surface.border!.lines;
+      expect(surface.border!.lines.map(({ edge }) => edge)).toEqual([
+        'A-B',
+        'B-C',
+        'C-D',
+        'D-E',
+        'E-F',
+        'F-A',
+      ]);
+      expect(line!.off).toBe(2032 + surface.border!.depth);
+      expect(texts['layout-plan']).toMatch(/Border.*(mitred|butted)/);
+      expect(texts['set-out']).toContain('Border along walls A-B, B-C, C-D, D-E, E-F, F-A');
+    },
+  );
 
   test('has its sheets, with a word for all that is said on them', () => {
     expect(Object.keys(texts).length).toBeGreaterThan(15);

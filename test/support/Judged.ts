@@ -23,8 +23,7 @@ export function judged(layout: Layout): Judged {
 
 /** The field of a layout with a border, without the border, as a judge sees it. */
 export function fieldOf(layout: Layout): Judged {
-  const { border, pieces, left } = layout;
-  const inner = border?.inner ?? layout.field;
+  const { pieces, left, inner = layout.field } = layout;
   return {
     ...judged(layout),
     field: inner,

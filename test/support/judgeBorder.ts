@@ -9,10 +9,10 @@ const SLIVER = 3;
  * field inside or out on that gap: its pieces and that field, each grown by half a joint, cover the floor. What is left out counts with
  * a joint round it, and where no more than a joint is left along the wall, or at the tip of a mitre, there may be no tile. Knows nothing of courses and corners.
  */
-export function judgeBorder({ pieces, left, field, border, pattern: { joint } }: Layout): string[] {
+export function judgeBorder({ pieces, left, field, inner: within, pattern: { joint } }: Layout): string[] {
   const own = pieces.filter((piece) => piece.border);
   const floor = toJsts(field);
-  const inner = toJsts(border!.inner);
+  const inner = toJsts(within!);
   const covered = [
     judge.grown(toJsts(own.map(({ shape }) => shape)), joint / 2 + SLIVER),
     judge.grown(inner, joint / 2 + SLIVER),

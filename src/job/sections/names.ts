@@ -1,4 +1,4 @@
-import type { DoorwaySpec, ObstacleSpec, WallSpec } from '../Job.ts';
+import type { DoorwaySpec, InlaySpec, ObstacleSpec, WallSpec } from '../Job.ts';
 import { likelyFigures } from '../shape/likely.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { type Notes, trouble } from './Notes.ts';
@@ -47,8 +47,8 @@ export function edgeName(name: string, names: readonly string[], path: Path, not
 
 /** Doorways and obstacles need names of their own that no wall has and that can be put together with a side. */
 export function checkNames(
-  kind: 'doorways' | 'obstacles',
-  given: readonly (DoorwaySpec | ObstacleSpec)[],
+  kind: 'doorways' | 'obstacles' | 'inlays',
+  given: readonly (DoorwaySpec | ObstacleSpec | InlaySpec)[],
   taken: readonly string[],
   path: Path,
   notes: Notes,

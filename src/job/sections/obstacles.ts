@@ -54,8 +54,9 @@ type Shape = ObstacleSpec['shape'];
 
 const NOWHERE: FromWall = { wall: '', distance: Number.NaN };
 
-function fromWalls(
-  given: Given,
+/** The two walls that something is placed from, with its distances. */
+export function fromWalls(
+  given: Readonly<Record<string, unknown>>,
   walls: readonly WallSpec[],
   path: Path,
   notes: Notes,

@@ -8,6 +8,7 @@ import { oneOf } from '../values/oneOf.ts';
 import { borderSchema, buildBorder } from './border.ts';
 import { buildDoorways, doorwaysSchema } from './doorways.ts';
 import type { Gaps } from './edge.ts';
+import { buildInlays, inlaysSchema } from './inlays.ts';
 import {
   baseLineSchema,
   buildBaseLine,
@@ -52,6 +53,7 @@ export const surfaceSchema = z
     exposure: leaf(exposure, 'dry, wet, sun (or heat) or outside.').optional(),
     pattern: patternSchema.optional(),
     border: borderSchema.optional(),
+    inlays: inlaysSchema.optional(),
     start: startSchema.optional(),
     zones: zonesSchema.optional(),
     'min web': leaf(length, "Least tile between an opening and the tile's edge.").optional(),
@@ -145,6 +147,8 @@ export function buildSurface(
   checkNames('doorways', doorways, wallNames, path, notes);
   checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
   const border = buildBorder(given.border, tiles, [...path, 'border'], notes);
+  const inlays = buildInlays(given.inlays, tiles, walls, [...path, 'inlays'], notes);
+  checkNames('inlays', inlays ?? [], names, path, notes);
   return {
     name,
     kind: 'floor',
@@ -154,6 +158,7 @@ export function buildSurface(
     exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),
     pattern: buildPattern(given.pattern, tiles, walls, [...path, 'pattern'], notes),
     ...(border && { border }),
+    ...(inlays && { inlays }),
     start: buildStart(given.start, names, [...path, 'start'], notes),
     zones: buildZones(given.zones, walls, [...path, 'zones'], notes),
     ...buildLeast(given, path, notes),

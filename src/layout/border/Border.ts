@@ -1,4 +1,4 @@
-import type { Point, Shape } from '../../geometry/index.ts';
+import type { Point } from '../../geometry/index.ts';
 import type { BorderCourse } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
 
@@ -13,8 +13,6 @@ export interface Border {
   readonly depth: Ticks;
   /** Its inner edge along each wall, where a line is snapped. */
   readonly lines: readonly BorderLine[];
-  /** Where the pattern is laid, a joint off its inner edge. */
-  readonly inner: readonly Shape[];
 }
 
 export interface BorderLine {
@@ -39,6 +37,8 @@ export interface Solved {
 /** What a piece of a border is of, where it is none of the field. */
 export interface OfBorder {
   readonly wall: string;
-  /** Counted from the wall inwards, 1 the first; 0 in a doorway behind it. */
+  /** Counted from the wall inwards, 1 the first; 0 in a doorway behind it, and in an inlay. */
   readonly course: number;
+  /** Name of the inlay that it is a piece of, or that the course frames; then `wall` is a side of the inlay. */
+  readonly inlay?: string;
 }

@@ -53,7 +53,8 @@ function moveEdges(edges: readonly RoomEdge[], move: Move): RoomEdge[] {
   });
 }
 
-function moveObstacle(one: Obstacle, move: Move, exact: boolean): Obstacle {
+/** An obstacle turned into the frame; `exact` where the turn is whole quarters. */
+export function moveObstacle(one: Obstacle, move: Move, exact: boolean): Obstacle {
   const circle = one.circle && { ...one.circle, centre: move(one.circle.centre) };
   const ring = circle ? circleRing(circle.centre, circle.radius) : transformRing(one.ring, move);
   return { ...one, ring, cleared: clearedOf(), edges: moveEdges(one.edges, move), ...(circle && { circle }) };

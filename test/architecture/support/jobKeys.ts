@@ -28,12 +28,15 @@ function keysUnder(schema: Schema, path: string): string[] {
   return [...below, ...forms.flatMap((form) => keysUnder(form, path))];
 }
 
-/** A key as it is documented: facts of edges once for all, and `floors.<name>` as `floor`. */
+/** A key as it is documented: facts of edges once for all, `floors.<name>` as `floor`, pattern and border of an inlay as the floor's. */
 function documented(key: string): string {
   const at = key.lastIndexOf('.');
   const [owner, last] = [key.slice(0, at), key.slice(at + 1)];
   if (EDGE.has(last) && EDGE_OWNERS.test(`.${owner}`)) return `edge.${last}`;
-  return key.replace(/^floors\.<name>/, 'floor').replace('.pattern.straight.', '.pattern.');
+  return key
+    .replace(/^floors\.<name>/, 'floor')
+    .replace('.pattern.straight.', '.pattern.')
+    .replace(/\.inlays\.<name>\.(pattern|border)\./, '.$1.');
 }
 
 /** Every key that a job file may have, such as `floor.walls.<name>.read`, each once, in the order of the schema. */

@@ -11,6 +11,7 @@ interface Floor {
   readonly joint: string;
   readonly pattern: unknown;
   readonly border?: unknown;
+  readonly inlays?: unknown;
 }
 
 const FLOORS: Readonly<Record<string, Floor>> = parse(
@@ -31,12 +32,17 @@ export function patternJobs(): readonly (readonly [string, Job])[] {
 }
 
 /** A floor in that room, read as a job file. */
-export function floorJob(name: string, { pattern, border, ...rest }: Floor): Job {
+export function floorJob(name: string, { pattern, border, inlays, ...rest }: Floor): Job {
   const text = stringify({
     title: `Floor in ${name}`,
     revision: { letter: 'A', date: '2027-03-01' },
     ...rest,
-    floor: { ...ROOM, pattern, ...(border !== undefined && { border }) },
+    floor: {
+      ...ROOM,
+      pattern,
+      ...(border !== undefined && { border }),
+      ...(inlays !== undefined && { inlays }),
+    },
   });
   const { job, problems } = readJob(text, 'job.yaml', name.replaceAll(' ', '-'));
   if (!job) throw new Error(`${name}: ${JSON.stringify(problems)}`);

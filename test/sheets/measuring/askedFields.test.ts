@@ -13,7 +13,7 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
     'settled in the office',
   ],
   [
-    /^floor\/(pattern|border|start|zones|min |taper shows|focal weight)/,
+    /^floor\/(pattern|border|inlays|start|zones|min |taper shows|focal weight)/,
     'the choice of owner and setter, not a measure',
   ],
   [/(^floor|\/)\/?gap( max)?$/, 'a rule of the trade unless somebody wants another'],
