@@ -13,15 +13,15 @@ import { takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
 
 /** Pieces as far as an owner sees them. */
-export type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share'>;
+export type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share' | 'border'>;
 
 const border = 9;
 /** Shares nearer to the smallest than this count as narrowest too. */
 const same = 0.005;
 
-/** Cut tiles hatched, the narrowest in sight outlined heavily. */
+/** Cut tiles hatched, the narrowest in sight outlined heavily; a border is the same in every layout. */
 function pieceMarks(surface: PacketSurface, pieces: readonly SeenPiece[], scale: Scale): readonly AreaMark[] {
-  const inSight = pieces.filter(({ whole, seen }) => !whole && seen !== 'hidden');
+  const inSight = pieces.filter(({ whole, seen, border: of }) => !whole && seen !== 'hidden' && !of);
   const least = Math.min(...inSight.map(({ share }) => share));
   const narrow = new Set(inSight.filter(({ share }) => share <= least + same));
   return pieces.map((piece) =>

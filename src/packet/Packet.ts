@@ -131,7 +131,7 @@ export interface CurvePoint {
 /** A layout that begins elsewhere, laid out as far as it takes to show it. */
 export interface PacketChoice {
   readonly candidate: Candidate;
-  readonly pieces: readonly Pick<Piece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share'>[];
+  readonly pieces: readonly Pick<Piece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share' | 'border'>[];
   /** What would have to be bought of each tile, by its key. */
   readonly buy: Readonly<Record<string, { readonly buy: number; readonly boxes: number }>>;
 }

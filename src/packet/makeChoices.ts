@@ -31,12 +31,13 @@ function choiceOf(job: Job, stages: readonly Stages[], i: number): PacketChoice 
   );
   return {
     candidate: other,
-    pieces: laid.pieces.map(({ whole, fullTile, shape, seen, share }) => ({
+    pieces: laid.pieces.map(({ whole, fullTile, shape, seen, share, border }) => ({
       whole,
       fullTile,
       shape,
       seen,
       share,
+      ...(border && { border }),
     })),
     buy: Object.fromEntries(Object.entries(plans).map(([key, { buy, boxes }]) => [key, { buy, boxes }])),
   };

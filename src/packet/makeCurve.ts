@@ -69,12 +69,13 @@ type Counted = CurvePoint & { readonly laid: Layout; readonly cuts: Cuts };
 function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Counted {
   const { tiles, bound } = countTiles(job, laid, cuts);
   const fences = new Set(cuts.cuts.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
-  const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share }) => ({
+  const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share, border }) => ({
     whole,
     fullTile,
     shape,
     seen,
     share,
+    ...(border && { border }),
   }));
   return { candidate, tiles, bound, fences: fences.size, pieces, laid, cuts };
 }

@@ -107,14 +107,21 @@ function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other
       }),
     ),
     both('small', ({ candidate }) => String(candidate.underHalf)),
-    both('cut', ({ candidate: { cut, pieces } }) => say('sheet.choice-sheet.ofAll', { cut, pieces })),
+    both('cut', ({ pieces }) => {
+      const cut = pieces.filter(({ whole }) => !whole).length;
+      return say('sheet.choice-sheet.ofAll', { cut, pieces: pieces.length });
+    }),
     ...views,
     ...Object.keys(own.buy).map((key) =>
       both('buy', ({ buy }) => say('sheet.choice-sheet.bought', { ...buy[key] }), {
-        tile: Object.keys(own.buy).length > 1 ? key : 'none',
+        tile: Object.keys(own.buy).length > 1 ? nameOf(context, key) : 'none',
       }),
     ),
   ];
+}
+
+function nameOf({ packet }: SheetContext, key: string): string {
+  return packet.spec.tiles.find((tile) => tile.key === key)?.name ?? key;
 }
 
 function size({ packet, length }: SheetContext, ticks: number): string {

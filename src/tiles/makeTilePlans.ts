@@ -34,6 +34,8 @@ export function makeTilePlans(
   const names = layouts.flatMap(({ surface }, i) =>
     setIn[i]!.map((id) => (layouts.length > 1 ? `${surface}:${id}` : id)),
   );
+  // Of several tiles those that are sawn are numbered on, so that no two have one name.
+  let sawn = 0;
   const plans = job.tiles.flatMap((tile) => {
     const whole = layouts.reduce(
       (sum, { pieces }) => sum + pieces.filter((piece) => piece.whole && piece.tile === tile.key).length,
@@ -41,7 +43,9 @@ export function makeTilePlans(
     );
     const classes = cutClasses(tile, layouts, cutsOf);
     if (whole + classes.length === 0) return [];
-    return [[tile.key, planOf(job, tile, whole, classes, names)] as const];
+    const plan = planOf(job, tile, whole, classes, { names, before: sawn });
+    sawn += plan.from.length;
+    return [[tile.key, plan] as const];
   });
   return Object.fromEntries(plans);
 }
@@ -51,7 +55,7 @@ function planOf(
   tile: TileSpec,
   whole: number,
   classes: readonly CutClass[],
-  names: readonly string[],
+  { names, before }: { readonly names: readonly string[]; readonly before: number },
 ): TilePlan {
   const cut = classes.reduce((sum, { pieces }) => sum + pieces.length, 0);
   const { fewest, plans, tiles } = plansOf(job, whole, classes, names);
@@ -67,7 +71,7 @@ function planOf(
     bound,
     proved: bound === needed,
     prices: tilePrices(classes, fewest.proof),
-    from: nameTiles(tiles),
+    from: nameTiles(tiles, before),
     pile: pileIn(tiles),
     plans,
     ...extra,

@@ -60,6 +60,11 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
     }
   });
 
+  test('has a name for each tile that is sawn, whatever its kind', () => {
+    const names = Object.values(packet.tiles).flatMap(({ from }) => from.map(({ tile }) => tile));
+    expect(names).toEqual(names.map((_, i) => `T${i + 1}`));
+  });
+
   // Arithmetic: what no piece covers, as deep as the tile; the field's own joints go by its repeat.
   test('asks for grout by the joints of the field, of the border and between them', () => {
     const sum = (shapes: readonly { readonly shape: Parameters<typeof areaOf>[0] }[]) =>

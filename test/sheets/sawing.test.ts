@@ -24,6 +24,10 @@ function asked(sheets: (typeof demos)[number]['sheets'], template: string): stri
   return lines.flatMap(({ number, pieces }) => pieces.map((piece) => `${number} ${piece}`)).sort();
 }
 
+/** Tiles by the numbers in their names. */
+const byName = ([one]: readonly unknown[], [other]: readonly unknown[]) =>
+  Number(String(one).slice(1)) - Number(String(other).slice(1));
+
 /** A line of the saw list tile by tile. */
 interface TileLine {
   readonly tile: string;
@@ -70,6 +74,10 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
       tile,
       pieces.map(({ piece, cut }) => `${cut} ${piece}`).sort(),
     ]);
-    expect(told).toEqual(some ? planned : []);
+    expect([...told].sort(byName)).toEqual(some ? planned : []);
+    for (const { from } of some ? Object.values(packet.tiles) : []) {
+      const own = from.map(({ tile }) => tile);
+      expect(told.map(([tile]) => tile).filter((tile) => own.includes(tile as string))).toEqual(own);
+    }
   });
 });

@@ -194,9 +194,16 @@ function unit([x, y]: Point): Point {
 }
 
 export function toTile(point: Point, piece: Piece): Point {
-  const corners = piece.fullTile.map((corner) => spun(corner, (4 - piece.quarter) % 4));
-  const [x, y] = spun(point, (4 - piece.quarter) % 4);
+  const undo = (one: Point) => spun(level(one, piece), (4 - piece.quarter) % 4);
+  const corners = piece.fullTile.map(undo);
+  const [x, y] = undo(point);
   return [x - Math.min(...corners.map((c) => c[0])), y - Math.min(...corners.map((c) => c[1]))];
+}
+
+/** A point with what its tile is turned by beyond quarter turns undone. */
+function level([x, y]: Point, { slantDeg = 0 }: Pick<Piece, 'slantDeg'>): Point {
+  const [cos, sin] = [Math.cos((slantDeg * Math.PI) / 180), Math.sin((slantDeg * Math.PI) / 180)];
+  return slantDeg === 0 ? [x, y] : [x * cos + y * sin, y * cos - x * sin];
 }
 
 export function spun([x, y]: Point, quarters: number): Point {
@@ -210,9 +217,10 @@ function inside(shape: Shape, [length, width]: Point): boolean {
   return shape.outer.every(([x, y]) => x >= -1 && y >= -1 && x <= length + 1 && y <= width + 1);
 }
 
-export function sizeOf({ fullTile, quarter }: Piece): Point {
-  const xs = fullTile.map(([x]) => x);
-  const ys = fullTile.map(([, y]) => y);
+export function sizeOf({ fullTile, quarter, slantDeg = 0 }: Piece): Point {
+  const corners = fullTile.map((corner) => level(corner, { slantDeg }));
+  const xs = corners.map(([x]) => x);
+  const ys = corners.map(([, y]) => y);
   const size: Point = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
   return quarter % 2 === 0 ? size : [size[1], size[0]];
 }
