@@ -1,5 +1,5 @@
 import type { Ring } from '../geometry/index.ts';
-import type { System } from '../measure/index.ts';
+import type { Notation } from '../measure/index.ts';
 
 /** Puts a code and its figures into words of one language. */
 export type Say = (code: string, figures?: Readonly<Record<string, unknown>>) => string;
@@ -17,12 +17,11 @@ export interface Drawing extends Space {
 }
 
 /** What every drawing needs to know. */
-export interface DrawOptions {
+export interface DrawOptions extends Notation {
   /** Unique on its page; letters, digits and hyphens. The ids of the drawing's fills begin with it. */
   readonly id: string;
   /** What the drawing shows, for those who can't see it. */
   readonly label: string;
-  readonly system: System;
   readonly say: Say;
 }
 

@@ -1,4 +1,4 @@
-import { printLength, type System } from '../measure/index.ts';
+import { type Notation, printLength } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
@@ -36,19 +36,19 @@ export function hollowMarks({ at, across }: Base['hollow'][number], scale: Scale
 }
 
 /** Depth under the highest reading, without its unit, which the sheet tells once. */
-const depthText = (depth: number, system: System) => printLength(depth, system).replace(/ (?:in|mm)$/, '');
+const depthText = (depth: number, units: Notation) => printLength(depth, units).replace(/ (?:in|mm)$/, '');
 
 /** Each reading as its depth under the highest, where they have room; the worst spots are ringed in any case. */
 export function readingMarks(
   { base, flatness }: PacketSurface,
   scale: Scale,
-  system: System,
+  units: Notation,
 ): readonly Mark[] {
   const readings = base?.readings ?? [];
   const highest = Math.max(...readings.map(({ height }) => height));
   const words = readings.map(({ height, at }) => ({
     at: toPaper(scale, at),
-    words: depthText(highest - height, system),
+    words: depthText(highest - height, units),
   }));
   const widest = Math.max(...words.map((one) => textWidth(one.words, sizes.smallest)));
   const nearest = Math.min(

@@ -1,5 +1,5 @@
 import type { Cut, CutSize } from '../cuts/Cut.ts';
-import { figure, type System } from '../measure/index.ts';
+import { figure, type Notation } from '../measure/index.ts';
 import { type Box, overlap } from './boxes.ts';
 import type { FigureMark, Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
@@ -83,10 +83,10 @@ function lineMarks({ a, b, side, away }: Placed, tile: Box, figures: readonly Bo
 }
 
 /** The figure beside its line, moved along or out until it touches no other figure. */
-function figureMark(placed: Placed, tile: Box, system: System, taken: readonly Box[]): FigureMark {
+function figureMark(placed: Placed, tile: Box, units: Notation, taken: readonly Box[]): FigureMark {
   const { a, b, side, away, size, type } = placed;
   const out = outward[side];
-  const parts = figure(size.saw, system);
+  const parts = figure(size.saw, units);
   const whole =
     size.from === 'none' && size.what.includes('iameter') ? `Ø ${parts.whole}`.trimEnd() : parts.whole;
   const turn = side === 'left' || side === 'right' ? 90 : 0;
@@ -103,11 +103,11 @@ function figureMark(placed: Placed, tile: Box, system: System, taken: readonly B
 }
 
 /** The size at the middle of a curve where it is measured, its figure in the line; undefined where the piece is too small for it. */
-function sizeInPlace(size: CutSize, scale: Scale, tile: Box, system: System): readonly Mark[] | undefined {
+function sizeInPlace(size: CutSize, scale: Scale, tile: Box, units: Notation): readonly Mark[] | undefined {
   if (size.what !== 'middleLength') return undefined;
   const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
   const at: Spot = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-  const words = sawFigure(at, figure(size.saw, system), { sizes: inPlaceFigure });
+  const words = sawFigure(at, figure(size.saw, units), { sizes: inPlaceFigure });
   const [wide, high] = textSize(words);
   const upright = Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0]);
   const [along, across] = upright ? [high, wide] : [wide, high];
@@ -127,15 +127,15 @@ const inPlaceFigure = [16, 13] as const;
 const oddFigure = [18, 15] as const;
 
 /** Up to eight sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
-export function sizeMarks(cut: Cut, scale: Scale, tile: Box, system: System): readonly Mark[] {
+export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Box[] = [tile];
-  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, tile, system)] as const));
+  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, tile, units)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
   const outside = { ...cut, sizes: cut.sizes.filter((size) => !inPlace.get(size)) };
   const sizes = placeSizes(outside, scale, tile);
   for (const placed of sizes) {
-    const words = figureMark(placed, tile, system, taken);
+    const words = figureMark(placed, tile, units, taken);
     taken.push(textBox(words));
     marks.push(words);
   }

@@ -63,7 +63,7 @@ export function drawBase(surface: PacketSurface, options: DrawOptions & { readon
     ...(base?.joints ?? []).flatMap(({ from, to }) => doubleLine([toPaper(scale, from), toPaper(scale, to)])),
     ...(base?.cracks ?? []).flatMap((crack) => crackMarks(crack, scale)),
   ];
-  const readings = readingMarks(surface, scale, options.system);
+  const readings = readingMarks(surface, scale, options);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const drawn = [...room, ...readings];
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });

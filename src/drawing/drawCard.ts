@@ -43,7 +43,7 @@ export function drawCard(
     ...edgeMarks(cut, scale),
     ...arcMarks(cut, scale),
     ...drillMarks(cut, scale),
-    ...sizeMarks(cut, scale, box, options.system),
+    ...sizeMarks(cut, scale, box, options),
   ]);
   return penSvg(marks, { id: options.id, label: options.label, widthMm, heightMm, ratio: options.ratio });
 }

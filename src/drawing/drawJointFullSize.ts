@@ -23,7 +23,7 @@ export function drawJointFullSize(joint: Ticks, options: DrawOptions): Drawing {
     ...tile(0, width),
     ...tile(width + gap, width + gap),
     ...dimensionLine([width, height], [width + gap, height], 3),
-    text([width + gap / 2, height + 6.5], printLength(joint, options.system), {}),
+    text([width + gap / 2, height + 6.5], printLength(joint, options), {}),
   ]);
   return penSvg(marks, { id: options.id, label: options.label, ratio: 1, ...size });
 }

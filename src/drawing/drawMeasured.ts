@@ -55,12 +55,12 @@ interface Placed {
 }
 
 /** Readings between two corners, all of them or their mean where the line is short, with where those lie on the paper. */
-function placed(surface: PacketSurface, scale: Scale, { system }: DrawOptions): readonly Placed[] {
+function placed(surface: PacketSurface, scale: Scale, options: DrawOptions): readonly Placed[] {
   const at = new Map(cornersOf(surface).map(({ name, at }) => [name, toPaper(scale, at)]));
   return surface.adjustment.readings.flatMap((reading): readonly Placed[] => {
     const [from, to] = reading.id.split('-').map((name) => at.get(name));
     if ((reading.kind !== 'wall' && reading.kind !== 'diagonal') || !from || !to) return [];
-    const said = (one: number) => printLength(one, system, { feet: true });
+    const said = (one: number) => printLength(one, options, { feet: true });
     const words = reading.read.map(said).join(' · ');
     const fits = textWidth(words, sizes.name) < Math.hypot(to[0] - from[0], to[1] - from[1]);
     return [{ reading, ends: [from, to], words: fits ? words : said(reading.mean) }];

@@ -72,7 +72,8 @@ export function drawSection(packet: SectionOf, options: DrawOptions & { readonly
   const ratio = [1, 2, 4].find((one) => high * mmPerTick(one) <= mostHigh) ?? 8;
   const widest = options.widest ?? mostWide;
   const linesAt = (size: number) => {
-    const look = { perTick: mmPerTick(ratio), size, system: options.system };
+    const { system, decimal } = options;
+    const look = { perTick: mmPerTick(ratio), size, system, decimal };
     const parts = partsOf(packet, options, look);
     return { lines: inLines(parts, widest), together: inLines(parts.slice(0, 2), widest).length === 1 };
   };

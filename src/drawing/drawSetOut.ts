@@ -74,7 +74,7 @@ function borderMarks({ border, inlays = [] }: PacketSurface, scale: Scale): read
 
 /** Everything but names of obstacles, each layer keeping clear of those before; and the sizes that found no place. */
 function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions) {
-  const { system, say } = options;
+  const { say } = options;
   const first = firstPiece(surface);
   const chalk = surface.chalk.lines.flatMap((line) => chalkLine(line, scale));
   const room: readonly Mark[] = [
@@ -97,7 +97,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   const lined = [...bare, ...firstName(surface, scale, taken(bare))];
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
-  const checked = [...sized, ...threeFourFive(surface, scale, system, taken(sized))];
+  const checked = [...sized, ...threeFourFive(surface, scale, options, taken(sized))];
   const further = [...checked, ...furtherSizes(surface, scale, options, taken(checked))];
   const marks = [...further, ...movementWords(surface, scale, say, { box: paper, taken: taken(further) })];
   return { marks, moved: sizes.moved };

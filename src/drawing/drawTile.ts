@@ -27,8 +27,8 @@ export function drawTile(tile: TileSides, options: DrawOptions): Drawing {
       line: 'factory',
     },
     ...arrow([width * 0.2, height / 2], [width * 0.8, height / 2]),
-    ...dimension([0, 0], [width, 0], -5, printLength(tile.length, system)),
-    ...dimension([0, 0], [0, height], 5, printLength(tile.width, system)),
+    ...dimension([0, 0], [width, 0], -5, printLength(tile.length, options)),
+    ...dimension([0, 0], [0, height], 5, printLength(tile.width, options)),
   ]);
   return penSvg(marks, { id: options.id, label: options.label, ratio, ...size });
 }

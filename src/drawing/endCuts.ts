@@ -1,6 +1,6 @@
 import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
 import { laidEnds } from '../layout/start/laidEnds.ts';
-import { printLength, type System, sawDown, type Ticks } from '../measure/index.ts';
+import { type Notation, printLength, sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
@@ -68,7 +68,7 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     const size = cutAtCurve(surface, wall, direction(turn)) ?? straight.size;
     return {
       words: print.say('drawing.endCut', {
-        size: printLength(sawDown(size, print.step), print.system),
+        size: printLength(sawDown(size, print.step), print),
         percent: Math.round((100 * size) / of),
       }),
       wall: toPaper(scale, wall),
@@ -78,8 +78,7 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
 }
 
 /** How end cuts are put into words. */
-export interface EndCutPrint {
-  readonly system: System;
+export interface EndCutPrint extends Notation {
   readonly step: Ticks;
   readonly say: Say;
 }

@@ -1,9 +1,9 @@
 import type { ChalkLine } from '../layout/Layout.ts';
-import { printLength, type System, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { grow, overlap, segmentMeets } from './boxes.ts';
 import { firstApart } from './firstFree.ts';
 import type { Mark, Spot, TextMark } from './Mark.ts';
+import { printSize, type SizePrint } from './printSize.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, flag, move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
@@ -42,13 +42,13 @@ function furtherLine(line: ChalkLine, scale: Scale, taken: Taken): readonly Mark
 export function furtherSizes(
   surface: PacketSurface,
   scale: Scale,
-  { system, step }: { readonly system: System; readonly step?: Ticks },
+  print: SizePrint,
   taken: Taken,
 ): readonly Mark[] {
   const marks: Mark[] = [];
   for (const line of surface.chalk.further ?? [])
     for (const mark of line.marks) {
-      const words = printLength(mark.distance, system, { feet: true, ...(step ? { finest: step } : {}) });
+      const words = printSize(mark.distance, print);
       const far = mark.at === line.from ? line.to : line.from;
       const tries = placesAlong(toPaper(scale, mark.at), toPaper(scale, far), words);
       const now = { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] };

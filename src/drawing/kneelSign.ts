@@ -57,14 +57,30 @@ function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box,
   return clear ?? roomy[0] ?? all[0] ?? last;
 }
 
-/** Where the sign may stand outside a doorway: the word from its middle and off its line, the knees along it, in mm. */
-function placesOutside(half: number): readonly { word: Spot; knees: number }[] {
+/** Where the word and the knees stand outside a doorway: from its middle and off its line, in mm. */
+interface PlaceOutside {
+  readonly word: Spot;
+  readonly knees: Spot;
+}
+
+/** How far two knees reach to both sides, and off whose line they touch it, in mm. */
+const reach = 3.6;
+const byLine = 3;
+/** How far the sign may be moved along the doorway where it stands past its words, in mm. */
+const slides = [0, 10, -10, 20, -20, 30, -30];
+
+/** The knees by the line and the word past them, then both in a row past the words of the doorway. */
+function placesOutside(half: number): readonly PlaceOutside[] {
   const [beside, past] = [half + 3, 15];
+  const apart = half + reach + 1.5;
   return [
-    { word: [beside, 7.5], knees: beside },
-    { word: [-beside, 7.5], knees: -beside },
+    { word: [beside, 7.5], knees: [beside, byLine] },
+    { word: [-beside, 7.5], knees: [-beside, byLine] },
     ...[7.5, 10.5].flatMap((off) =>
-      [6, -6, past, -past].map((knees) => ({ word: [0, off] as const, knees })),
+      [6, -6, past, -past].map((by): PlaceOutside => ({ word: [0, off], knees: [by, byLine] })),
+    ),
+    ...[7.5, 9, 10.5].flatMap((off) =>
+      slides.map((by): PlaceOutside => ({ word: [by + reach, off], knees: [by + reach - apart, off] })),
     ),
   ];
 }
@@ -88,7 +104,7 @@ function kneelOutside(
   const at = ([by, off]: Spot) => move(move(middle, along, by), out, off);
   const signs = placesOutside(textWidth(word, sizes.note) / 2).map(
     ({ word: spot, knees }): readonly Mark[] => [
-      ...[-2, 2].map((by) => knee(at([knees + by, 3]))),
+      ...[-2, 2].map((by) => knee(at([knees[0] + by, knees[1]]))),
       text(at(spot), word, { turn, clear: 'none' }),
     ],
   );

@@ -1,5 +1,6 @@
+import type { Point } from '../geometry/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { boxOf, boxRound, overlap } from './boxes.ts';
+import { boxRound, overlap } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart, firstFree } from './firstFree.ts';
 import type { LineName } from './lineStyles.ts';
@@ -53,14 +54,28 @@ export function obstacleMarks(surface: PacketSurface, scale: Scale): readonly Ma
   );
 }
 
-/** Names of the corners by where they stand: the first letter of an edge `A-B` is its `from`. */
-export function cornersOf(
-  surface: PacketSurface,
-): readonly { readonly name: string; readonly at: readonly [number, number] }[] {
-  return surface.edges.flatMap(({ id, from }) => {
-    const found = /^([^-:.]+)-[^-:.]+$/.exec(id);
-    return found ? [{ name: found[1]!, at: from }] : [];
+/** A corner of the room: its name, where it stands, and the walls that meet there, the one that ends there first. */
+interface Corner {
+  readonly name: string;
+  readonly at: Point;
+  readonly walls: readonly PacketEdge[];
+}
+
+/** The corners of the room: the first letter of an edge `A-B` is its `from`. */
+export function cornersOf(surface: PacketSurface): readonly Corner[] {
+  return surface.edges.flatMap((edge) => {
+    const found = /^([^-:.]+)-[^-:.]+$/.exec(edge.id);
+    const [x, y] = edge.from;
+    const before = roomEdges(surface).filter(({ to }) => to[0] === x && to[1] === y);
+    return found ? [{ name: found[1]!, at: edge.from, walls: [...before, edge] }] : [];
   });
+}
+
+/** Straight out of a corner, between its walls, in radians on the paper: the room lies to their left. */
+function outOf({ walls }: Corner, scale: Scale): number {
+  const outs = walls.map(({ from, to }) => angleTo(toPaper(scale, from), toPaper(scale, to)) - Math.PI / 2);
+  const sum = (of: (angle: number) => number) => outs.reduce((all, angle) => all + of(angle), 0);
+  return Math.atan2(sum(Math.sin), sum(Math.cos));
 }
 
 /** Turns from straight out, in radians, by which a corner's letter may stand clear of what is there, the least first. */
@@ -72,12 +87,11 @@ export function cornerLetters(
   scale: Scale,
   there: readonly Mark[] = [],
 ): readonly Mark[] {
-  const box = boxOf(surface.outline.map((point) => toPaper(scale, point)));
-  const middle: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
-  return cornersOf(surface).map(({ name, at }) => {
-    const spot = toPaper(scale, at);
+  return cornersOf(surface).map((corner) => {
+    const spot = toPaper(scale, corner.at);
+    const out = outOf(corner, scale);
     const tries = letterTurns.map((turn) =>
-      text(move(spot, angleTo(middle, spot) + turn, 4.5), name, { size: sizes.note, weight: 700 }),
+      text(move(spot, out + turn, 4.5), corner.name, { size: sizes.note, weight: 700 }),
     );
     return firstApart(tries, { boxes: takenBy(there).boxes, lines: [] }) ?? tries[0]!;
   });

@@ -1,9 +1,9 @@
 import { type Point, unitAlong } from '../geometry/index.ts';
 import type { ChalkLine, ChalkMark } from '../layout/Layout.ts';
-import { printLength, type System, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { firstApart } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
+import { printSize, type SizePrint } from './printSize.ts';
 import { cornersOf, roomEdges } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, arrowHead, flag, move } from './signs.ts';
@@ -37,12 +37,12 @@ interface Running {
 export function runningSizes(
   surface: PacketSurface,
   scale: Scale,
-  { system, step }: { readonly system: System; readonly step?: Ticks },
+  print: SizePrint,
   takenWith: (marks: readonly Mark[]) => Taken,
 ): { readonly marks: readonly Mark[]; readonly moved: readonly MovedSize[] } {
   const marks: Mark[] = [];
   const moved: MovedSize[] = [];
-  for (const running of runnings(surface, scale, system, step)) {
+  for (const running of runnings(surface, scale, print)) {
     const { along, words } = runningSize(running, takenWith(marks));
     marks.push(...along);
     if (words) {
@@ -58,7 +58,7 @@ export function runningSizes(
 
 const LETTERS = 'abcdefghijklm';
 
-function runnings(surface: PacketSurface, scale: Scale, system: System, step?: Ticks): readonly Running[] {
+function runnings(surface: PacketSurface, scale: Scale, print: SizePrint): readonly Running[] {
   const walls = new Set(roomEdges(surface));
   const letters = new Set(cornersOf(surface).map(({ name }) => name));
   const all = [...surface.chalk.lines]
@@ -68,7 +68,7 @@ function runnings(surface: PacketSurface, scale: Scale, system: System, step?: T
     const edge = surface.edges.find(({ id }) => id === mark.edge);
     if (!edge) return [];
     const along = angleTo(toPaper(scale, edge.from), toPaper(scale, edge.to));
-    const size = printLength(mark.distance, system, { feet: true, ...(step ? { finest: step } : {}) });
+    const size = printSize(mark.distance, print);
     return {
       line: name,
       edge: mark.edge,

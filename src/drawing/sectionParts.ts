@@ -1,5 +1,5 @@
 import type { Layer } from '../job/Job.ts';
-import { printLength, type System, type Ticks } from '../measure/index.ts';
+import { type Notation, printLength, type Ticks } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Fill } from './hatches.ts';
 import { keepApart } from './keepApart.ts';
@@ -12,10 +12,9 @@ import { path, sizes, text } from './text.ts';
 export type SectionOf = Pick<Packet, 'base' | 'heights'>;
 
 /** How a section is drawn: mm of paper for a tick, size of its words. */
-export interface SectionLook {
+export interface SectionLook extends Notation {
   readonly perTick: number;
   readonly size: number;
-  readonly system: System;
 }
 
 /** Width of a column, where its words begin, and the least distance of two lines of words, in mm. */
@@ -67,7 +66,7 @@ function bandMarks(
     }),
     ...(gone && top - bottom > 1.5 ? cross([column / 2, middle], Math.min(3, (top - bottom) / 2)) : []),
     path([[column, middle], [column + words - 1, level]], 'leader'), // biome-ignore format: two ends
-    text([column + words, level], `${layer.name} ${printLength(layer.thickness, look.system)}`, {
+    text([column + words, level], `${layer.name} ${printLength(layer.thickness, look)}`, {
       size: look.size,
       anchor: 'start',
     }),
@@ -108,7 +107,7 @@ export function heightMarks({ heights }: SectionOf, face: number, look: SectionL
     return [
       path([[-6, y], [column + 2, y]], 'opening'), // biome-ignore format: two ends
       path([[-7.5, levels[i]!], [-6, y]], 'leader'), // biome-ignore format: two ends
-      text([-8, levels[i]!], `${name} ${after > 0 ? '+' : ''}${printLength(after, look.system)}`, {
+      text([-8, levels[i]!], `${name} ${after > 0 ? '+' : ''}${printLength(after, look)}`, {
         size: look.size,
         anchor: 'end',
       }),
@@ -132,7 +131,7 @@ export function undercutBlock(
     rectangle([3, top], block - 6, jambHigh, { fill: 'cut' }),
     ...[3, block - 3].map((x) => path([[x, top], [x, top + jambHigh]], 'fixture')), // biome-ignore format: two ends
     path([[1, top], [block - 1, top]], 'sawn'), // biome-ignore format: two ends
-    text([block + 2, (floor + top) / 2], printLength(heights.undercut, look.system), {
+    text([block + 2, (floor + top) / 2], printLength(heights.undercut, look), {
       size: sizes.note,
       weight: 700,
       anchor: 'start',

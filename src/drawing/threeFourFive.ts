@@ -1,5 +1,5 @@
 import { type Point, pointInRing } from '../geometry/index.ts';
-import { printLength, type System } from '../measure/index.ts';
+import { type Notation, printLength } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { firstFree } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -43,7 +43,7 @@ const between = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 
 export function threeFourFive(
   surface: PacketSurface,
   scale: Scale,
-  system: System,
+  units: Notation,
   taken: Taken,
 ): readonly Mark[] {
   const { legs, diagonal } = surface.chalk.check;
@@ -59,7 +59,7 @@ export function threeFourFive(
       [0, 6, -6, 12, -12, 20, -20].map((shift) =>
         text(
           move(move(between(p, q), angle, shift), angle + Math.PI / 2, off),
-          printLength(length, system, { feet: true }),
+          printLength(length, units, { feet: true }),
           { turn, clear: 'all' },
         ),
       ),

@@ -1,6 +1,7 @@
 import ical from 'ical-generator';
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Say } from '../drawing/index.ts';
+import { hoursAndMinutes } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 
 /** Minutes that a mere moment, such as "walk from here on", takes up in a calendar. */
@@ -21,7 +22,7 @@ function eventOf({ job }: Packet, entry: CalendarEntry, i: number, say: Say) {
     stamp: localTime(`${job.date}T00:00`),
     summary: `${job.title}: ${summary}`,
     location: job.place,
-    description: entry.hours ? say('calendar.wait', { hours: entry.hours }) : '',
+    description: entry.hours ? say('calendar.wait', hoursAndMinutes(entry.hours)) : '',
   };
 }
 

@@ -1,3 +1,4 @@
+import { type Notation, notationOf, withMark } from './Notation.ts';
 import { sawDown, sawNearest } from './saw.ts';
 import { type System, TICKS_PER_64TH, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from './Ticks.ts';
 
@@ -23,10 +24,12 @@ export interface Grid {
  * @example figure(61976, 'inches') //=> {whole: '7', numerator: '5', denominator: '8', unit: 'in'}
  * @example figure(2540, 'inches') //=> {whole: '', numerator: '5', denominator: '16', unit: 'in'}
  * @example figure(92640, 'mm') //=> {whole: '289.5', unit: 'mm'}
+ * @example figure(92640, { system: 'mm', decimal: ',' }) //=> {whole: '289,5', unit: 'mm'}
  */
-export function figure(ticks: Ticks, system: System, grid: Grid = {}): Figure {
-  const shown = onGrid(ticks, system, grid);
-  return system === 'mm' ? millimetres(shown) : inches(shown);
+export function figure(ticks: Ticks, units: System | Notation, grid: Grid = {}): Figure {
+  const notation = notationOf(units);
+  const shown = onGrid(ticks, notation.system, grid);
+  return notation.system === 'mm' ? millimetres(shown, notation) : inches(shown);
 }
 
 /**
@@ -40,10 +43,10 @@ export function onGrid(ticks: Ticks, system: System, grid: Grid): Ticks {
   return grid.round === 'down' ? sawDown(ticks, finest) : sawNearest(ticks, finest);
 }
 
-function millimetres(ticks: Ticks): Figure {
+function millimetres(ticks: Ticks, notation: Notation): Figure {
   // A tick is 0.003125 mm, so six decimals hold any length; the zeros behind are cut off.
   const digits = (Math.abs(ticks) / TICKS_PER_MM).toFixed(6).replace(/\.?0+$/, '');
-  return { whole: (ticks < 0 ? '−' : '') + digits, unit: 'mm' };
+  return { whole: (ticks < 0 ? '−' : '') + withMark(digits, notation), unit: 'mm' };
 }
 
 function inches(ticks: Ticks): Figure {

@@ -1,3 +1,4 @@
+import { type Notation, notationOf, withMark } from './Notation.ts';
 import { M2_PER_SQ_FT } from './readArea.ts';
 import type { System } from './Ticks.ts';
 
@@ -7,6 +8,9 @@ import type { System } from './Ticks.ts';
  * @example printArea(5.04, 'mm') //=> '5.04 m²'
  * @example printArea(5.04, 'inches') //=> '54.3 sq ft'
  */
-export function printArea(areaM2: number, system: System): string {
-  return system === 'mm' ? `${areaM2.toFixed(2)} m²` : `${(areaM2 / M2_PER_SQ_FT).toFixed(1)} sq ft`;
+export function printArea(areaM2: number, units: System | Notation): string {
+  const notation = notationOf(units);
+  return notation.system === 'mm'
+    ? `${withMark(areaM2.toFixed(2), notation)} m²`
+    : `${withMark((areaM2 / M2_PER_SQ_FT).toFixed(1), notation)} sq ft`;
 }

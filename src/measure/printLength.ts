@@ -1,4 +1,5 @@
 import { type Figure, figure, type Grid, onGrid } from './figure.ts';
+import { type Notation, notationOf } from './Notation.ts';
 import { type System, TICKS_PER_FOOT, type Ticks } from './Ticks.ts';
 
 /** How a length is printed; the grid is 1/64 in or 0.1 mm, to the nearest, unless told otherwise. */
@@ -15,15 +16,17 @@ export interface LengthStyle extends Grid {
  * @example printLength(61976, 'inches') //=> '7 5/8 in'
  * @example printLength(798576, 'inches', {feet: true}) //=> '8 ft 2 1/4 in'
  * @example printLength(92640, 'mm') //=> '289.5 mm'
+ * @example printLength(92640, { system: 'mm', decimal: ',' }) //=> '289,5 mm'
  * @example printLength(-508, 'inches', {unit: false}) //=> '−1/16'
  * @example printLength(62000, 'inches', {finest: 508, round: 'down'}) //=> '7 5/8 in'
  */
-export function printLength(ticks: Ticks, system: System, style: LengthStyle = {}): string {
+export function printLength(ticks: Ticks, units: System | Notation, style: LengthStyle = {}): string {
+  const { system } = notationOf(units);
   const shown = onGrid(ticks, system, style);
   const unit = style.unit ?? true;
   if (style.feet && unit && system === 'inches' && Math.abs(shown) >= TICKS_PER_FOOT)
     return feetAndInches(shown);
-  const parts = figure(shown, system, { finest: 1 });
+  const parts = figure(shown, units, { finest: 1 });
   return unit ? `${digits(parts)} ${parts.unit}` : digits(parts);
 }
 

@@ -1,3 +1,4 @@
+import { type Notation, notationOf } from './Notation.ts';
 import { printDecimal } from './printDecimal.ts';
 import { KG_PER_LB } from './readMass.ts';
 import type { System } from './Ticks.ts';
@@ -8,6 +9,9 @@ import type { System } from './Ticks.ts';
  * @example printMass(22.6796185, 'inches') //=> '50 lb'
  * @example printMass(22.6796185, 'mm') //=> '22.7 kg'
  */
-export function printMass(massKg: number, system: System): string {
-  return system === 'mm' ? `${printDecimal(massKg, 1)} kg` : `${printDecimal(massKg / KG_PER_LB, 1)} lb`;
+export function printMass(massKg: number, units: System | Notation): string {
+  const { system, decimal } = notationOf(units);
+  return system === 'mm'
+    ? `${printDecimal(massKg, 1, decimal)} kg`
+    : `${printDecimal(massKg / KG_PER_LB, 1, decimal)} lb`;
 }

@@ -1,3 +1,4 @@
+import { type Notation, notationOf } from './Notation.ts';
 import { printDecimal } from './printDecimal.ts';
 import { LITRES_PER_GALLON } from './readVolume.ts';
 import type { System } from './Ticks.ts';
@@ -8,8 +9,9 @@ import type { System } from './Ticks.ts';
  * @example printVolume(3.785411784, 'inches') //=> '1 gal'
  * @example printVolume(3.785411784, 'mm') //=> '3.79 L'
  */
-export function printVolume(litres: number, system: System): string {
+export function printVolume(litres: number, units: System | Notation): string {
+  const { system, decimal } = notationOf(units);
   return system === 'mm'
-    ? `${printDecimal(litres, 2)} L`
-    : `${printDecimal(litres / LITRES_PER_GALLON, 2)} gal`;
+    ? `${printDecimal(litres, 2, decimal)} L`
+    : `${printDecimal(litres / LITRES_PER_GALLON, 2, decimal)} gal`;
 }

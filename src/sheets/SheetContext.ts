@@ -1,5 +1,13 @@
-import { type Figure, figure, printDecimal, printLength, type Ticks } from '../measure/index.ts';
+import {
+  type Figure,
+  figure,
+  type Notation,
+  printDecimal,
+  printLength,
+  type Ticks,
+} from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
+import { decimalMark } from './decimalMark.ts';
 import type { Say } from './SheetView.ts';
 
 /** What every sheet needs at hand: the packet, the words of its language, and lengths, dates and money as this job prints them. */
@@ -9,6 +17,8 @@ export interface SheetContext {
   readonly say: Say;
   /** The crew's second language, on sheets for the crew. */
   readonly second?: { readonly lang: string; readonly say: Say };
+  /** The units of the job and the decimal mark of the sheet's language: how words, tables and drawings write figures. */
+  readonly units: Notation;
   /** `7 5/8 in`, `289.5 mm`. */
   readonly length: (ticks: Ticks) => string;
   /** `8 ft 2 1/4 in` in inch jobs, millimetres otherwise. */
@@ -19,7 +29,7 @@ export interface SheetContext {
   readonly date: (iso: string) => string;
   /** `Tue 9 Mar, 15:00`. */
   readonly time: (iso: string) => string;
-  /** `0.85`: a number to so many decimals at most, one unless told, marked as lengths are. */
+  /** `0.85`: a number to so many decimals at most, one unless told; `0,85` in Spanish. */
   readonly number: (value: number, digits?: number) => string;
 }
 
@@ -39,8 +49,9 @@ export function sheetContext(
   first: { readonly lang: string; readonly say: Say },
   second?: { readonly lang: string; readonly say: Say },
 ): SheetContext {
-  const { system } = packet.spec.print;
   const { lang, say } = first;
+  const { system } = packet.spec.print;
+  const units = { system, decimal: decimalMark(lang) };
   const day = new Intl.DateTimeFormat(lang, {
     weekday: 'short',
     day: 'numeric',
@@ -59,12 +70,12 @@ export function sheetContext(
     lang,
     say,
     ...(second ? { second } : {}),
-    length: (ticks) => printLength(ticks, system),
-    longLength: (ticks) => printLength(ticks, system, { feet: system === 'inches' }),
-    figure: (ticks) => figure(ticks, system),
+    units,
+    length: (ticks) => printLength(ticks, units),
+    longLength: (ticks) => printLength(ticks, units, { feet: system === 'inches' }),
+    figure: (ticks) => figure(ticks, units),
     date: (iso) => shortDate(day, iso),
     time: (iso) => `${shortDate(clock, iso)}, ${iso.slice(11, 16)}`,
-    // With the point of the sizes in every language: two decimal marks on one page are misread.
-    number: (value, digits = 1) => printDecimal(value, digits),
+    number: (value, digits = 1) => printDecimal(value, digits, units.decimal),
   };
 }

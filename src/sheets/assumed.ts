@@ -1,3 +1,4 @@
+import { asMarked } from './asMarked.ts';
 import { bothTongues } from './bothTongues.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -14,7 +15,7 @@ export const assumed: Sheet = {
       data: {
         defaults: context.packet.defaults.map(({ path, figures }) => ({
           path,
-          value: String(figures.value ?? ''),
+          value: asMarked(String(figures.value ?? ''), context.units.decimal),
         })),
         limits: reasons(context),
         standards: context.packet.limits.some(({ mark }) => mark === REPORTED),

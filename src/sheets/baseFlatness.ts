@@ -1,8 +1,8 @@
 import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
-import { printVolume } from '../measure/index.ts';
+import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import { CHECK_AREA, flatnessClass, straightedgeChecks } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
@@ -20,13 +20,22 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       shortGap: length(asked.shortGap),
       shortOver: longLength(asked.shortOver),
     }),
-    checkCount: say('sheet.base-sheet.checks', { count: straightedgeChecks(surface.areaM2) }),
+    checkCount: say('sheet.base-sheet.checks', {
+      count: straightedgeChecks(surface.areaM2),
+      area: checkArea(context),
+    }),
     spots: flatness ? flatness.under.map((under) => spotRow(context, surface, under)) : [],
     kept: flatness
       ? say('sheet.base-sheet.kept', { class: flatness.class, range: length(flatness.range) })
       : '',
     fill: flatness ? fillLines(context, flatness) : [],
   };
+}
+
+/** Floor for one straightedge check, in the units of the job. */
+function checkArea({ units, number }: SheetContext): string {
+  const squareFeet = CHECK_AREA.value;
+  return units.system === 'mm' ? `${number(squareFeet * M2_PER_SQ_FT)} m²` : `${number(squareFeet)} sq ft`;
 }
 
 function spotRow(
@@ -55,18 +64,18 @@ function spotRow(
   };
 }
 
-function fillLines({ packet, say, length }: SheetContext, flatness: Flatness): readonly string[] {
-  const { system } = packet.spec.print;
+function fillLines({ packet, say, length, units }: SheetContext, flatness: Flatness): readonly string[] {
+  const metric = { ...units, system: 'mm' } as const;
   const bag = packet.base.fillBagLitres;
   const line = (code: string, mean: number, litres: number, bags: number | undefined) =>
     say(`sheet.base-sheet.${code}`, {
       mean: length(mean),
       volume:
-        system === 'mm'
-          ? printVolume(litres, 'mm')
-          : `${printVolume(litres, system)} (${printVolume(litres, 'mm')})`,
+        units.system === 'mm'
+          ? printVolume(litres, units)
+          : `${printVolume(litres, units)} (${printVolume(litres, metric)})`,
       bags: bags ?? 0,
-      bag: bag === undefined ? '' : printVolume(bag, system),
+      bag: bag === undefined ? '' : printVolume(bag, units),
     });
   return [
     line('patch', flatness.patchMean, flatness.patchLitres, flatness.patchBags),

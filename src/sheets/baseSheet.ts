@@ -39,7 +39,7 @@ const MOST_BESIDE = 8;
 const KEY_MM = 46;
 
 function basePage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
-  const { packet, say } = context;
+  const { packet, say, units } = context;
   const { system, paper } = packet.spec.print;
   const found = foundRows(context, surface, i === 0);
   const house = i === 0 ? ofTheHouse(context) : { stops: [], goes: [], checks: [] };
@@ -54,7 +54,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
     label: say('sheet.base-sheet.drawing', { name: surface.name }),
-    system,
+    ...units,
     say,
     space: { ...space, heightMm: Math.max(space.heightMm, DRAWING_LEAST_MM) },
   });
@@ -63,7 +63,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       drawing: drawing.svg,
-      bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
+      bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
       units: surface.base?.readings.length ? say(`sheet.base-sheet.readings.${system}`) : '',
       found,
       aside: drawing.widthMm + KEY_MM <= space.widthMm,

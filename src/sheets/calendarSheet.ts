@@ -1,4 +1,5 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
+import { hoursAndMinutes } from '../measure/index.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -19,7 +20,7 @@ function calendarRow({ say, time }: SheetContext, entry: CalendarEntry) {
     from: time(entry.from),
     to: entry.to ? time(entry.to) : '',
     what: say(`calendar.${entry.code}`, { zone: entry.zone ?? 0, hours: entry.hours ?? 0 }),
-    wait: entry.hours ? say('calendar.wait', { hours: entry.hours }) : '',
+    wait: entry.hours ? say('calendar.wait', hoursAndMinutes(entry.hours)) : '',
     source: saySource(say, entry.source),
   };
 }

@@ -41,11 +41,11 @@ export const careSheet: Sheet = {
 /** Cautions for those who live there; what the saw and wet mortar do concerns the crew. */
 const OWNERS: ReadonlySet<string> = new Set(['caution.asbestos', 'caution.lead', 'caution.licensed']);
 
-function dropTest({ say, packet }: SheetContext): string {
+function dropTest({ say, units }: SheetContext): string {
   return drawDropTest({
     id: 'drop-test',
     label: say('sheet.care-sheet.test'),
-    system: packet.spec.print.system,
+    ...units,
     say,
   }).svg;
 }

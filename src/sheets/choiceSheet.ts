@@ -41,14 +41,13 @@ function choicePage(
   choice: PacketChoice,
   i: number,
 ): SheetPage {
-  const { packet, say, date } = context;
-  const { system } = packet.spec.print;
+  const { packet, say, date, units } = context;
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
   const drawings = [own, choice].map(({ pieces }, k) =>
     drawChoice(surface, pieces, {
       id: `choice-${i + 1}-${k + 1}`,
       label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
-      system,
+      ...units,
       say,
       space: halfPage(context),
     }),

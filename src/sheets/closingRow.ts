@@ -8,9 +8,8 @@ import type { SheetContext } from './SheetContext.ts';
  * Every figure is printed down to 1/64 in or 0.1 mm; only the last gap and the sum carry less than that, so the printed row
  * closes as printed.
  */
-export function closingRow({ say, packet }: Pick<SheetContext, 'say' | 'packet'>, row: Row): string {
-  const { system } = packet.spec.print;
-  const text = (ticks: number) => printLength(ticks, system, { round: 'down', unit: false });
+export function closingRow({ say, units }: Pick<SheetContext, 'say' | 'units'>, row: Row): string {
+  const text = (ticks: number) => printLength(ticks, units, { round: 'down', unit: false });
   const pieces = runs(row.terms.filter((term) => term.what === 'piece')).map(({ count, saw }) =>
     count > 1 ? `${count} × ${text(saw)}` : text(saw),
   );

@@ -56,12 +56,12 @@ function spansOf({ widthMm, heightMm }: Space, limit: Space): readonly ('wide' |
   ];
 }
 
-function card({ packet, say }: SheetContext, surface: PacketSurface, cut: Cut, ratio: number) {
+function card({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut, ratio: number) {
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const drawing = drawCard(cut, tile, {
     id: `card-${surface.name}-${cut.number}`,
     label: say('sheet.hard-cuts.drawing', { number: cut.number }),
-    system: packet.spec.print.system,
+    ...units,
     say,
     ratio,
   });

@@ -13,13 +13,13 @@ export const heights: Sheet = {
   bundles: ['office', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const { packet, say, length } = context;
-    const { system, paper } = packet.spec.print;
+    const { packet, say, length, units } = context;
+    const { paper } = packet.spec.print;
     if (packet.layers.length === 0) return [];
     const drawing = drawSection(packet, {
       id: 'section',
       label: say('sheet.heights.drawing'),
-      system,
+      ...units,
       say,
       widest: Math.floor(pageSpace(paper, 'portrait').widthMm) - 2,
     });

@@ -39,12 +39,11 @@ function whoAndWhat({ packet, say, date }: SheetContext) {
 
 /** Tile, joint, gap, undercut, direction: what everyone on the floor must have in his head. */
 function fiveFigures(context: SheetContext) {
-  const { packet, say, figure, length } = context;
-  const { system } = packet.spec.print;
+  const { packet, say, figure, length, units } = context;
   const tile = packet.spec.tiles[0]!;
   const surface = packet.surfaces[0]!;
   const gap = Math.min(...surface.edges.map((edge) => edge.gap));
-  const options = (id: string, label: string) => ({ id, label, system, say });
+  const options = (id: string, label: string) => ({ id, label, ...units, say });
   return {
     tile: {
       name: tile.name,

@@ -41,10 +41,10 @@ const KEY_PLAN = { widthMm: 60, heightMm: 30 } as const;
 const PART_KEY_MM = 36;
 
 function planPages(context: SheetContext, surface: PacketSurface, i: number): SheetPage[] {
-  const { packet, say } = context;
-  const { system, paper, step } = packet.spec.print;
+  const { packet, say, units } = context;
+  const { paper, step } = packet.spec.print;
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  const options = { id: `plan-${i + 1}`, label, system, say, step };
+  const options = { id: `plan-${i + 1}`, label, ...units, say, step };
   const tiles = tileKey(context, surface, surface.pieces, String(i + 1)).length > 0 ? TILE_KEY_MM : 0;
   const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + tiles + FAULT_MM * lines.length);
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
@@ -156,7 +156,6 @@ function swatches({ say }: SheetContext, surface: PacketSurface, id: string) {
   });
 }
 
-function bars({ packet, say }: SheetContext, id: string): string {
-  const { system } = packet.spec.print;
-  return drawCheckBars({ id, label: say('drawing.bars'), system, say }).svg;
+function bars({ units, say }: SheetContext, id: string): string {
+  return drawCheckBars({ id, label: say('drawing.bars'), ...units, say }).svg;
 }

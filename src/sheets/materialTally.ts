@@ -1,5 +1,6 @@
 import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
+import { asMarked } from './asMarked.ts';
 import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -50,7 +51,7 @@ function tileCount(context: SheetContext, plan: TilePlan) {
     saved: plan.whole + plan.cut - plan.needed,
     perBox,
     proved: plan.needed === plan.bound,
-    price: plan.price === undefined ? '' : plan.price.toFixed(2),
+    price: plan.price === undefined ? '' : asMarked(plan.price.toFixed(2), context.units.decimal),
     returnable: plan.over,
   };
 }

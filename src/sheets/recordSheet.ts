@@ -28,13 +28,13 @@ export const recordSheet: Sheet = {
 const PLAN_MM = 92;
 
 /** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid({ packet, say }: SheetContext): string {
-  const { system, paper, step } = packet.spec.print;
+function planAsLaid({ packet, say, units }: SheetContext): string {
+  const { paper, step } = packet.spec.print;
   const surface = packet.surfaces[0];
   if (!surface) return '';
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: PLAN_MM };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: 'record-plan', label, system, say, step, space, outside: false }).svg;
+  return drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false }).svg;
 }
 
 function recordRows({ packet, say, length, date }: SheetContext) {

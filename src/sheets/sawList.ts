@@ -72,7 +72,7 @@ function sawLine(
   cut: Cut,
   pieces: readonly string[],
 ) {
-  const { say, figure, packet } = context;
+  const { say, figure, packet, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const marks = handMarks(cut);
   return {
@@ -82,7 +82,7 @@ function sawLine(
     icon: drawCutIcon(cut, tile, {
       id: `icon-${surface.name.replace(/[^A-Za-z0-9]+/g, '-')}-${zone.number}-${cut.number}`,
       label: say('sheet.saw-list.icon', { number: cut.number }),
-      system: packet.spec.print.system,
+      ...units,
       say,
     }).svg,
     next: cut.fences.slice(1).map((fence) => figure(fence.saw)),

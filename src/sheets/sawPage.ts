@@ -33,20 +33,20 @@ const pieceId = (i: number, piece: string) => `piece-${i + 1}-${piece}`;
 /** Whole tiles have no card of their own: they lead back to the plan. */
 const planId = (i: number) => `plan-${i + 1}`;
 
-function planOf({ packet, say }: SheetContext, surface: PacketSurface, i: number): string {
-  const { system, step } = packet.spec.print;
+function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i: number): string {
+  const { step } = packet.spec.print;
   const linkOf = ({ id, cut }: PacketPiece) => ({
     id: pieceId(i, id),
     to: cut === null ? planId(i) : cardId(i, cut),
     label: cut === null ? say('saw.whole', { piece: id }) : say('saw.cut', { piece: id, cut }),
   });
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: `saw-${i + 1}`, label, system, step, say, space, numbers: true, linkOf })
+  return drawPlan(surface, { id: `saw-${i + 1}`, label, ...units, step, say, space, numbers: true, linkOf })
     .svg;
 }
 
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {
-  const { packet, say, length } = context;
+  const { packet, say, length, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const hand = cut.hand === 'none' ? '' : ` ${say(`cut.hand.${cut.hand}`)}`;
   return {
@@ -56,7 +56,7 @@ function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: C
     drawing: drawCard(cut, tile, {
       id: `saw-card-${i + 1}-${cut.number}`,
       label: say('sheet.hard-cuts.drawing', { number: cut.number }),
-      system: packet.spec.print.system,
+      ...units,
       say,
       ratio,
     }).svg,

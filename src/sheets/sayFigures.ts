@@ -2,6 +2,7 @@ import {
   KG_PER_LB,
   LITRES_PER_GALLON,
   M2_PER_SQ_FT,
+  type Notation,
   printArea,
   printMass,
   printTemperature,
@@ -9,9 +10,10 @@ import {
   type System,
 } from '../measure/index.ts';
 import { figureKind } from '../trade/index.ts';
+import { asMarked } from './asMarked.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-type Printing = Pick<SheetContext, 'length' | 'number' | 'packet' | 'date' | 'time'>;
+type Printing = Pick<SheetContext, 'length' | 'number' | 'units' | 'date' | 'time'>;
 
 /** Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. */
 export function sayFigures(
@@ -25,21 +27,21 @@ export function sayFigures(
 
 /** One figure as printed; dates and names are text already. */
 export function sayFigure(
-  { length, number, packet, date, time }: Printing,
+  { length, number, units, date, time }: Printing,
   key: string,
   value: number | string,
 ): string | number {
-  if (typeof value === 'string') return sayText({ date, time }, value);
-  const { system } = packet.spec.print;
+  if (typeof value === 'string') return sayText({ date, time, units }, key, value);
+  const { system } = units;
   switch (figureKind(key, value)) {
     case 'length':
       return length(value);
     case 'area':
-      return printArea(value, system);
+      return printArea(value, units);
     case 'mass':
-      return printMass(value, system);
+      return printMass(value, units);
     case 'volume':
-      return sayVolume(value, system, number);
+      return sayVolume(value, units, number);
     case 'temperature':
       return printTemperature(value, system);
     case 'share':
@@ -55,10 +57,10 @@ const FL_OZ_PER_GALLON = 128;
 const QUARTS_PER_GALLON = 4;
 
 /** What is less than a gallon is sold and poured by the fluid ounce. */
-function sayVolume(litres: number, system: System, number: Printing['number']): string {
+function sayVolume(litres: number, units: Notation, number: Printing['number']): string {
   const gallons = litres / LITRES_PER_GALLON;
-  return system === 'mm' || gallons >= 1
-    ? printVolume(litres, system)
+  return units.system === 'mm' || gallons >= 1
+    ? printVolume(litres, units)
     : `${number(gallons * FL_OZ_PER_GALLON, 1)} fl oz`;
 }
 
@@ -77,8 +79,16 @@ function sayRate(key: string, value: number, system: System, number: Printing['n
   return system === 'mm' ? `${number(value, 3)} ${metric}` : `${number(value * factor, 3)} ${inches}`;
 }
 
-/** A text as it stands, but a date or a local time in the way of the sheet's language. */
-function sayText({ date, time }: Pick<SheetContext, 'date' | 'time'>, value: string): string {
+/** Texts that are figures, as the job file has them. */
+const FIGURES = new Set(['reads', 'limit']);
+
+/** A text as it stands, but a date, a local time or a figure in the way of the sheet's language. */
+function sayText(
+  { date, time, units }: Pick<SheetContext, 'date' | 'time' | 'units'>,
+  key: string,
+  value: string,
+): string {
   if (/^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(value)) return time(value);
-  return /^\d{4}-\d\d-\d\d$/.test(value) ? date(value) : value;
+  if (/^\d{4}-\d\d-\d\d$/.test(value)) return date(value);
+  return FIGURES.has(key) ? asMarked(value, units.decimal) : value;
 }

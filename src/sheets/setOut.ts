@@ -20,13 +20,13 @@ export const setOut: Sheet = {
 const BELOW_MM = 22;
 
 function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
-  const { packet, say, length } = context;
-  const { system, paper, step } = packet.spec.print;
+  const { packet, say, length, units } = context;
+  const { paper, step } = packet.spec.print;
   const { chalk } = surface;
   const drawing = drawSetOut(surface, {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
-    system,
+    ...units,
     say,
     step,
     space: bothSpaces(paper, BELOW_MM),
@@ -41,7 +41,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       drawing: drawing.svg,
-      bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), system, say }).svg,
+      bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
       tiles: tileKey(

@@ -35,12 +35,12 @@ function curvePage(
   curve: readonly CurvePoint[],
   i: number,
 ): SheetPage {
-  const { say, packet } = context;
+  const { say, units } = context;
   const drawings = curve.map(({ pieces }, k) =>
     drawChoice(surface, pieces, {
       id: `curve-${i + 1}-${k + 1}`,
       label: say('sheet.starts-curve.drawing', { number: k + 1 }),
-      system: packet.spec.print.system,
+      ...units,
       say,
       space: spaceFor(context, curve.length),
     }),

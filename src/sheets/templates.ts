@@ -19,13 +19,13 @@ export const templates: Sheet = {
   bundles: ['templates'],
   speaks: 'crew',
   make: (context) => {
-    const { packet, say } = context;
-    const { system, paper } = packet.spec.print;
+    const { packet, say, units } = context;
+    const { paper } = packet.spec.print;
     const space = { ...drawingSpace(paper, 'portrait', HEAD_MM), widthMm: WIDTHS_MM[paper] };
     const pages = packet.surfaces.flatMap((surface) =>
       surface.cuts.filter(isOdd).flatMap((cut) => pagesOf(context, surface, cut, space)),
     );
-    const bars = drawCheckBars({ id: 'bars', label: say('drawing.bars'), system, say }).svg;
+    const bars = drawCheckBars({ id: 'bars', label: say('drawing.bars'), ...units, say }).svg;
     return pages.length === 0
       ? []
       : [{ scale: '1:1', data: { pages, bars, joined: pages.some(({ of }) => of > 1) } }];
@@ -68,7 +68,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
 }
 
 function drawingsOf(
-  { packet, say }: SheetContext,
+  { say, units }: SheetContext,
   surface: PacketSurface,
   cut: Cut,
   plan: TemplatePlan,
@@ -79,7 +79,7 @@ function drawingsOf(
   const options = (id: string, label: string) => ({
     id: `${id}-${surface.name}-${cut.number}-${page + 1}`,
     label,
-    system: packet.spec.print.system,
+    ...units,
     say,
   });
   const count = cut.pieces.length > 1 ? `${cut.pieces.length} × ` : '';

@@ -106,7 +106,7 @@ function drawnOf(context: SheetContext, group: TileGroup) {
   return { ...line, tiles: line.tiles.slice(0, BESIDE), more };
 }
 
-function drawingOf({ packet, say }: SheetContext, group: TileGroup, ratio: number, i: number) {
+function drawingOf({ packet, say, units }: SheetContext, group: TileGroup, ratio: number, i: number) {
   const first = group.tiles[0]!;
   const alone = group.tiles.length === 1;
   const view: CutTileView = {
@@ -125,7 +125,7 @@ function drawingOf({ packet, say }: SheetContext, group: TileGroup, ratio: numbe
     drawing: drawCutTile(view, {
       id: `tile-${i + 1}`,
       label: say('sheet.tile-sheet.drawing', { tile: first.tile, numbers }),
-      system: packet.spec.print.system,
+      ...units,
       say,
       ratio,
     }).svg,

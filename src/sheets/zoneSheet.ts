@@ -37,8 +37,8 @@ const MOST_SHRUNK = 1.4;
 const BARS_MM = 113;
 
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
-  const { packet, say } = context;
-  const { system, paper } = packet.spec.print;
+  const { packet, say, units } = context;
+  const { paper } = packet.spec.print;
   const cuts = zoneCuts(surface, zone);
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
@@ -57,7 +57,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       plan: drawing.svg,
       counted: drawing.counted,
       bars: bars
-        ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), system, say }).svg
+        ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), ...units, say }).svg
         : '',
       ...facts(context, surface, zone),
       cuts,
@@ -90,15 +90,15 @@ function planBeside(
     : { ...beside, apart: false };
 }
 
-function planOver({ packet, say }: SheetContext, surface: PacketSurface, zone: Zone, below: number) {
-  const { system, paper } = packet.spec.print;
+function planOver({ packet, say, units }: SheetContext, surface: PacketSurface, zone: Zone, below: number) {
+  const { paper } = packet.spec.print;
   const page = pageSpace(paper, 'portrait');
   const heightMm = page.heightMm - below;
   const bars = heightMm > BARS_MM;
   const drawing = drawZone(surface, zone, {
     id: `zone-${zone.number}`,
     label: say('sheet.zone.drawing', { zone: zone.number }),
-    system,
+    ...units,
     say,
     space: bars
       ? drawingSpace(paper, 'portrait', below)

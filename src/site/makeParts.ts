@@ -1,4 +1,5 @@
 import { cautiousSay } from '../sheets/cautiousSay.ts';
+import { decimalMark } from '../sheets/decimalMark.ts';
 import { makeGallery } from '../sheets/gallery/makeGallery.ts';
 import type { SheetView } from '../sheets/SheetView.ts';
 import { cssString } from './cssString.ts';
@@ -112,7 +113,8 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
     cssString,
     site: () => ({ jobs, ...facts }),
     inlined: () => facts.inlined,
-    gallery: (lang: string) => makeGallery(cautiousSay(lang, words), gallerySystem(lang)),
+    gallery: (lang: string) =>
+      makeGallery(cautiousSay(lang, words), { system: gallerySystem(lang), decimal: decimalMark(lang) }),
     jobOf: (slug: string) => bySlug.get(slug),
     pageSheets: ({ slug, name, bundle }: Entry) => sheetsOf(bySlug.get(slug), name, bundle),
     sheetBody(slug: string, sheet: SheetView) {

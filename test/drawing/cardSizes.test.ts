@@ -18,7 +18,7 @@ function crossed(slug: string) {
     const tile = tiles.find(({ key }) => key === cut.tile)!;
     const scale = scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]);
     const reached = [...tileRing(tile), ...cut.sizes.flatMap(({ at }) => at)];
-    const marks = sizeMarks(cut, scale, boxOf(reached.map((point) => toPaper(scale, point))), print.system);
+    const marks = sizeMarks(cut, scale, boxOf(reached.map((point) => toPaper(scale, point))), print);
     const figures = marks.filter((mark) => mark.mark === 'figure');
     const lines = marks.filter((mark): mark is PathMark => mark.mark === 'path' && mark.line === 'dimension');
     return figures.flatMap((figure) =>

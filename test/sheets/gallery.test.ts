@@ -37,7 +37,7 @@ describe('the gallery of patterns', () => {
 
   // Geometry: on a unit of 8 in a repeat has 18 × 64 sq in, 12.5 of them lie on 100 sq ft.
   test('counts tiles on 100 sq ft and shares them out by number and by area', () => {
-    const four = makeGallery(words.say('en'), 'inches').find(({ id }) => id === 'fourSizes')!;
+    const four = makeGallery(words.say('en'), { system: 'inches' }).find(({ id }) => id === 'fourSizes')!;
     expect(four.tiles.map(({ count, ofTiles, ofFloor }) => [count, ofTiles, ofFloor])).toEqual([
       ['12.5', '16.7 %', '33.3 %'],
       ['25', '33.3 %', '44.4 %'],
@@ -47,7 +47,7 @@ describe('the gallery of patterns', () => {
   });
 
   test.each(words.languages)('has all its words in "%s"', (lang) => {
-    for (const { title, closes, joints, tiles } of makeGallery(words.say(lang), 'mm'))
+    for (const { title, closes, joints, tiles } of makeGallery(words.say(lang), { system: 'mm' }))
       for (const text of [title, closes, joints, ...tiles.map(({ name }) => name)])
         expect(text).not.toMatch(/gallery\.|\{|undefined/);
   });

@@ -34,7 +34,7 @@ describe('figures in sentences', () => {
     const context = contextOf(bath, 'en');
     expect(sayFigures(context, { tubeLitres: 0.29573529563 })).toEqual({ tubeLitres: '10 fl oz' });
     expect(sayFigures(context, { groutLitres: 7.570823568 })).toEqual({ groutLitres: '2 gal' });
-    expect(sayFigures(contextOf(hall, 'es'), { tubeLitres: 0.3 })).toEqual({ tubeLitres: '0.3 L' });
+    expect(sayFigures(contextOf(hall, 'es'), { tubeLitres: 0.3 })).toEqual({ tubeLitres: '0,3 L' });
   });
 
   // Arithmetic: 400 sq ft out of a quart is 37.161216 m² out of 0.946352946 L.
@@ -46,15 +46,9 @@ describe('figures in sentences', () => {
       mixKgPerLitre: '13.353 lb/gal',
     });
     expect(sayFigures(contextOf(hall, 'es'), { bedKgPerM2: 4.53, groutLitresPerM2: 0.179 })).toEqual({
-      bedKgPerM2: '4.53 kg/m²',
-      groutLitresPerM2: '0.179 L/m²',
+      bedKgPerM2: '4,53 kg/m²',
+      groutLitresPerM2: '0,179 L/m²',
     });
-  });
-
-  test('one decimal mark stands on a page, whatever its language: that of the sizes', () => {
-    expect(contextOf(hall, 'es').number(0.85, 2)).toBe('0.85');
-    const text = JSON.stringify(demos.find(({ slug }) => slug === hall)!.sheets.map(({ data }) => data));
-    expect(text.match(/\d,\d+ (?:mm|m|kg|L|sacos?)\b/g)).toBeNull();
   });
 
   test('one is not said as many', () => {
@@ -69,6 +63,17 @@ describe('figures in sentences', () => {
       thinCount: 0,
     });
     expect(moved).toContain('so that flange touches 3 tiles');
+  });
+
+  test('a wait is told in hours and minutes, as a clock counts it', () => {
+    const rows = dataOf('linden-entry', 'calendar').rows as { readonly wait: string }[];
+    expect(rows.map(({ wait }) => wait)).toContain('4 h 50 min');
+  });
+
+  test('a rule of so many checks for so much floor is told in the units of the job', () => {
+    const checks = (slug: string) => dataOf(slug, 'base-sheet').checkCount as string;
+    expect(checks(bath)).toContain('one in 100 sq ft,');
+    expect(checks(hall)).toContain('una por 9,3 m²,');
   });
 
   test('a sentence that begins with a name begins with a capital', () => {

@@ -81,6 +81,12 @@ describe.each(['en', 'es'])('the sheets of the demo jobs, all in %s', (lang) => 
     }
   });
 
+  test.each(slugs)('%s names the columns of every list of chalk lines', (slug) => {
+    const tables = pages.get(slug)!['set-out.html']!.split('<table').slice(1);
+    expect(tables.length).toBeGreaterThan(0);
+    expect(tables.filter((table) => !table.includes('<thead>'))).toEqual([]);
+  });
+
   test.each(slugs)('%s shows no money outside the office', (slug) => {
     const { packet } = demos.find((demo) => demo.slug === slug)!;
     const prices = Object.values(packet.tiles).flatMap(({ price }) =>
@@ -88,7 +94,11 @@ describe.each(['en', 'es'])('the sheets of the demo jobs, all in %s', (lang) => 
     );
     for (const [name, html] of Object.entries(pages.get(slug)!)) {
       if (name === 'material-tally-priced.html') continue;
-      for (const price of prices) expect(textOf(html).replaceAll(',', ''), name).not.toContain(price);
+      const amounts = textOf(html).match(/\d+[.,]\d\d\b/g) ?? [];
+      expect(
+        amounts.filter((amount) => prices.includes(amount.replace(',', '.'))),
+        name,
+      ).toEqual([]);
     }
   });
 });

@@ -2,6 +2,7 @@ import { drawPattern } from '../../drawing/index.ts';
 import type { TileSpec } from '../../job/Job.ts';
 import {
   M2_PER_SQ_FT,
+  type Notation,
   printDecimal,
   printLength,
   type System,
@@ -38,21 +39,21 @@ const EXAMPLE: Readonly<Record<System, { readonly unit: Ticks; readonly joint: T
 };
 
 /** Every pattern that a floor can be laid in, in words of one language. */
-export function makeGallery(say: Say, system: System): readonly GalleryEntry[] {
-  const { unit, joint } = EXAMPLE[system];
-  return galleryPatterns(unit, joint).map((one) => entryOf(one, joint, { say, system }));
+export function makeGallery(say: Say, units: Notation): readonly GalleryEntry[] {
+  const { unit, joint } = EXAMPLE[units.system];
+  return galleryPatterns(unit, joint).map((one) => entryOf(one, joint, { say, units }));
 }
 
 interface Voice {
   readonly say: Say;
-  readonly system: System;
+  readonly units: Notation;
 }
 
 function entryOf({ name, written, spec, tiles }: GalleryPattern, joint: Ticks, voice: Voice): GalleryEntry {
-  const { say, system } = voice;
+  const { say, units } = voice;
   const pattern = makePattern(spec, tiles, joint);
   const title = say(`gallery.name.${name}`);
-  const length = (ticks: Ticks) => printLength(ticks, system);
+  const length = (ticks: Ticks) => printLength(ticks, units);
   const [first, last] = [tiles[0]!, tiles.at(-1)!];
   return {
     id: name,
@@ -63,11 +64,11 @@ function entryOf({ name, written, spec, tiles }: GalleryPattern, joint: Ticks, v
       length: length(first.length),
       width: length(first.width),
       size: length(last.length),
-      unit: length(EXAMPLE[system].unit),
+      unit: length(EXAMPLE[units.system].unit),
     }),
     joints: say('gallery.joints', {
       joint: length(joint),
-      share: printDecimal(100 * jointShareOf(pattern), 1),
+      share: printDecimal(100 * jointShareOf(pattern), 1, units.decimal),
     }),
     tiles: patternShares(pattern).map((share) =>
       tileRow(tiles.find(({ key }) => key === share.tile)!, share, voice),
@@ -75,20 +76,20 @@ function entryOf({ name, written, spec, tiles }: GalleryPattern, joint: Ticks, v
   };
 }
 
-function tileRow(tile: TileSpec, { perM2, ofTiles, ofFloor }: PatternShare, { say, system }: Voice) {
-  const percent = (share: number) => `${printDecimal(100 * share, 1)} %`;
-  const count = system === 'inches' ? 100 * M2_PER_SQ_FT * perM2 : perM2;
+function tileRow(tile: TileSpec, { perM2, ofTiles, ofFloor }: PatternShare, { say, units }: Voice) {
+  const percent = (share: number) => `${printDecimal(100 * share, 1, units.decimal)} %`;
+  const count = units.system === 'inches' ? 100 * M2_PER_SQ_FT * perM2 : perM2;
   return {
     name: say(`gallery.tile.${tile.key}`),
-    size: sizeOf(tile, system),
-    count: printDecimal(count, 1),
+    size: sizeOf(tile, units),
+    count: printDecimal(count, 1, units.decimal),
     ofTiles: percent(ofTiles),
     ofFloor: percent(ofFloor),
   };
 }
 
 /** Both extents; one for what is as long as it is wide. */
-function sizeOf({ length, width }: TileSpec, system: System): string {
-  const [long, wide] = [length, width].map((ticks) => printLength(ticks, system));
+function sizeOf({ length, width }: TileSpec, units: Notation): string {
+  const [long, wide] = [length, width].map((ticks) => printLength(ticks, units));
   return `${long} × ${wide}`;
 }

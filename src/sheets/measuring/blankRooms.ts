@@ -12,7 +12,7 @@ import type { SheetContext } from '../SheetContext.ts';
 import { answersOf, askedAt, blanks, rowsOf } from './asked.ts';
 import type { Block } from './Block.ts';
 
-type Drawn = Pick<SheetContext, 'packet' | 'say'>;
+type Drawn = Pick<SheetContext, 'units' | 'say'>;
 
 /** Corners for which there is room. */
 export const MOST_CORNERS = 12;
@@ -24,10 +24,10 @@ const GRID = { widthMm: 96, heightMm: 96, step: 5 };
 
 const letters = Array.from({ length: MOST_CORNERS }, (_, i) => cornerLetter(i));
 
-const options = ({ packet, say }: Drawn, name: string) => ({
+const options = ({ units, say }: Drawn, name: string) => ({
   id: `measure-${name}`,
   label: say('sheet.measuring.drawing'),
-  system: packet.spec.print.system,
+  ...units,
   say,
 });
 

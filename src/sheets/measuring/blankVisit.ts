@@ -4,7 +4,7 @@ import type { SheetContext } from '../SheetContext.ts';
 import { answersOf, asked, askedAt, blanks, columnsOf, rowsOf } from './asked.ts';
 import type { Block } from './Block.ts';
 
-type Drawn = Pick<SheetContext, 'packet' | 'say'>;
+type Drawn = Pick<SheetContext, 'units' | 'say'>;
 
 /** Tiles that are measured one by one. */
 const TILES_READ = 10;
@@ -18,10 +18,9 @@ const page = (name: string, blocks: readonly Block[]): SheetPage => ({
   data: { blocks },
 });
 
-function how({ packet, say }: Drawn, what: MeasureHow): Block {
+function how({ units, say }: Drawn, what: MeasureHow): Block {
   const label = say('sheet.measuring.drawing');
-  const { system } = packet.spec.print;
-  return { kind: 'drawing', svg: drawMeasureHow(what, { id: `measure-${what}`, label, system, say }).svg };
+  return { kind: 'drawing', svg: drawMeasureHow(what, { id: `measure-${what}`, label, ...units, say }).svg };
 }
 
 const heading = ({ say }: Drawn, key: string): Block => ({ kind: 'heading', text: say(key) });

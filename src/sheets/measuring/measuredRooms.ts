@@ -104,13 +104,13 @@ function site({ packet, say }: SheetContext): readonly Block[] {
 const note = (text: string): Block => ({ kind: 'note', text });
 
 function measured(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
-  const { packet, say } = context;
+  const { packet, say, units } = context;
   const { adjustment } = surface;
-  const { system, paper } = packet.spec.print;
+  const { paper } = packet.spec.print;
   const name = packet.surfaces.length > 1 ? surface.name : '';
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: DRAWING_MM };
   const label = say('sheet.measuring.roomDrawing', { name: surface.name });
-  const drawing = drawMeasured(surface, { id: `measured-${i + 1}`, label, system, say, space });
+  const drawing = drawMeasured(surface, { id: `measured-${i + 1}`, label, ...units, say, space });
   const again = adjustment.suspects.map((suspect): Block => ({
     kind: 'note',
     text: suspectText(context, suspect),

@@ -3,9 +3,11 @@ import type { AdjustedReading, Adjustment, Suspect } from '../../room/Room.ts';
 import type { SheetContext } from '../SheetContext.ts';
 
 /** A tenth of a millimetre is no figure to tell how far a tape is out: sixteenths and whole millimetres are. */
-export function roughly({ packet }: Pick<SheetContext, 'packet'>, ticks: Ticks): string {
-  const { system } = packet.spec.print;
-  return printLength(ticks, system, { feet: true, finest: system === 'inches' ? 4 * TICKS_PER_64TH : 320 });
+export function roughly({ units }: Pick<SheetContext, 'units'>, ticks: Ticks): string {
+  return printLength(ticks, units, {
+    feet: true,
+    finest: units.system === 'inches' ? 4 * TICKS_PER_64TH : 320,
+  });
 }
 
 /** What a reading is called: a wall or diagonal by its letters, a corner check, a corner seen from the base line. */

@@ -1,0 +1,12 @@
+import type { DecimalMark } from '../measure/index.ts';
+
+/**
+ * The mark between the whole part of a number and its decimals in a language.
+ *
+ * @example decimalMark('en') //=> '.'
+ * @example decimalMark('pt') //=> ','
+ */
+export function decimalMark(lang: string): DecimalMark {
+  const parts = new Intl.NumberFormat(lang).formatToParts(0.5);
+  return parts.some(({ type, value }) => type === 'decimal' && value === ',') ? ',' : '.';
+}
