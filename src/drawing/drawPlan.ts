@@ -42,8 +42,10 @@ export interface PlanDrawing extends Drawing {
   readonly orientation: Orientation;
   /** Names of cut pieces and obstacles that found no place. */
   readonly unnamed: readonly string[];
-  /** True where whole tiles are too small for their names: then the columns and rows along the chalk lines are numbered. */
+  /** Whether whole tiles are too small for their names. */
   readonly counted: boolean;
+  /** Whether columns and rows are then numbered along the chalk lines. */
+  readonly numbered: boolean;
 }
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
@@ -102,7 +104,13 @@ function overviewAt(
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   const pages = [...partSeams(parts, scale), ...partNumbers(parts, scale, partNumber)];
   const { marks } = layers(surface, on, options, pages);
-  return { ...penSvg([...marks, ...pages], frame), orientation, unnamed: [], counted: false };
+  return {
+    ...penSvg([...marks, ...pages], frame),
+    orientation,
+    unnamed: [],
+    counted: false,
+    numbered: false,
+  };
 }
 
 function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale): PlanDrawing {
@@ -116,7 +124,7 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     taken: takenBy(marks).boxes,
   };
   const numbers = options.numbers ?? false;
-  const { requests, counted } = pieceNames(surface.pieces, scale, numbers, ground);
+  const { requests, counted, numbered } = pieceNames(surface.pieces, scale, numbers, ground);
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),
   );
@@ -130,6 +138,7 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     orientation,
     unnamed: placed.unplaced,
     counted,
+    numbered,
   };
 }
 

@@ -2,7 +2,7 @@ import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { type Box, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
-import { kneelSign, spotOf, type ZoneOnPaper } from './kneelSign.ts';
+import { kneelOutside, kneelSign, spotOf, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
 import { movementMarks } from './movementMarks.ts';
@@ -15,7 +15,7 @@ import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { angleTo, arrow, move } from './signs.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
-import { takenBy } from './takenBy.ts';
+import { type Taken, takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
 import { tileAreas } from './tileAreas.ts';
 
@@ -23,12 +23,14 @@ export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
 }
 
-/** A zone's plan; where whole tiles are too small for their names, tiles are counted, and no name is led out. */
+/** A zone's plan; where whole tiles are too small for their names, no name is led out, and tiles that lie in rows are counted. */
 export interface ZoneDrawing extends Drawing {
   readonly counted: boolean;
+  readonly numbered: boolean;
 }
 
-const border = 14;
+/** Room outside the walls, in mm of paper; the wider one where the sign to kneel would else find no place outside the doorway. */
+const borders = [14, 20] as const;
 const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
 /** Length of the arrows in mm. */
 const shaft = 11;
@@ -53,7 +55,12 @@ function beginMarks({ surface, zone, scale }: ZoneOnPaper): readonly Mark[] {
 }
 
 /** The scale of the whole room, or of the zone with its way out where that can be drawn larger. */
-function zoneScale(surface: PacketSurface, zone: Zone, { space, system }: ZoneOptions): SurfaceScale {
+function zoneScale(
+  surface: PacketSurface,
+  zone: Zone,
+  { space, system }: ZoneOptions,
+  border: number,
+): SurfaceScale {
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id)).flatMap(({ shape }) => shape.outer);
   const door = surface.edges
@@ -88,11 +95,36 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
  */
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
-  const { scale, widthMm, heightMm } = zoneScale(surface, zone, options);
+  const grounds = borders.map((border) => onBorder(surface, zone, options, border));
+  const narrow = grounds[0]!;
+  const word = options.say('drawing.kneel');
+  const fits = ({ on, taken }: Ground) =>
+    on.scale.ratio === narrow.on.scale.ratio && kneelOutside(on, taken, word) !== undefined;
+  const ground = grounds.find(fits) ?? narrow;
+  return withNames(zone, options, {
+    ...ground,
+    marks: [...ground.marks, ...kneelSign(ground.on, ground.taken, word)],
+  });
+}
+
+/** A zone on paper with a border of its own: all that is drawn before the sign to kneel and the names, and what that takes. */
+interface Ground {
+  readonly on: ZoneOnPaper;
+  readonly paper: Box;
+  readonly marks: readonly Mark[];
+  readonly taken: Taken;
+}
+
+const ownPieces = ({ pieces }: PacketSurface, zone: Zone): readonly PacketPiece[] => {
+  const own = new Set(zone.pieces);
+  return pieces.filter(({ id }) => own.has(id));
+};
+
+function onBorder(surface: PacketSurface, zone: Zone, options: ZoneOptions, border: number): Ground {
+  const { scale, widthMm, heightMm } = zoneScale(surface, zone, options, border);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const on = { surface, zone, scale };
-  const own = new Set(zone.pieces);
-  const pieces = surface.pieces.filter(({ id }) => own.has(id));
+  const pieces = ownPieces(surface, zone);
   const hard = hardCutsOf(surface);
   const drawn: readonly Mark[] = [
     ...pieces.map((piece) => pieceArea(piece, surface, scale, lookOf(piece, hard))),
@@ -108,17 +140,27 @@ export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOption
     ...beginMarks(on),
     ...wayOut(surface, zone, scale),
   ];
-  const doors = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
-  const marks = [...doors, ...kneelSign(on, { ...takenBy(doors), paper }, options.say('drawing.kneel'))];
+  const marks = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
+  return { on, paper, marks, taken: { ...takenBy(marks), paper } };
+}
+
+/** The drawing with the names of the zone's pieces, clear of all its marks. */
+function withNames(
+  zone: Zone,
+  options: ZoneOptions,
+  { on, paper, marks }: Omit<Ground, 'taken'>,
+): ZoneDrawing {
+  const { surface, scale } = on;
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
   };
-  const { requests, counted } = pieceNames(pieces, scale, true, ground);
+  const { requests, counted, numbered } = pieceNames(ownPieces(surface, zone), scale, true, ground);
   const bold = new Set([zone.first, zone.last]);
   const named = requests.map((request) => (bold.has(request.name) ? { ...request, bold: true } : request));
   const names = placeNames(named, { ...ground, leads: !counted }).marks;
+  const [widthMm, heightMm] = [paper.right, paper.top];
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return { ...penSvg([...onPaper(marks, paper), ...names], frame), counted };
+  return { ...penSvg([...onPaper(marks, paper), ...names], frame), counted, numbered };
 }

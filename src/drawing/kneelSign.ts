@@ -76,10 +76,10 @@ function placesOutside(half: number): readonly PlaceOutside[] {
   return [
     { word: [beside, 7.5], knees: [beside, byLine] },
     { word: [-beside, 7.5], knees: [-beside, byLine] },
-    ...[7.5, 10.5].flatMap((off) =>
+    ...[7.5, 10.5, 13.5].flatMap((off) =>
       [6, -6, past, -past].map((by): PlaceOutside => ({ word: [0, off], knees: [by, byLine] })),
     ),
-    ...[7.5, 9, 10.5].flatMap((off) =>
+    ...[7.5, 9, 10.5, 13.5].flatMap((off) =>
       slides.map((by): PlaceOutside => ({ word: [by + reach, off], knees: [by + reach - apart, off] })),
     ),
   ];
@@ -89,7 +89,7 @@ function placesOutside(half: number): readonly PlaceOutside[] {
  * Outside the doorway, beside the arrow: who sets the last zone kneels there at the end, and a sign on the zone's own
  * pieces would cover their names. Undefined where the paper has no room for it.
  */
-function kneelOutside(
+export function kneelOutside(
   { surface, zone, scale }: ZoneOnPaper,
   { boxes, paper }: Taken,
   word: string,

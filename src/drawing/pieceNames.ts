@@ -4,8 +4,8 @@ import { nameRequest } from './nameRequest.ts';
 import { type NameGround, notInside } from './placeNames.ts';
 import type { Scale } from './Scale.ts';
 
-/** When more than this share of the whole tiles can't hold its name, the names of whole tiles are left to counting. */
-const mostSmall = 0.1;
+/** When more than this share of the whole tiles can't hold its name, they are too small: sooner where they can be counted instead. */
+const mostSmall = { inRows: 0.1, else: 0.5 } as const;
 
 /** The column's number for a piece of the course over the crossing, the row's for one right of it. */
 function countOf(id: string): string | undefined {
@@ -20,27 +20,42 @@ function countRequest(request: NameRequest): readonly NameRequest[] {
   return name === undefined ? [] : [{ ...request, name }];
 }
 
+/** What is to be written on pieces. */
+export interface PieceNames {
+  readonly requests: readonly NameRequest[];
+  /** Whether whole tiles are too small for their names. */
+  readonly counted: boolean;
+  /** Whether columns and rows are then numbered along the chalk lines. */
+  readonly numbered: boolean;
+}
+
+/** Tiles that lie two ways, as in herringbone, make no columns and rows that an eye can follow. */
+const inRows = (whole: readonly PacketPiece[]) => new Set(whole.map(({ quarter }) => quarter)).size === 1;
+
 /**
  * What is to be written on pieces: every name, with the number of its cut where wanted. Where whole tiles are too small
- * for their names, none of them is named, and columns and rows are numbered along the chalk lines instead.
+ * for their names, columns and rows are numbered along the chalk lines instead, if the tiles lie in any.
  */
 export function pieceNames(
   pieces: readonly PacketPiece[],
   scale: Scale,
   numbers: boolean,
   ground: NameGround,
-): { readonly requests: readonly NameRequest[]; readonly counted: boolean } {
+): PieceNames {
   const all = pieces.map(({ id, shape, cut }) =>
     nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
   );
-  const whole = new Set(pieces.filter((piece) => piece.whole).map(({ id }) => id));
+  const tiles = pieces.filter((piece) => piece.whole);
+  const whole = new Set(tiles.map(({ id }) => id));
   const small = notInside(
     all.filter(({ name }) => whole.has(name)),
     ground,
   ).length;
-  const counted = small > mostSmall * whole.size;
-  const requests = counted
+  const rows = inRows(tiles);
+  const counted = small > (rows ? mostSmall.inRows : mostSmall.else) * whole.size;
+  const numbered = counted && rows;
+  const requests = numbered
     ? all.flatMap((request) => (whole.has(request.name) ? countRequest(request) : [request]))
     : all;
-  return { requests, counted };
+  return { requests, counted, numbered };
 }

@@ -15,7 +15,7 @@ export const recordSheet: Sheet = {
       data: {
         rows: recordRows(context),
         spares: spares(context),
-        plan: planAsLaid(context),
+        ...planAsLaid(context),
         tiles: context.packet.surfaces
           .slice(0, 1)
           .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record')),
@@ -28,13 +28,14 @@ export const recordSheet: Sheet = {
 const PLAN_MM = 92;
 
 /** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid({ packet, say, units }: SheetContext): string {
+function planAsLaid({ packet, say, units }: SheetContext) {
   const { paper, step } = packet.spec.print;
   const surface = packet.surfaces[0];
-  if (!surface) return '';
+  if (!surface) return { plan: '', numbered: false };
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: PLAN_MM };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false }).svg;
+  const drawing = drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false });
+  return { plan: drawing.svg, numbered: drawing.numbered };
 }
 
 function recordRows({ packet, say, length, date }: SheetContext) {

@@ -56,6 +56,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
     data: {
       plan: drawing.svg,
       counted: drawing.counted,
+      numbered: drawing.numbered,
       bars: bars
         ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), ...units, say }).svg
         : '',

@@ -59,5 +59,14 @@ describe.each(Object.entries(rooms))('the plan of %s', (_name, room) => {
 test('a plan of tiles that hold no name numbers columns and rows along the chalk lines', () => {
   const plan = drawPlan(surfaceOf(rooms.mosaic!), options);
   expect(plan.counted).toBe(true);
-  expect(drawPlan(surfaceOf(bootRoom), options).counted).toBe(false);
+  expect(plan.numbered).toBe(true);
+  expect(drawPlan(surfaceOf(bootRoom), options)).toMatchObject({ counted: false, numbered: false });
+});
+
+test('tiles that lie two ways are not numbered: their columns and rows are none that an eye can follow', () => {
+  const surface = surfaceOf(rooms.mosaic!);
+  const twoWays = surface.pieces.map((piece, i) => ({ ...piece, quarter: i % 2 }));
+  const plan = drawPlan({ ...surface, pieces: twoWays } as typeof surface, options);
+  expect(plan).toMatchObject({ counted: true, numbered: false });
+  expect(textsIn(plan.svg).filter(({ words }) => words === '3' || words === '4')).toEqual([]);
 });
