@@ -1,5 +1,6 @@
 import type { Candidate } from '../layout/Layout.ts';
 import { setOut } from '../layout/start/search/setOut.ts';
+import { sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
@@ -75,7 +76,8 @@ function isAlike(one: Candidate, other: Candidate): boolean {
 }
 
 function candidateRow(context: SheetContext, surface: PacketSurface, role: string, one: Candidate) {
-  const { say, length, longLength, number } = context;
+  const { say, length, longLength, number, packet } = context;
+  const sawn = (size: Ticks) => length(sawDown(size, packet.spec.print.step));
   const [left, right] = one.ends.along;
   const [near, far] = one.ends.across;
   return {
@@ -85,14 +87,14 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
       say(code, surfaceFigures(context, surface, figures)),
     ),
     pieces: `${one.pieces} = ${one.whole} + ${one.cut}`,
-    smallest: `${length(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
+    smallest: `${sawn(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
     underHalf: one.underHalf,
     nearFull: one.nearFull,
     hardCuts: one.hardCuts,
     webFaults: one.webFaults,
     cutLength: longLength(one.cutLength),
-    along: pair(length(left), length(right)),
-    across: pair(length(near), length(far)),
+    along: pair(sawn(left), sawn(right)),
+    across: pair(sawn(near), sawn(far)),
   };
 }
 

@@ -1,5 +1,6 @@
 import { heightKind } from '../job/heightKind.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayThing } from './sayThing.ts';
 import { PLUMBED, whoDoes } from './whoDoes.ts';
 
 /** What comes up or out before the first tile, and where it goes back when. */
@@ -35,9 +36,14 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   );
   const toilet = base.comesOut.some(({ what }) => /\b(?:toilet|wc|closet|inodoro)\b/i.test(what));
   return [
-    ...base.removed.map(({ name }) => ({ what: name, who: say('height.who.setter'), out, back: '' })),
+    ...base.removed.map(({ name }) => ({
+      what: sayThing(say, name),
+      who: say('height.who.setter'),
+      out,
+      back: '',
+    })),
     ...base.comesOut.map(({ what }) => ({
-      what,
+      what: sayThing(say, what),
       who: whoDoes(context, what, 'other'),
       out,
       back: backAt(what),

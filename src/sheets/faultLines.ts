@@ -24,7 +24,7 @@ function faultLine(context: SheetContext, surface: PacketSurface, fault: Fault):
   const more = fault.pieces.length - MOST_NAMES;
   return context.say(`fault.${fault.code}`, {
     ...surfaceFigures(context, surface, fault.figures),
-    pieces: more > 0 ? `${shown} +${more}` : shown,
+    pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
   });
 }

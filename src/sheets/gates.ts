@@ -3,6 +3,7 @@ import { CHECK_RUN, checkRun, type Limit } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { sayThing } from './sayThing.ts';
 import { taperLines } from './taperTable.ts';
 
 /** A gate: what must be true before a tile is set, with room to write what was found. */
@@ -42,7 +43,7 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
   const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
   return {
     what: say(`limit.${limit.rule}`),
-    limit: unread ? '________' : limit.limit === 'onSite' ? '' : limitText(context, limit.limit, limit.unit),
+    limit: unread ? '________' : limit.limit === 'onSite' ? '' : limitSaid(context, limit),
     found: onSite ? '' : foundText(context, limit),
     state,
     note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
@@ -50,6 +51,14 @@ function limitGate(context: SheetContext, limit: Limit): Gate {
     source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
   };
+}
+
+/** A limit, with the straightedge that it is for where it is one of flatness. */
+function limitSaid(context: SheetContext, { limit, unit, over }: Limit): string {
+  const text = limitText(context, limit, unit);
+  return over === undefined
+    ? text
+    : context.say('limit.under', { gap: text, over: context.longLength(over) });
 }
 
 /** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
@@ -136,13 +145,19 @@ function baseGates(context: SheetContext): Gate[] {
     ...(base.removed.length > 0
       ? [
           open(
-            say('gate.comesUp', { layers: base.removed.map(({ name }) => name).join(', ') }),
+            say('gate.comesUp', { layers: base.removed.map(({ name }) => sayThing(say, name)).join(', ') }),
             say('gate.comesUpNote'),
           ),
         ]
       : []),
     ...base.comesOut.map(({ what, who }) =>
-      open(say('gate.comesOut', { what, who: who ?? '________' }), say('gate.comesOutNote')),
+      open(
+        say('gate.comesOut', {
+          what: sayThing(say, what),
+          who: who === undefined ? '________' : sayThing(say, who),
+        }),
+        say('gate.comesOutNote'),
+      ),
     ),
     open(say('gate.base'), say('gate.baseNote')),
     { ...open(say('gate.film'), say('gate.filmNote')), ...readOf(context, 'film') },
@@ -180,7 +195,7 @@ function heightGates(context: SheetContext): Gate[] {
     },
     ...heights.results.map(
       (result): Gate => ({
-        what: result.name,
+        what: sayThing(say, result.name),
         limit: '',
         found: '',
         state: result.pass ? 'pass' : 'fail',

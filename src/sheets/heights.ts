@@ -1,9 +1,11 @@
-import { drawSection } from '../drawing/index.ts';
-import type { HeightResult } from '../packet/Packet.ts';
+import { drawSection, type SectionOf } from '../drawing/index.ts';
+import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import type { Say } from './SheetView.ts';
 import { sayFigures } from './sayFigures.ts';
+import { sayThing } from './sayThing.ts';
 import { whoDoes } from './whoDoes.ts';
 
 /** Does the floor meet its doors, flanges and neighbours? The layers cut through, then each height with pass or fail. */
@@ -16,7 +18,7 @@ export const heights: Sheet = {
     const { packet, say, length, units } = context;
     const { paper } = packet.spec.print;
     if (packet.layers.length === 0) return [];
-    const drawing = drawSection(packet, {
+    const drawing = drawSection(inWords(packet, say), {
       id: 'section',
       label: say('sheet.heights.drawing'),
       ...units,
@@ -43,6 +45,23 @@ export const heights: Sheet = {
   },
 };
 
+/** Layers and heights named in the language of the sheet. */
+function inWords({ base, heights }: Packet, say: Say): SectionOf {
+  const named = <T extends { readonly name: string }>(all: readonly T[]) =>
+    all.map((one) => ({ ...one, name: sayThing(say, one.name) }));
+  const { removed, kept, fresh } = base;
+  return {
+    base: {
+      ...base,
+      below: sayThing(say, base.below),
+      removed: named(removed),
+      kept: named(kept),
+      fresh: named(fresh),
+    },
+    heights: { ...heights, results: named(heights.results) },
+  };
+}
+
 /** Heights that neither fit nor fail as they are: one to measure, and a flange that fits when it is raised. */
 const STATES: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'measure',
@@ -52,7 +71,7 @@ const STATES: Readonly<Record<string, string>> = {
 function resultRow(context: SheetContext, { name, kind, after, pass, code, figures }: HeightResult) {
   const state = STATES[code] ?? (pass ? 'pass' : 'fail');
   return {
-    name,
+    name: sayThing(context.say, name),
     after: `${after > 0 ? '+' : ''}${context.length(after)}`,
     pass,
     state: context.say(`sheet.heights.${state}`),

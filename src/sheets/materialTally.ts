@@ -57,11 +57,13 @@ function tileCount(context: SheetContext, plan: TilePlan) {
 }
 
 function materialRow(context: SheetContext, material: Material) {
-  const { say } = context;
+  const { say, packet } = context;
+  // A floor alone needs no name.
+  const one = packet.surfaces.length === 1 ? 'yes' : 'no';
   return {
     what: say(`material.${material.what}.name`),
     name: material.name ?? '',
-    sum: material.sum.map(({ code, figures }) => say(code, sayFigures(context, figures))),
+    sum: material.sum.map(({ code, figures }) => say(code, { ...sayFigures(context, figures), one })),
     source: saySource(say, material.source),
     amount: amountText(context, material),
     buy: buyText(context, material),

@@ -8,12 +8,13 @@ import {
   printTemperature,
   printVolume,
   type System,
+  TICKS_PER_INCH,
 } from '../measure/index.ts';
 import { figureKind } from '../trade/index.ts';
 import { asMarked } from './asMarked.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-type Printing = Pick<SheetContext, 'length' | 'number' | 'units' | 'date' | 'time'>;
+type Printing = Pick<SheetContext, 'length' | 'longLength' | 'number' | 'units' | 'date' | 'time'>;
 
 /** Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. */
 export function sayFigures(
@@ -25,9 +26,12 @@ export function sayFigures(
   );
 }
 
+/** From here on, in ticks, a tape is read in feet: no tile is as long. */
+const LONG = 72 * TICKS_PER_INCH;
+
 /** One figure as printed; dates and names are text already. */
 export function sayFigure(
-  { length, number, units, date, time }: Printing,
+  { length, longLength, number, units, date, time }: Printing,
   key: string,
   value: number | string,
 ): string | number {
@@ -35,7 +39,7 @@ export function sayFigure(
   const { system } = units;
   switch (figureKind(key, value)) {
     case 'length':
-      return length(value);
+      return Math.abs(value) >= LONG ? longLength(value) : length(value);
     case 'area':
       return printArea(value, units);
     case 'mass':

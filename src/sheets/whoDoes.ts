@@ -1,4 +1,5 @@
 import type { SheetContext } from './SheetContext.ts';
+import { sayThing } from './sayThing.ts';
 
 /** Whose trade a kind of height is, where the job does not say who does it. */
 const TRADES: Readonly<Record<string, string>> = {
@@ -31,5 +32,6 @@ export function whoDoes(
   const plumbed = kind === 'flange' || PLUMBED.test(name);
   const trade = say(`height.who.${plumbed ? 'plumber' : (TRADES[kind] ?? 'installer')}`);
   if (!out?.who) return trade;
-  return plumbed && !/plumb|fontaner/i.test(out.who) ? `${out.who}, ${trade}` : out.who;
+  const who = sayThing(say, out.who);
+  return plumbed && !/plumb|fontaner|encanad/i.test(out.who) ? `${who}, ${trade}` : who;
 }

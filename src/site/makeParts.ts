@@ -7,6 +7,7 @@ import { galleryPages, gallerySystem } from './galleryPages.ts';
 import type { Inlined } from './inlined.ts';
 import { siteLanguage } from './packetOf.ts';
 import type { SiteJob } from './SiteJob.ts';
+import { unbroken } from './unbroken.ts';
 import type { Figures, Words } from './words.ts';
 
 /** What Nunjucks gives a global function as `this`. */
@@ -111,6 +112,7 @@ export function makeParts(jobs: readonly SiteJob[], words: Words, facts: SiteFac
     },
     sayIn: (lang: string, code: string, figures?: Figures) => words.say(lang)(code, figures),
     cssString,
+    unbroken,
     site: () => ({ jobs, ...facts }),
     inlined: () => facts.inlined,
     gallery: (lang: string) =>

@@ -1,3 +1,5 @@
+import type { Ticks } from '../measure/index.ts';
+
 /** A rule of the trade held against this job. Lengths are ticks, other units in the name of the figure. */
 export interface Limit {
   readonly rule: string;
@@ -5,6 +7,8 @@ export interface Limit {
   readonly limit: number | string;
   /** What `found` and `limit` are: `ticks`, `share`, `year`, … */
   readonly unit: string;
+  /** Ticks of straightedge that a gap was read under. */
+  readonly over?: Ticks;
   readonly mark: 'S' | 'H' | 'G' | 'P' | 'M';
   readonly source: string;
   readonly pass: boolean;

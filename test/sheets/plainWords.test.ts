@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
 import { sayFigures } from '../../src/sheets/sayFigures.ts';
-import { demos, demoTexts, sheetsOf, words } from './demos.ts';
+import { sayThing } from '../../src/sheets/sayThing.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
 
 const packetOf = (slug: string) => demos.find((demo) => demo.slug === slug)!.packet;
 const contextOf = (slug: string, lang: string) =>
@@ -67,7 +68,10 @@ describe('figures in sentences', () => {
 
   test('a wait is told in hours and minutes, as a clock counts it', () => {
     const rows = dataOf('linden-entry', 'calendar').rows as { readonly wait: string }[];
-    expect(rows.map(({ wait }) => wait)).toContain('4 h 50 min');
+    expect(rows.map(({ wait }) => wait).filter((wait) => !/^(?:\d+ h(?: \d+ min)?)?$/.test(wait))).toEqual(
+      [],
+    );
+    expect(rows.some(({ wait }) => wait.includes('min'))).toBe(true);
   });
 
   test('a rule of so many checks for so much floor is told in the units of the job', () => {
@@ -83,6 +87,15 @@ describe('figures in sentences', () => {
 });
 
 describe('the gates of the job sheet', () => {
+  test('a limit of flatness says under which straightedge it holds', () => {
+    expect(gate(bath, 'limit.flatness.ordinary').limit).toBe('1/4 in under 10 ft');
+  });
+
+  test('what is longer than any tile is told in feet', () => {
+    expect(gate(kitchen, 'limit.movement.dry.along')).toMatchObject({ limit: '25 ft' });
+    expect(gate(kitchen, 'limit.flatness.ordinary').note).toContain('a straightedge of 10 ft');
+  });
+
   test('what was only assumed is still to be found', () => {
     expect(gate(kitchen, 'limit.bow')).toMatchObject({ found: '', state: 'open' });
     expect(gate(kitchen, 'limit.temperature')).toMatchObject({ found: '', state: 'open' });
@@ -119,5 +132,25 @@ describe('the advice what to read next', () => {
   test('is given where the reading would show, and else left out', () => {
     expect(next(demoTexts[hall]!.replace('status: finished', 'status: underway'))).toContain('Conviene leer');
     expect(next(demoTexts[bootRoom]!)).not.toContain('Worth reading next');
+  });
+});
+
+describe('things that a job file names in its own language', () => {
+  const hallIn = (lang: string) => sheetsOf(hall, inLanguage(demoTexts[hall]!, lang)).sheets;
+  const drawn = (lang: string) =>
+    String(
+      (hallIn(lang).find(({ template }) => template === 'heights')!.data as { drawing: string }).drawing,
+    );
+
+  test('are called by their usual name on the sheet: layers, floors and doors', () => {
+    expect(drawn('en')).toContain('mortar under tile 4 mm');
+    expect(drawn('es')).toContain('adhesivo bajo la baldosa 4 mm');
+    expect(drawn('pt')).toContain('piso (living) +1 mm');
+  });
+
+  test('keep the name that the job gives them where it is no usual one', () => {
+    const say = words.say('es');
+    expect(sayThing(say, 'Licensed plumber')).toBe('fontanero autorizado');
+    expect(sayThing(say, 'J. Halloway')).toBe('J. Halloway');
   });
 });

@@ -31,6 +31,7 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
       found: reading.gap,
       limit: most,
       unit: 'ticks',
+      over: reading.under,
       pass,
       ...(reading.where === undefined ? {} : { at: [reading.where] }),
       ...(pass
@@ -57,6 +58,7 @@ function gridLimits(job: Job, surface: string, longest: Ticks, rule: string): re
         found: worst.depth,
         limit,
         unit: 'ticks',
+        over: straightedge,
         pass,
         at: [spot],
         ...(pass ? {} : { wouldPass: { code: `limit.flatness.${worst.kind}`, figures } }),
