@@ -9,6 +9,7 @@ export default async function (config) {
       't2',
       'sayIn',
       'cssString',
+      'unbroken',
       'sheetBody',
       'site',
       'jobOf',

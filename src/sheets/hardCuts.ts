@@ -2,10 +2,11 @@ import type { Cut } from '../cuts/Cut.ts';
 import { cardScale, drawCard, type Space } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-/** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve. */
+/** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve, and each point of several saw lines. */
 export const hardCuts: Sheet = {
   name: 'hard-cuts',
   for: 'setter',
@@ -16,7 +17,7 @@ export const hardCuts: Sheet = {
     const tiles = packet.spec.tiles;
     const ratio = cardScale(tiles, packet.spec.print.system);
     const cards = packet.surfaces.flatMap((surface) =>
-      surface.cuts.filter((cut) => cut.hard).map((cut) => card(context, surface, cut, ratio)),
+      surface.cuts.filter(hasCard).map((cut) => card(context, surface, cut, ratio)),
     );
     if (cards.length === 0) return [];
     const low = areLow(cards, pageSpace(packet.spec.print.paper, 'portrait').heightMm);
@@ -37,7 +38,7 @@ const RULE_MM = 8.5;
 /** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
 const CARD = { heightMm: 58, widthMm: 68 } as const;
 
-/** Whether cards as low as their drawings allow all stand on one page, and cards of the usual height do not. */
+/** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
 function areLow(cards: readonly ReturnType<typeof card>[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(({ size, pieces }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces);
@@ -45,7 +46,17 @@ function areLow(cards: readonly ReturnType<typeof card>[], pageMm: number): bool
   const rows = pairs.map((pair) =>
     Math.max(LOW.leastMm, ...pair.map(({ size }) => size.heightMm + LOW.roundMm)),
   );
-  return places > A_PAGE && fit && rows.reduce((sum, row) => sum + row, RULE_MM) <= pageMm;
+  return fit && pagesOf(rows, pageMm) < Math.ceil(places / A_PAGE);
+}
+
+/** Pages that rows of these heights take, the first of which bears the rule. */
+function pagesOf(rows: readonly number[], pageMm: number): number {
+  let [pages, full] = [1, RULE_MM];
+  for (const row of rows) {
+    if (full + row > pageMm) [pages, full] = [pages + 1, 0];
+    full += row;
+  }
+  return pages;
 }
 
 /** The ways in which a drawing is larger than its card. */

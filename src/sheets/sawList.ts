@@ -2,6 +2,7 @@ import type { Cut } from '../cuts/Cut.ts';
 import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { savesPage } from './savesPage.ts';
@@ -10,7 +11,7 @@ import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 /** Rows at the end of the list that stay on one page with the row before them. */
 const LAST_ROWS = 3;
 
-/** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; hard cuts have cards of their own. */
+/** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; what has a card stands on that. */
 export const sawList: Sheet = {
   name: 'saw-list',
   for: 'setter',
@@ -49,7 +50,7 @@ export const sawList: Sheet = {
 function zoneCuts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const inZone = new Set(zone.pieces);
   const lines = surface.cuts
-    .filter((cut) => !cut.hard)
+    .filter((cut) => !hasCard(cut))
     .map((cut) => ({ cut, pieces: cut.pieces.filter((piece) => inZone.has(piece)) }))
     .filter(({ pieces }) => pieces.length > 0)
     .map(({ cut, pieces }) => ({

@@ -9,6 +9,7 @@ import {
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { drawingSpace } from './drawingSpace.ts';
+import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -23,7 +24,7 @@ export const templates: Sheet = {
     const { paper } = packet.spec.print;
     const space = { ...drawingSpace(paper, 'portrait', HEAD_MM), widthMm: WIDTHS_MM[paper] };
     const pages = packet.surfaces.flatMap((surface) =>
-      surface.cuts.filter(isOdd).flatMap((cut) => pagesOf(context, surface, cut, space)),
+      surface.cuts.filter(hasCard).flatMap((cut) => pagesOf(context, surface, cut, space)),
     );
     const bars = drawCheckBars({ id: 'bars', label: say('drawing.bars'), ...units, say }).svg;
     return pages.length === 0
@@ -38,11 +39,6 @@ const HEAD_MM = 29;
 const WIDTHS_MM = { letter: 174, a4: 168 } as const;
 /** More names than this are told by the saw list. */
 const MOST_NAMES = 8;
-
-/** Whether a cut is marked through: a hard one, or a point with more than one sawn edge. */
-function isOdd(cut: Cut): boolean {
-  return cut.hard || (cut.kind === 'point' && cut.edges.filter(({ factory }) => !factory).length > 1);
-}
 
 function namesOf({ pieces }: Cut): string {
   const more = pieces.length - MOST_NAMES;

@@ -6,6 +6,7 @@ import { cardScale } from '../../src/drawing/drawCard.ts';
 import type { PathMark, Spot } from '../../src/drawing/Mark.ts';
 import { scaleFor, toPaper } from '../../src/drawing/Scale.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
+import { hasCard } from '../../src/sheets/hasCard.ts';
 import { demos } from '../sheets/demos.ts';
 
 /** Lines of a card's sizes that run over one of its figures, by the figure's whole number. */
@@ -13,8 +14,8 @@ function crossed(slug: string) {
   const { packet } = demos.find((demo) => demo.slug === slug)!;
   const { tiles, print } = packet.spec;
   const ratio = cardScale(tiles, print.system);
-  const hard = packet.surfaces.flatMap(({ cuts }) => cuts.filter((cut) => cut.hard));
-  return hard.flatMap((cut) => {
+  const carded = packet.surfaces.flatMap(({ cuts }) => cuts.filter(hasCard));
+  return carded.flatMap((cut) => {
     const tile = tiles.find(({ key }) => key === cut.tile)!;
     const scale = scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]);
     const reached = [...tileRing(tile), ...cut.sizes.flatMap(({ at }) => at)];

@@ -4,16 +4,18 @@ import { demos } from './demos.ts';
 interface Line {
   readonly number: number;
   readonly pieces: readonly string[];
+  /** Sizes marked by hand, each with the edge of the tile that it is marked on. */
+  readonly marks?: readonly { readonly where: string }[];
 }
 interface SawZone {
   readonly fences: readonly { readonly lines: readonly Line[] }[];
   readonly marked: readonly Line[];
 }
 
-/** What each sheet asks to be sawn, as cut number and piece. */
-function asked(sheets: (typeof demos)[number]['sheets'], template: string): string[] {
+/** The cards or lines of a sheet, one a cut. */
+function linesOf(sheets: (typeof demos)[number]['sheets'], template: string): readonly Line[] {
   const data = sheets.filter((sheet) => sheet.template === template).map((sheet) => sheet.data);
-  const lines: Line[] = data.flatMap((one) => {
+  return data.flatMap((one) => {
     const { cards = [], cuts = [], zones = [] } = one as { cards?: Line[]; cuts?: Line[]; zones?: SawZone[] };
     return [
       ...cards,
@@ -21,6 +23,11 @@ function asked(sheets: (typeof demos)[number]['sheets'], template: string): stri
       ...zones.flatMap(({ fences, marked }) => [...fences.flatMap(({ lines }) => lines), ...marked]),
     ];
   });
+}
+
+/** What each sheet asks to be sawn, as cut number and piece. */
+function asked(sheets: (typeof demos)[number]['sheets'], template: string): string[] {
+  const lines = linesOf(sheets, template);
   return lines.flatMap(({ number, pieces }) => pieces.map((piece) => `${number} ${piece}`)).sort();
 }
 
@@ -40,6 +47,13 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
 
   test('every cut piece stands once on a card or in the saw list', () => {
     expect([...asked(sheets, 'hard-cuts'), ...asked(sheets, 'saw-list')].sort()).toEqual(wanted);
+  });
+
+  test('no line of the saw list names an edge twice: what is sawn at both ends has a card', () => {
+    const twice = linesOf(sheets, 'saw-list').filter(
+      ({ marks = [] }) => new Set(marks.map(({ where }) => where)).size < marks.length,
+    );
+    expect(twice.map(({ number }) => number)).toEqual([]);
   });
 
   test('the zone sheets tick each cut piece once', () => {
