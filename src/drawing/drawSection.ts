@@ -17,7 +17,7 @@ export type { SectionOf };
 
 /** Highest column on the paper, the widest that a section may be unless told, and what stands between two parts, in mm. */
 const mostHigh = 60;
-const mostWide = 180;
+const mostWide = 184;
 const between = 6;
 const edge = 2;
 const wordSizes = [sizes.name, 9, sizes.smallest];
@@ -70,7 +70,7 @@ export function drawSection(packet: SectionOf, options: DrawOptions & { readonly
   const { kept, removed, fresh } = packet.base;
   const high = Math.max(...[removed, fresh].map((layers) => thickness(kept) + thickness(layers)));
   const ratio = [1, 2, 4].find((one) => high * mmPerTick(one) <= mostHigh) ?? 8;
-  const widest = options.widest ?? mostWide;
+  const widest = (options.widest ?? mostWide) - 2 * edge;
   const linesAt = (size: number) => {
     const { system, decimal } = options;
     const look = { perTick: mmPerTick(ratio), size, system, decimal };

@@ -23,7 +23,7 @@ export const heights: Sheet = {
       label: say('sheet.heights.drawing'),
       ...units,
       say,
-      widest: Math.floor(pageSpace(paper, 'portrait').widthMm) - 2,
+      widest: Math.floor(pageSpace(paper, 'portrait').widthMm),
     });
     return [
       {

@@ -149,8 +149,8 @@ describe.each([...demos, ...ofSeveralTiles])('the key under the plan of $slug', 
   });
 
   test('tells the tiles of each zone apart in the same way, and the first tile of the set-out', () => {
-    const { zones, chalk, pattern } = packet.surfaces[0]!;
-    const several = new Set(pattern.tiles.map(({ tile }) => tile)).size > 1;
+    const { zones, chalk } = packet.surfaces[0]!;
+    const several = new Set(pieces.map(({ tile }) => tile)).size > 1;
     const asked = (ids: readonly string[]) => (several ? counted(new Set(ids)) : []);
     expect(keysOf('zone').map(inKey)).toEqual(zones.map((zone) => asked(zone.pieces)));
     expect(keysOf('set-out').map(inKey)).toEqual([asked([chalk.firstPiece])]);

@@ -83,11 +83,13 @@ function said(job: Job): readonly Step[] {
 const stone: Job = { ...JOB, tiles: [{ ...TILE, material: 'stone', glazed: false }] };
 const spoken = [JOB, OLD, stone].flatMap(said);
 
-/** Numbers stay numbers where they are counted; what carries a unit arrives as text. */
-const asPrinted = (figures: Step['figures']) =>
-  Object.fromEntries(
+/** Numbers stay numbers where they are counted; what carries a unit arrives as text. The sheet adds whether the floor is the only one. */
+const asPrinted = (figures: Step['figures']) => ({
+  one: 'no',
+  ...Object.fromEntries(
     Object.entries(figures).map(([k, v]) => [k, figureKind(k, v) === 'number' ? v : `<${v}>`]),
-  );
+  ),
+});
 
 describe.each(Object.entries(words))('words in %s', (lang, messages) => {
   test('every sentence that a job can say is there, and its figures fit', () => {

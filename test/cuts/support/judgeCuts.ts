@@ -58,8 +58,7 @@ function judgePiece(cut: Cut, piece: Piece, i: number, step: number): string[] {
 
 function judgeEdges({ number, edges }: Cut, piece: Piece): string[] {
   const sides = sidesOf(piece);
-  const near = piece.slantDeg ? 3 : 2;
-  const onSide = (point: Point) => sides.map((offOf) => Math.abs(offOf(point)) <= near);
+  const onSide = (point: Point) => sides.map((offOf) => Math.abs(offOf(point)) <= 2);
   return edges.flatMap(({ from, to, factory, via = from }) => {
     const [a, b, middle] = [onSide(from), onSide(to), onSide(via)];
     // A bent edge may begin and end at one side of the tile and still leave it between.

@@ -11,10 +11,7 @@ export function judgePile({ pieces }: Pick<Layout, 'pieces'>, plan: TilePlan): s
   const { pile, opened } = laid(pieces, plan);
   const told: readonly (readonly [boolean, string])[] = [
     [pile === plan.pile && pile === own.pile, `the pile is ${pile}, not ${plan.pile}`],
-    [
-      opened.every((tile, i) => tile === `T${Number(opened[0]!.slice(1)) + i}`),
-      'tiles are not numbered as they are needed',
-    ],
+    [opened.every((tile, i) => tile === `T${i + 1}`), 'tiles are not numbered as they are needed'],
     [plan.needed === own.needed, 'the plan is another than the one chosen'],
     [small.pile <= fewest.pile, 'the smallest pile is larger than another'],
     [fewest.needed <= small.needed, 'the fewest tiles are more than others'],
