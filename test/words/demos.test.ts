@@ -1,23 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readJob } from '../../src/job/readJob.ts';
-import { makePacket } from '../../src/packet/makePacket.ts';
 import type { Packet } from '../../src/packet/Packet.ts';
 import { makeSheets } from '../../src/sheets/makeSheets.ts';
+import { sawPage } from '../../src/sheets/sawPage.ts';
 import { noteLines } from '../../src/site/noteLines.ts';
-import { readWords } from '../../src/site/words.ts';
-import { languages, ROOT } from './catalogues.ts';
-
-const JOBS = join(ROOT, 'jobs');
-const words = readWords(join(ROOT, 'layouts', 'words'));
-
-function packetOf(slug: string): Packet {
-  const { job } = readJob(readFileSync(join(JOBS, slug, 'job.yaml'), 'utf8'), 'job.yaml', slug);
-  const made = makePacket(job!);
-  if ('problems' in made) throw new Error(JSON.stringify(made.problems));
-  return made.packet;
-}
+import { demos, words } from '../sheets/demos.ts';
+import { languages } from './catalogues.ts';
 
 /** A packet for a crew and an owner of one language. */
 const spoken = (packet: Packet, lang: string): Packet => ({
@@ -25,15 +12,41 @@ const spoken = (packet: Packet, lang: string): Packet => ({
   spec: { ...packet.spec, print: { ...packet.spec.print, crew: [lang], owner: lang } },
 });
 
-describe.each(readdirSync(JOBS))('the sheets of %s', (slug) => {
-  const packet = packetOf(slug);
+/** Every text of a sheet's data: its words, and those that its drawings and tables hold. */
+function textsOf(data: unknown): string[] {
+  if (typeof data === 'string')
+    return data.startsWith('<svg') ? [...data.matchAll(/>([^<>]+)</g)].map(([, text]) => text!) : [data];
+  return typeof data === 'object' && data !== null ? Object.values(data).flatMap(textsOf) : [];
+}
 
-  test.each(languages)('can be said in %s, with every figure', (lang) => {
-    expect(JSON.stringify(makeSheets(spoken(packet, lang), words))).not.toMatch(/undefined|NaN|\[object/);
-  });
+/** Decimals among them with the other language's mark; sections of standards and days are no decimals. */
+function strangeDecimals(texts: readonly string[], strange: RegExp): string[] {
+  return texts
+    .map((text) => text.replace(/\b[A-Z]+ ?[A-Z]?\d+(?:\.\d+)+(?: §[\d.]+)?|§[\d.]+/g, ''))
+    .filter((text) => strange.test(text));
+}
 
-  test.each(languages)('and its notes in %s', (lang) => {
-    for (const { code } of packet.notes) expect(words.has(lang, code), code).toBe(true);
-    for (const { text } of noteLines(packet, words, lang)) expect(text).not.toMatch(/undefined|NaN|[{}]/);
+const comma = /\d\.\d/;
+const strange: Readonly<Record<string, RegExp>> = { en: /\d,\d/, es: comma, pt: comma };
+
+describe.each(demos)('the sheets of $slug', ({ packet }) => {
+  describe.each(languages)('in %s', (lang) => {
+    const own = spoken(packet, lang);
+    const sheets = makeSheets(own, words);
+
+    test('can be said, with every figure', () => {
+      expect(JSON.stringify(sheets)).not.toMatch(/undefined|NaN|\[object/);
+    });
+
+    test('write every figure with the decimal mark of the language', () => {
+      const page = sawPage(own, lang, words.say(lang));
+      const texts = textsOf([sheets.map(({ data }) => data), page]);
+      expect(strangeDecimals(texts, strange[lang]!)).toEqual([]);
+    });
+
+    test('and its notes can be said', () => {
+      for (const { code } of packet.notes) expect(words.has(lang, code), code).toBe(true);
+      for (const { text } of noteLines(packet, words, lang)) expect(text).not.toMatch(/undefined|NaN|[{}]/);
+    });
   });
 });
