@@ -64,18 +64,17 @@ export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box): boolean 
   // Most segments lie wholly on one side of the box, and this is asked a million times a plan.
   if ((ax < box.left && bx < box.left) || (ax > box.right && bx > box.right)) return false;
   if ((ay < box.bottom && by < box.bottom) || (ay > box.top && by > box.top)) return false;
-  let [low, high] = [0, 1];
-  const sides = [
-    [ax - bx, ax - box.left],
-    [bx - ax, box.right - ax],
-    [ay - by, ay - box.bottom],
-    [by - ay, box.top - ay],
-  ] as const;
-  for (const [run, room] of sides) {
-    if (run === 0) {
-      if (room < 0) return false;
-    } else if (run < 0) low = Math.max(low, room / run);
-    else high = Math.min(high, room / run);
-  }
-  return low <= high;
+  const across = clipped(ax - bx, ax - box.left, clipped(bx - ax, box.right - ax, [0, 1]));
+  const both = clipped(ay - by, ay - box.bottom, clipped(by - ay, box.top - ay, across));
+  return both[0] <= both[1];
+}
+
+/** What stays of a stretch of a segment on one side of a line, towards which it goes by `run` and has `room` left. */
+function clipped(
+  run: number,
+  room: number,
+  [low, high]: readonly [number, number],
+): readonly [number, number] {
+  if (run === 0) return room < 0 ? [1, 0] : [low, high];
+  return run < 0 ? [Math.max(low, room / run), high] : [low, Math.min(high, room / run)];
 }

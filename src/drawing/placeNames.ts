@@ -40,12 +40,13 @@ interface State {
 }
 
 function fits(box: Box, rings: readonly (readonly Spot[])[], taken: readonly Box[]): boolean {
+  if (taken.some((other) => overlap(box, other, apart))) return false;
   const roomy = grow(box, inside);
   const centre: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   const free = rings.every((ring) =>
     ring.every((a, i) => !segmentMeets(a, ring[(i + 1) % ring.length]!, roomy)),
   );
-  return free && inRings(centre, rings) && !taken.some((other) => overlap(box, other, apart));
+  return free && inRings(centre, rings);
 }
 
 const steps = [1, 2, 3, 4, 5, 6, 7];

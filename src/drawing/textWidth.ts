@@ -26,8 +26,7 @@ function characterWidth(
 ): number {
   const digit = narrow?.[character >= '0' && character <= '9' ? Number(character) : -1];
   if (digit !== undefined) return digit;
-  const bare = character.normalize('NFD')[0] ?? character;
-  return table.get(character) ?? table.get(bare) ?? unknownWidth;
+  return table.get(character) ?? table.get(character.normalize('NFD')[0] ?? character) ?? unknownWidth;
 }
 
 /**
