@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeCuts } from '../../src/cuts/makeCuts.ts';
-import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
+import type { SurfaceSpec } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
-import { judgeCuts } from '../cuts/support/judgeCuts.ts';
 import { borderedRoom } from '../support/borderedRoom.ts';
 import { layoutOf } from '../support/coverTheField.ts';
+import { cutsClose } from '../support/cutsClose.ts';
 import { areaOf, fieldOf, judged, lengthRound } from '../support/Judged.ts';
 import { judgeBorder } from '../support/judgeBorder.ts';
 import { judgeCount } from '../support/judgeCount.ts';
@@ -54,15 +53,7 @@ describe('random rooms with a border', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
-    const layout = layoutOf(room);
-    const cuts = makeCuts(room.job as Job, layout);
-    expect(judgeCuts(layout, cuts, room.job.print.step)).toEqual([]);
-    for (const { terms, from, to } of cuts.rows) {
-      const sum = (of: 'exact' | 'saw') => terms.reduce((total, term) => total + term[of], 0);
-      expect([sum('exact'), sum('saw')]).toEqual(Array(2).fill(Math.hypot(to[0] - from[0], to[1] - from[1])));
-    }
-  });
+  cutsClose(named);
 
   test.each(some)(
     '%s: looked at from another corner its border has the same pieces',

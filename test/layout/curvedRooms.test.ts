@@ -1,10 +1,8 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
-import { makeCuts } from '../../src/cuts/makeCuts.ts';
-import type { Job } from '../../src/job/Job.ts';
-import { judgeCuts } from '../cuts/support/judgeCuts.ts';
-import { coverTheField, layoutOf } from '../support/coverTheField.ts';
+import { describe } from 'vitest';
+import { coverTheField } from '../support/coverTheField.ts';
 import { curvedRoom } from '../support/curvedRoom.ts';
+import { cutsClose } from '../support/cutsClose.ts';
 import { looksAlike } from '../support/looksAlike.ts';
 
 /** 8 rooms in `npm test`, 1,000 in the long run; `PART=3/10` takes the third tenth of them. */
@@ -21,15 +19,7 @@ const named = rooms.map(
 describe('random rooms with bowed and curved walls', () => {
   coverTheField(named);
 
-  test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
-    const layout = layoutOf(room);
-    const cuts = makeCuts(room.job as Job, layout);
-    expect(judgeCuts(layout, cuts, room.job.print.step)).toEqual([]);
-    for (const { terms, from, to } of cuts.rows) {
-      const sum = (of: 'exact' | 'saw') => terms.reduce((total, term) => total + term[of], 0);
-      expect([sum('exact'), sum('saw')]).toEqual(Array(2).fill(Math.hypot(to[0] - from[0], to[1] - from[1])));
-    }
-  });
+  cutsClose(named);
 
   looksAlike(named, Math.max(2, rooms.length / 5));
 });

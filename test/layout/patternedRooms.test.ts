@@ -1,13 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { makeCuts } from '../../src/cuts/makeCuts.ts';
-import type { Job } from '../../src/job/Job.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
 import { layTiles } from '../../src/layout/pieces/layTiles.ts';
-import { judgeCuts } from '../cuts/support/judgeCuts.ts';
 import { coverTheField, layoutOf } from '../support/coverTheField.ts';
+import { cutsClose } from '../support/cutsClose.ts';
 import { layOut } from '../support/layOut.ts';
 import { patternedRooms } from '../support/patternedRoom.ts';
 
@@ -44,13 +42,5 @@ describe.each(patternedRooms)('random rooms in %s', (_, rooms) => {
     expect(shapes(pattern.b)).toEqual(shapes([0, 0]));
   });
 
-  test.each(named)('%s: every cut laid back on its tile is its piece, and every row closes', (_, room) => {
-    const layout = layoutOf(room);
-    const cuts = makeCuts(room.job as Job, layout);
-    expect(judgeCuts(layout, cuts, room.job.print.step)).toEqual([]);
-    for (const { terms, from, to } of cuts.rows) {
-      const sum = (of: 'exact' | 'saw') => terms.reduce((total, term) => total + term[of], 0);
-      expect([sum('exact'), sum('saw')]).toEqual(Array(2).fill(Math.hypot(to[0] - from[0], to[1] - from[1])));
-    }
-  });
+  cutsClose(named);
 });
