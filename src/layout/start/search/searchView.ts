@@ -18,22 +18,24 @@ export interface SearchView {
 
 /**
  * Turns the search's back on where the frame begins: places are told from the middle of the walls to the middle of a tile, along x
- * towards where more of the walls lie far out. Of starts that are as good the search comes to the same ones then, rounding apart.
+ * towards where more of the walls in sight lie far out. Of starts that are as good the search comes to the same ones then, rounding apart.
  */
 export function searchView(
-  { edges }: Pick<Ground, 'edges'>,
+  { edges, faces, focalWeight }: Pick<Ground, 'edges' | 'faces' | 'focalWeight'>,
   { a, b, tiles }: Pick<Pattern, 'a' | 'b' | 'tiles'>,
   directions: readonly WallDirection[],
 ): SearchView {
-  const walls = edges.map(({ from, to }) => ({
-    at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const,
-    length: Math.hypot(to[0] - from[0], to[1] - from[1]),
-  }));
+  const walls = edges.map(({ from, to, face }) => {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const { seen } = faces[face]!;
+    const weight = seen === 'hidden' ? 0 : seen === 'focal' ? focalWeight : 1;
+    return { at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const, length, inSight: weight * length };
+  });
   const all = walls.reduce((sum, { length }) => sum + length, 0);
   const middle = ([0, 1] as const).map(
     (axis) => walls.reduce((sum, { at, length }) => sum + at[axis] * length, 0) / all,
   );
-  const tail = walls.reduce((sum, { at, length }) => sum + (at[0] - middle[0]!) ** 3 * length, 0);
+  const tail = walls.reduce((sum, { at, inSight }) => sum + (at[0] - middle[0]!) ** 3 * inSight, 0);
   const way = tail < 0 ? -1 : 1;
   const { minX, minY, maxX, maxY } = bounds(tiles[0]!.ring);
   const zero: Point = [
