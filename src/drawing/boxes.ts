@@ -59,13 +59,17 @@ export function corners(box: Box): readonly Spot[] {
   ];
 }
 
-/** Whether the segment a–b meets the box (Liang–Barsky clipping). */
-export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box): boolean {
+/** Whether the segment a–b meets the box, grown by `about` mm (Liang–Barsky clipping). */
+export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box, about = 0): boolean {
+  const left = box.left - about;
+  const right = box.right + about;
+  const bottom = box.bottom - about;
+  const top = box.top + about;
   // Most segments lie wholly on one side of the box, and this is asked a million times a plan.
-  if ((ax < box.left && bx < box.left) || (ax > box.right && bx > box.right)) return false;
-  if ((ay < box.bottom && by < box.bottom) || (ay > box.top && by > box.top)) return false;
-  const across = clipped(ax - bx, ax - box.left, clipped(bx - ax, box.right - ax, [0, 1]));
-  const both = clipped(ay - by, ay - box.bottom, clipped(by - ay, box.top - ay, across));
+  if ((ax < left && bx < left) || (ax > right && bx > right)) return false;
+  if ((ay < bottom && by < bottom) || (ay > top && by > top)) return false;
+  const across = clipped(ax - bx, ax - left, clipped(bx - ax, right - ax, [0, 1]));
+  const both = clipped(ay - by, ay - bottom, clipped(by - ay, top - ay, across));
   return both[0] <= both[1];
 }
 

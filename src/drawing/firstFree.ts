@@ -5,18 +5,14 @@ import { textBox } from './textBox.ts';
 
 /** The first of the same words at several places that touches nothing yet there; else of those clear of other words, if any, the one on the fewest lines. */
 export function firstApart(tries: readonly TextMark[], taken: Taken): TextMark | undefined {
-  const on = onPaper(tries, taken);
-  const apart = on.filter((one) => !taken.boxes.some((box) => overlap(textBox(one), box, 0.5)));
-  return fewest(apart, (one) => taken.lines.filter(([a, b]) => segmentMeets(a, b, textBox(one))).length);
-}
-
-/** The first that counts nothing, else the first that counts the least. */
-function fewest<T>(all: readonly T[], count: (one: T) => number): T | undefined {
-  let best: { readonly one: T; readonly count: number } | undefined;
-  for (const one of all) {
-    const counted = count(one);
-    if (counted === 0) return one;
-    if (!best || counted < best.count) best = { one, count: counted };
+  let best: { readonly one: TextMark; readonly count: number } | undefined;
+  for (const one of tries) {
+    const own = textBox(one);
+    if (taken.paper && !within(own, taken.paper)) continue;
+    if (taken.boxes.some((box) => overlap(own, box, 0.5))) continue;
+    const count = taken.lines.filter(([a, b]) => segmentMeets(a, b, own)).length;
+    if (count === 0) return one;
+    if (!best || count < best.count) best = { one, count };
   }
   return best?.one;
 }

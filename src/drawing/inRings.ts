@@ -4,11 +4,13 @@ import type { Spot } from './Mark.ts';
 /** Whether a spot lies inside rings by the even-odd rule, so that a hole in a ring is outside. */
 export function inRings([x, y]: Spot, rings: readonly (readonly Spot[])[]): boolean {
   let inside = false;
-  for (const ring of rings)
-    ring.forEach(([ax, ay], i) => {
-      const [bx, by] = ring[(i + 1) % ring.length]!;
+  for (const ring of rings) {
+    for (let i = 0; i < ring.length; i += 1) {
+      const [ax, ay] = ring[i]!;
+      const [bx, by] = ring[i + 1] ?? ring[0]!;
       if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
-    });
+    }
+  }
   return inside;
 }
 

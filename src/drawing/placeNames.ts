@@ -1,8 +1,9 @@
-import { type Box, boxOf, grow, overlap, segmentMeets, within } from './boxes.ts';
+import { type Box, boxOf, grow, overlap, segmentMeets } from './boxes.ts';
 import { inRings, segmentsCross } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
 import { leader } from './signs.ts';
+import { spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
 
 /** What names may use: the paper, the outline they are led out over, and what is already there. */
@@ -25,9 +26,6 @@ export interface PlacedNames {
 /** A name keeps this far off the edges of its piece and off other names, in mm. */
 const inside = 0.3;
 const apart = 1;
-/** Names that are led out stand this far outside the outline, on a grid this fine. */
-const outside = 2;
-const grid = 2;
 /** A leader longer than this is not followed by an eye. */
 const longest = 40;
 
@@ -41,10 +39,9 @@ interface State {
 
 function fits(box: Box, rings: readonly (readonly Spot[])[], taken: readonly Box[]): boolean {
   if (taken.some((other) => overlap(box, other, apart))) return false;
-  const roomy = grow(box, inside);
   const centre: Spot = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   const free = rings.every((ring) =>
-    ring.every((a, i) => !segmentMeets(a, ring[(i + 1) % ring.length]!, roomy)),
+    ring.every((a, i) => !segmentMeets(a, ring[(i + 1) % ring.length]!, box, inside)),
   );
   return free && inRings(centre, rings);
 }
@@ -64,11 +61,8 @@ function isUpright(rings: NameRequest['rings']): boolean {
   );
 }
 
-/** Places to try: the middle of a rectangle or the deepest spot of another piece, then a grid, nearest to it first. */
-function spotsIn({ pole, rings }: NameRequest, box: Box, crowded: boolean): readonly Spot[] {
-  const upright = isUpright(rings);
-  const first: Spot = upright ? [(box.left + box.right) / 2, (box.bottom + box.top) / 2] : pole;
-  if (upright && !crowded) return [first];
+/** A grid of places in a box, nearest to a spot first. */
+function spotsNear(box: Box, first: Spot): readonly Spot[] {
   const spots = steps.flatMap((i) =>
     steps.map(
       (j): Spot => [
@@ -77,34 +71,42 @@ function spotsIn({ pole, rings }: NameRequest, box: Box, crowded: boolean): read
       ],
     ),
   );
-  return [first, ...spots.sort((a, b) => distance(a, first) - distance(b, first))];
+  return spots.sort((a, b) => distance(a, first) - distance(b, first));
+}
+
+/** Finds a place: the middle of a rectangle or the deepest spot of another piece, else on a grid, nearest to it first. */
+function spotFinder({ pole, rings }: NameRequest, box: Box, crowded: boolean) {
+  const upright = isUpright(rings);
+  const first: Spot = upright ? [(box.left + box.right) / 2, (box.bottom + box.top) / 2] : pole;
+  // Most names stand at the first place, and those of small pieces ask for the others at every size.
+  let others: readonly Spot[] | undefined;
+  return (isGood: (at: Spot) => boolean): Spot | undefined => {
+    if (isGood(first)) return first;
+    if (upright && !crowded) return undefined;
+    others ??= spotsNear(box, first);
+    return others.find(isGood);
+  };
 }
 
 const distance = (a: Spot, b: Spot): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 /** Large before small, straight before turned, beside before stacked; without its number where both don't fit. */
-function blocksOf(request: NameRequest): readonly Block[] {
-  const set = (asked: NameRequest) =>
-    nameSizes.flatMap((size) =>
-      ([0, 90] as const).flatMap((turn) =>
-        (asked.number === undefined ? [false] : [false, true]).map((stacked) =>
-          block(asked, size, turn, stacked),
-        ),
-      ),
-    );
-  return request.number === undefined
-    ? set(request)
-    : [...set(request), ...set({ ...request, number: undefined })];
+function* blocksOf(request: NameRequest): Generator<Block> {
+  for (const size of nameSizes)
+    for (const turn of [0, 90] as const)
+      for (const stacked of request.number === undefined ? [false] : [false, true])
+        yield block(request, size, turn, stacked);
+  if (request.number !== undefined) yield* blocksOf({ ...request, number: undefined });
 }
 
 function placeInside(request: NameRequest, state: State): boolean {
   if (request.rings.length === 0) return false;
   const piece = boxOf(request.rings[0]!);
   const near = state.taken.filter((other) => overlap(piece, other, apart));
-  const spots = spotsIn(request, piece, near.length > 0);
+  const find = spotFinder(request, piece, near.length > 0);
   for (const one of blocksOf(request)) {
     if (one.width > piece.right - piece.left || one.height > piece.top - piece.bottom) continue;
-    const spot = spots.find((at) => fits(blockBox(one, at), request.rings, near));
+    const spot = find((at) => fits(blockBox(one, at), request.rings, near));
     if (!spot) continue;
     state.taken.push(blockBox(one, spot));
     state.marks.push(...one.draw(spot));
@@ -113,46 +115,27 @@ function placeInside(request: NameRequest, state: State): boolean {
   return false;
 }
 
-/** Free spots where no tile lies, as a grid over the paper. */
-function spotsOutside({ paper, outline, bare = [] }: NameGround): readonly Spot[] {
-  const columns = Math.floor((paper.right - paper.left) / grid);
-  const rows = Math.floor((paper.top - paper.bottom) / grid);
-  return Array.from(
-    { length: columns * rows },
-    (_, i): Spot => [
-      paper.left + ((i % columns) + 0.5) * grid,
-      paper.bottom + (Math.floor(i / columns) + 0.5) * grid,
-    ],
-  ).filter((spot) => !inRings(spot, [outline]) || inRings(spot, bare));
-}
-
 const nearestOn = ([x, y]: Spot, box: Box): Spot => [
   Math.min(Math.max(x, box.left), box.right),
   Math.min(Math.max(y, box.bottom), box.top),
 ];
 
 function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean {
-  const { outline, paper, bare = [] } = ground;
-  const roomy = grow(box, outside);
-  if (!within(box, paper) || state.taken.some((other) => overlap(box, other, apart))) return false;
-  const meets = (ring: readonly Spot[]) =>
-    ring.some((a, i) => segmentMeets(a, ring[(i + 1) % ring.length]!, roomy));
-  if (meets(outline) || bare.some(meets)) return false;
+  if (state.taken.some((other) => overlap(box, other, apart)) || !standsOutside(box, ground)) return false;
   const to = nearestOn(from, box);
   return (
-    !state.taken.some((other) => segmentMeets(from, to, grow(other, 0.3))) &&
-    !state.leaders.some(([a, b]) => segmentMeets(a, b, grow(box, 0.5)) || segmentsCross(a, b, from, to))
+    !state.taken.some((other) => segmentMeets(from, to, other, 0.3)) &&
+    !state.leaders.some(([a, b]) => segmentMeets(a, b, box, 0.5) || segmentsCross(a, b, from, to))
   );
 }
 
-function leadOut(request: NameRequest, ground: NameGround, spots: readonly Spot[], state: State): boolean {
-  const near = spots
-    .map((at) => ({ at, far: distance(at, request.pole) }))
-    .filter(({ far }) => far <= longest)
-    .sort((a, b) => a.far - b.far)
-    .map(({ at }) => at);
-  const level = block(request, sizes.smallest, 0, false);
-  const upright = block(request, sizes.smallest, 90, false);
+/** A name that is led out: level, or upright where it finds no place so. */
+const ledBlocks = (request: NameRequest) =>
+  [block(request, sizes.smallest, 0, false), block(request, sizes.smallest, 90, false)] as const;
+
+/** Puts a name at the nearest of the places near its spot. */
+function leadOut(request: NameRequest, near: readonly Spot[], ground: NameGround, state: State): boolean {
+  const [level, upright] = ledBlocks(request);
   const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
   const beside = free(level);
   const [one, spot] = beside ? [level, beside] : [upright, free(upright)];
@@ -175,13 +158,19 @@ const mostLed = 60;
 export function placeNames(requests: readonly NameRequest[], ground: NameGround): PlacedNames {
   const state: State = { taken: [...ground.taken], leaders: [], marks: [] };
   const left = requests.filter((request) => !placeInside(request, state));
-  const spots = left.length > 0 && ground.leads !== false ? spotsOutside(ground) : [];
-  const nearEdge = [...left].sort((a, b) => depth(a, ground) - depth(b, ground));
-  const led = nearEdge.slice(0, mostLed).filter((request) => leadOut(request, ground, spots, state));
+  const led = ground.leads === false ? [] : leadAllOut(left, ground, state);
   return {
     marks: state.marks,
     unplaced: left.filter((request) => !led.includes(request)).map(({ name }) => name),
   };
+}
+
+/** Leads names out, those of the outermost pieces first, and gives those that found a place. */
+function leadAllOut(left: readonly NameRequest[], ground: NameGround, state: State): readonly NameRequest[] {
+  const nearEdge = [...left].sort((a, b) => depth(a, ground) - depth(b, ground)).slice(0, mostLed);
+  const least = Math.min(...nearEdge.flatMap(ledBlocks).map(({ width, height }) => Math.min(width, height)));
+  const near = spotsOutside({ ...ground, taken: state.taken }, least, longest);
+  return nearEdge.filter((request) => leadOut(request, near(request.pole), ground, state));
 }
 
 /** The names that don't fit inside their pieces. */

@@ -57,8 +57,19 @@ export function svgRings(rings: readonly (readonly Step[])[], height: number): s
   return rings.map((ring) => trace(ring, height, true)).join('');
 }
 
+/** The last path of a mark: an area is written for its hatch and then for its line, on the same drawing. */
+const written = new WeakMap<Mark, { readonly height: number; readonly d: string }>();
+
 /** The `d` of a mark that is drawn; empty for words. */
 export function svgPath(mark: Mark, height: number): string {
+  const last = written.get(mark);
+  if (last?.height === height) return last.d;
+  const d = pathOf(mark, height);
+  written.set(mark, { height, d });
+  return d;
+}
+
+function pathOf(mark: Mark, height: number): string {
   if (mark.mark === 'area') return svgRings(mark.rings, height);
   if (mark.mark === 'path') return trace(mark.steps, height, false);
   if (mark.mark !== 'circle') return '';

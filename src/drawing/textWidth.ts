@@ -24,8 +24,7 @@ function characterWidth(
   table: ReadonlyMap<string, number>,
   narrow?: readonly number[],
 ): number {
-  const digit = narrow?.[character >= '0' && character <= '9' ? Number(character) : -1];
-  if (digit !== undefined) return digit;
+  if (narrow && character >= '0' && character <= '9') return narrow[Number(character)]!;
   return table.get(character) ?? table.get(character.normalize('NFD')[0] ?? character) ?? unknownWidth;
 }
 
@@ -36,9 +35,8 @@ function characterWidth(
  */
 export function textWidth(text: string, points: number, weight: 400 | 700 = 400, narrow = false): number {
   const digits = narrow ? narrowFigures[weight] : undefined;
-  const units = [...text].reduce(
-    (sum, character) => sum + characterWidth(character, lookUp[weight], digits),
-    0,
-  );
+  const table = lookUp[weight];
+  let units = 0;
+  for (const character of text) units += characterWidth(character, table, digits);
   return Math.round(units * points * mmPerPoint) / 1000;
 }

@@ -43,6 +43,21 @@ function shortDate(format: Intl.DateTimeFormat, iso: string): string {
     .join('');
 }
 
+/** Formats of a language's days, which take longer to make than a sheet takes to write. */
+const formats = new Map<string, { readonly day: Intl.DateTimeFormat; readonly clock: Intl.DateTimeFormat }>();
+
+function formatsOf(lang: string) {
+  const known = formats.get(lang);
+  if (known) return known;
+  const parts = { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' } as const;
+  const made = {
+    day: new Intl.DateTimeFormat(lang, { ...parts, year: 'numeric' }),
+    clock: new Intl.DateTimeFormat(lang, parts),
+  };
+  formats.set(lang, made);
+  return made;
+}
+
 /** Builds the context of one language; pure, since dates are local times without a zone. */
 export function sheetContext(
   packet: Packet,
@@ -52,19 +67,7 @@ export function sheetContext(
   const { lang, say } = first;
   const { system } = packet.spec.print;
   const units = { system, decimal: decimalMark(lang) };
-  const day = new Intl.DateTimeFormat(lang, {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
-  const clock = new Intl.DateTimeFormat(lang, {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    timeZone: 'UTC',
-  });
+  const { day, clock } = formatsOf(lang);
   return {
     packet,
     lang,
