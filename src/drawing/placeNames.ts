@@ -3,7 +3,7 @@ import { inRings, segmentsCross } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
 import { leader } from './signs.ts';
-import { spotsOutside, standsOutside } from './spotsOutside.ts';
+import { type Outside, outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
 
 /** What names may use: the paper, the outline they are led out over, and what is already there. */
@@ -120,8 +120,8 @@ const nearestOn = ([x, y]: Spot, box: Box): Spot => [
   Math.min(Math.max(y, box.bottom), box.top),
 ];
 
-function isFree(box: Box, from: Spot, ground: NameGround, state: State): boolean {
-  if (state.taken.some((other) => overlap(box, other, apart)) || !standsOutside(box, ground)) return false;
+function isFree(box: Box, from: Spot, where: Outside, state: State): boolean {
+  if (state.taken.some((other) => overlap(box, other, apart)) || !standsOutside(box, where)) return false;
   const to = nearestOn(from, box);
   return (
     !state.taken.some((other) => segmentMeets(from, to, other, 0.3)) &&
@@ -134,9 +134,9 @@ const ledBlocks = (request: NameRequest) =>
   [block(request, sizes.smallest, 0, false), block(request, sizes.smallest, 90, false)] as const;
 
 /** Puts a name at the nearest of the places near its spot. */
-function leadOut(request: NameRequest, near: readonly Spot[], ground: NameGround, state: State): boolean {
+function leadOut(request: NameRequest, near: readonly Spot[], where: Outside, state: State): boolean {
   const [level, upright] = ledBlocks(request);
-  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, ground, state));
+  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, where, state));
   const beside = free(level);
   const [one, spot] = beside ? [level, beside] : [upright, free(upright)];
   if (!spot) return false;
@@ -169,8 +169,9 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
 function leadAllOut(left: readonly NameRequest[], ground: NameGround, state: State): readonly NameRequest[] {
   const nearEdge = [...left].sort((a, b) => depth(a, ground) - depth(b, ground)).slice(0, mostLed);
   const least = Math.min(...nearEdge.flatMap(ledBlocks).map(({ width, height }) => Math.min(width, height)));
-  const near = spotsOutside({ ...ground, taken: state.taken }, least, longest);
-  return nearEdge.filter((request) => leadOut(request, near(request.pole), ground, state));
+  const where = outsideOf(ground.paper, ground.outline, ground.bare);
+  const near = spotsOutside(where, state.taken, least, longest);
+  return nearEdge.filter((request) => leadOut(request, near(request.pole), where, state));
 }
 
 /** The names that don't fit inside their pieces. */
