@@ -10,6 +10,8 @@ export default defineConfig({
     maxWorkers: 2,
     // Nothing in the core outlives a call, so files may share what they import.
     isolate: false,
+    // Layouts and drawings are many small things that soon fall away: room for them saves a twentieth of the time.
+    execArgv: ['--max-semi-space-size=64'],
     testTimeout: long ? 3_600_000 : 60_000,
     hookTimeout: 120_000,
   },

@@ -14,13 +14,18 @@ export function distancePointSegment(point: Point, a: Point, b: Point): number {
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
   const along = (point[0] - a[0]) * dx + (point[1] - a[1]) * dy;
   const square = dx * dx + dy * dy;
-  if (along <= 0 || square === 0) return apart(point, a);
-  if (along >= square) return apart(point, b);
+  if (along <= 0 || square === 0) return distancePoints(point, a);
+  if (along >= square) return distancePoints(point, b);
   return Math.abs(dx * (point[1] - a[1]) - dy * (point[0] - a[0])) / Math.sqrt(square);
 }
 
-/** Squares of whole ticks are exact, so that the root alone is as true as the slower function for lengths. */
-function apart(a: Point, b: Point): number {
+/**
+ * The distance of two points, in ticks. Squares of whole ticks are exact, so that the root alone is as true as the slower
+ * function for lengths.
+ *
+ * @example distancePoints([1, 1], [4, 5]) //=> 5
+ */
+export function distancePoints(a: Point, b: Point): number {
   const [dx, dy] = [a[0] - b[0], a[1] - b[1]];
   return Math.sqrt(dx * dx + dy * dy);
 }

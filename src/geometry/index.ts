@@ -11,6 +11,7 @@ export * from './inSight.ts';
 export * from './insetByEdge.ts';
 export * from './intersect.ts';
 export * from './isConvex.ts';
+export * from './isNarrower.ts';
 export * from './isSimple.ts';
 export * from './isSliver.ts';
 export * from './lineThroughShape.ts';

@@ -1,4 +1,4 @@
-import { narrowness } from './narrowness.ts';
+import { isNarrower } from './isNarrower.ts';
 import type { Ring } from './Ring.ts';
 import { ringArea } from './ringArea.ts';
 import { ringLength } from './ringLength.ts';
@@ -17,5 +17,5 @@ export const SLIVER_WIDTH = 2;
 export function isSliver(ring: Ring): boolean {
   if (ring.length < 3) return true;
   const meanWidth = (2 * Math.abs(ringArea(ring))) / ringLength(ring);
-  return meanWidth < SLIVER_WIDTH / 2 || narrowness(ring) < SLIVER_WIDTH;
+  return meanWidth < SLIVER_WIDTH / 2 || isNarrower(ring, SLIVER_WIDTH);
 }

@@ -1,4 +1,6 @@
 import { convexHull } from './convexHull.ts';
+import { distancePoints } from './distance.ts';
+import { isConvex } from './isConvex.ts';
 import type { Ring } from './Ring.ts';
 import { side } from './side.ts';
 
@@ -18,20 +20,7 @@ export function narrowness(ring: Ring): number {
   for (let i = 0, far = 1; i < n; i++) {
     const [a, b] = [hull[i]!, hull[(i + 1) % n]!];
     while (side(a, b, hull[(far + 1) % n]!) > side(a, b, hull[far]!)) far = (far + 1) % n;
-    least = Math.min(least, side(a, b, hull[far]!) / Math.hypot(b[0] - a[0], b[1] - a[1]));
+    least = Math.min(least, side(a, b, hull[far]!) / distancePoints(a, b));
   }
   return least;
-}
-
-/** Whether a ring turns left at each corner, and once round in all: it is its own hull then, as most pieces of tile are. */
-function isConvex(ring: Ring): boolean {
-  const n = ring.length;
-  let tops = 0;
-  for (let i = 0; i < n; i++) {
-    const [a, b, c] = [ring[i]!, ring[(i + 1) % n]!, ring[(i + 2) % n]!];
-    if (side(a, b, c) <= 0) return false;
-    // A ring that goes round twice comes to a highest corner twice.
-    if (b[1] >= a[1] && b[1] > c[1]) tops++;
-  }
-  return n >= 3 && tops === 1;
 }

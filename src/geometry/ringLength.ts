@@ -1,3 +1,4 @@
+import { distancePoints } from './distance.ts';
 import type { Ring } from './Ring.ts';
 
 /**
@@ -9,7 +10,7 @@ export function ringLength(ring: Ring): number {
   let length = 0;
   let a = ring[ring.length - 1]!;
   for (const b of ring) {
-    length += Math.hypot(b[0] - a[0], b[1] - a[1]);
+    length += distancePoints(a, b);
     a = b;
   }
   return length;

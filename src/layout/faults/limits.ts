@@ -1,4 +1,4 @@
-import { bounds, narrowness, type Ring } from '../../geometry/index.ts';
+import { bounds, isNarrower, type Ring } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
@@ -37,7 +37,7 @@ export function leastStrip(ring: Ring, { minStrip }: Ground): Ticks {
 
 /** Whether a piece passes through a slot narrower than the least strip. */
 export function isThin({ shape, ring }: LaidPiece, ground: Ground): boolean {
-  return narrowness(shape.outer) < leastStrip(ring, ground) - ROUNDING;
+  return isNarrower(shape.outer, leastStrip(ring, ground) - ROUNDING);
 }
 
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */

@@ -1,4 +1,4 @@
-import type { Point, Ring } from '../../geometry/index.ts';
+import { distancePoints, type Point, type Ring } from '../../geometry/index.ts';
 import type { FieldEdge } from '../frame/fieldEdges.ts';
 import type { BorderTile } from './borderTiles.ts';
 import type { Through } from './throughTile.ts';
@@ -54,8 +54,7 @@ function pointAt({ from, to }: FieldEdge, part: number): Point {
 function around(ring: Ring, side: number, point: Point): number {
   const p = ring[side]!;
   const q = ring[(side + 1) % ring.length]!;
-  const part = Math.hypot(point[0] - p[0], point[1] - p[1]) / Math.hypot(q[0] - p[0], q[1] - p[1]);
-  return side + Math.min(1, part);
+  return side + Math.min(1, distancePoints(p, point) / distancePoints(p, q));
 }
 
 /** Ends that meet leave it open which of them comes first round the tile, or which side of a speck is meant. */

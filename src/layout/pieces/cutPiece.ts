@@ -1,4 +1,4 @@
-import { bounds, type Ring, type Shape } from '../../geometry/index.ts';
+import { bounds, distancePoints, type Ring, type Shape } from '../../geometry/index.ts';
 import type { Face } from '../frame/Face.ts';
 import { isPlain } from './isPlain.ts';
 import type { LaidPiece } from './LaidPiece.ts';
@@ -52,8 +52,5 @@ function sawnLength({ outer, holes }: Shape, ring: Ring): number {
 }
 
 function runLength(run: Run): number {
-  return run.reduce((sum, [x, y], i) => {
-    const [u, v] = run[i - 1] ?? [x, y];
-    return sum + Math.hypot(x - u, y - v);
-  }, 0);
+  return run.reduce((sum, point, i) => sum + distancePoints(run[i - 1] ?? point, point), 0);
 }

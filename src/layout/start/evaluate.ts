@@ -1,4 +1,4 @@
-import { bounds, narrowness } from '../../geometry/index.ts';
+import { bounds, isNarrower } from '../../geometry/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import { hasWebFault, isNearFull, isThin, isUnderHalf } from '../faults/limits.ts';
 import type { Ground } from '../frame/Ground.ts';
@@ -38,7 +38,7 @@ function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): C
     ...smallestOf(inSight, pattern),
     underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
     thin: inSight.filter((piece) => isThin(piece, ground)).length,
-    slivers: cut.filter(({ shape }) => narrowness(shape.outer) < ground.minWeb / 2).length,
+    slivers: cut.filter(({ shape }) => isNarrower(shape.outer, ground.minWeb / 2)).length,
     nearFull: count(isNearFull),
     webFaults: count((piece) => hasWebFault(piece, ground)),
     hardCuts: count(({ hard }) => hard),
