@@ -7,23 +7,18 @@ import type { WallDirection, WallReading } from './WallReading.ts';
  * that is worst for each wall. With a `reach` no start that far to either side is better in any figure.
  */
 export function scoreAt(direction: WallDirection, phase: number, reach = 0): WallScore {
-  let [strips, halves, narrowest] = [0, 0, 1];
-  const { ahead, behind, spacing, readings, setOut, margin } = direction;
-  // Every start within reach may be off to what lies in between; beyond that one of them may have the best of it.
-  const add = reach < setOut ? addWorst : addBest;
-  const off = Math.abs(reach - setOut);
-  const sum: Sum = { thin: 0, lacks: 0, share: 1, margin, lenient: setOut + margin };
+  let strips = 0;
+  let halves = 0;
+  let narrowest = 1;
+  const { ahead, behind, readings, setOut } = direction;
+  const sum: Sum = { thin: 0, lacks: 0, share: 1 };
   for (const reading of readings) {
-    const lowest = reading.side * phase - off - reading.at;
+    const lowest = reading.side * phase - Math.abs(reach - setOut) - reading.at;
     sum.thin = 0;
     sum.lacks = 0;
     sum.share = 1;
-    for (const profile of reading.side > 0 ? ahead : behind) {
-      const from = lowest + profile.top;
-      const first = from - Math.floor((from + 2 * off - Math.min(0, reading.absent)) / spacing) * spacing;
-      for (let low = first; low < profile.depth; low += spacing)
-        add(sum, profile, reading, low, low + 2 * off);
-    }
+    for (const profile of reading.side > 0 ? ahead : behind)
+      addCuts(sum, profile, reading, lowest + profile.top, direction, reach);
     strips += sum.thin * reading.length;
     halves += sum.lacks * reading.length;
     if (reading.counts && sum.share < narrowest) narrowest = sum.share;
@@ -36,57 +31,67 @@ interface Sum {
   thin: number;
   lacks: number;
   share: number;
-  readonly margin: number;
-  /** What a half may lack in all. */
-  readonly lenient: number;
 }
 
-/** Of a tile that reaches past the wall by between `low` and `high`: the least that can be held against it. */
-function addBest(
+/**
+ * Adds the cuts that one tile of the repeat makes at a reading, `from` being how far the lowest of them may reach past the wall. Every
+ * start within reach may be off to what lies in between, so that the most is held against it; beyond `setOut` one of them may have
+ * the best of it, and the least is.
+ */
+function addCuts(
   sum: Sum,
   profile: CutProfile,
   { absent, kept }: WallReading,
-  low: number,
-  high: number,
+  from: number,
+  { spacing, setOut, margin }: WallDirection,
+  reach: number,
 ): void {
-  if (low <= absent || high >= profile.depth - kept) return;
-  addCut(sum, profile, high, Math.min(shareOfWall(profile, low), shareOfWall(profile, high)));
-}
-
-/** The same tile: the most. */
-function addWorst(
-  sum: Sum,
-  profile: CutProfile,
-  { absent, kept }: WallReading,
-  low: number,
-  high: number,
-): void {
-  if (high <= absent || low >= profile.depth - kept) return;
-  const least = Math.max(low, absent);
-  const { depths, shares } = profile.cell;
-  let most = Math.max(shareOfWall(profile, least), shareOfWall(profile, high));
-  for (let i = 0; i < depths.length; i++) {
-    if (depths[i]! > least && depths[i]! < high && shares[i]! > most) most = shares[i]!;
+  const wide = 2 * Math.abs(reach - setOut);
+  const worst = reach < setOut;
+  const { depth, cell } = profile;
+  const last = depth - kept;
+  const first = from - Math.floor((from + wide - Math.min(0, absent)) / spacing) * spacing;
+  for (let low = first; low < depth; low += spacing) {
+    const high = low + wide;
+    if (worst ? high <= absent || low >= last : low <= absent || high >= last) continue;
+    const least = worst && low < absent ? absent : low;
+    const part = worst
+      ? mostOfWall(cell, least, high)
+      : Math.min(shareOfWall(cell, low), shareOfWall(cell, high));
+    addCut(sum, profile, worst ? least : high, part, margin, setOut + margin);
   }
-  addCut(sum, profile, least, most);
 }
 
-/** Adds a cut of a depth, along a part of the wall. */
+type Cell = CutProfile['cell'];
+
+/** The greatest part of the wall that a tile takes up where it reaches past it by between `low` and `high`. */
+function mostOfWall(cell: Cell, low: number, high: number): number {
+  const { depths, shares } = cell;
+  let most = Math.max(shareOfWall(cell, low), shareOfWall(cell, high));
+  for (let i = 0; i < depths.length; i++) {
+    if (depths[i]! > low && depths[i]! < high && shares[i]! > most) most = shares[i]!;
+  }
+  return most;
+}
+
+/** Adds a cut of a depth, along a part of the wall; a half may lack `lenient` in all. */
 function addCut(
   sum: Sum,
   { depths, extents, least, sides, strip }: CutProfile,
   below: number,
   part: number,
+  margin: number,
+  lenient: number,
 ): void {
   const depth = Math.max(0, below);
   const i = placeIn(depths, depth);
   const on = (depth - depths[i]!) / (depths[i + 1]! - depths[i]!);
-  const [before, after] = [extents[i]!, extents[i + 1]!];
+  const before = extents[i]!;
+  const after = extents[i + 1]!;
   const x = before[0] + on * (after[0] - before[0]);
   const y = before[1] + on * (after[1] - before[1]);
-  if (below - sum.margin < strip) sum.thin += part;
-  sum.lacks +=
-    part * Math.max(0, 1 - Math.min(ratio(x, least[0], sum.lenient), ratio(y, least[1], sum.lenient)));
+  if (below - margin < strip) sum.thin += part;
+  sum.lacks += part * Math.max(0, 1 - Math.min(ratio(x, least[0], lenient), ratio(y, least[1], lenient)));
   sum.share = Math.min(sum.share, x / sides[0], y / sides[1]);
 }
 
@@ -94,7 +99,7 @@ function ratio(extent: number, least: number, lenient: number): number {
   return least <= lenient ? 1 : extent / (least - lenient);
 }
 
-function shareOfWall({ cell: { depths, shares } }: CutProfile, depth: number): number {
+function shareOfWall({ depths, shares }: Cell, depth: number): number {
   const i = placeIn(depths, depth);
   const part = (depth - depths[i]!) / (depths[i + 1]! - depths[i]!);
   return shares[i]! + part * (shares[i + 1]! - shares[i]!);
