@@ -46,8 +46,12 @@ export interface Box {
 }
 
 export function boxOf(points: readonly Point[]): Box {
-  const [xs, ys] = [points.map((p) => p[0]), points.map((p) => p[1])];
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of points) {
+    [minX, minY] = [Math.min(minX, x), Math.min(minY, y)];
+    [maxX, maxY] = [Math.max(maxX, x), Math.max(maxY, y)];
+  }
+  return { minX, minY, maxX, maxY };
 }
 
 /** Every tile of the pattern whose box meets the field's box: plainly one after another, far more than are needed. */
@@ -86,15 +90,23 @@ export function ringsOf({ outer, holes }: Shape): Ring[] {
 
 /** Whether a point lies in a set of shapes, by counting crossings. */
 export function isIn(shapes: readonly Shape[], x: number, y: number): boolean {
-  let inside = false;
-  for (const ring of shapes.flatMap(ringsOf)) {
-    for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-      const [px, py] = ring[i]!;
-      const [qx, qy] = ring[j]!;
-      if (py > y !== qy > y && x < px + ((y - py) / (qy - py)) * (qx - px)) inside = !inside;
-    }
+  let crossings = 0;
+  for (const { outer, holes } of shapes) {
+    crossings += crossingsOf(outer, x, y);
+    for (const hole of holes) crossings += crossingsOf(hole, x, y);
   }
-  return inside;
+  return crossings % 2 === 1;
+}
+
+/** How many sides of a ring a line crosses that goes from a point to the right. */
+function crossingsOf(ring: Ring, x: number, y: number): number {
+  let crossings = 0;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const [px, py] = ring[i]!;
+    const [qx, qy] = ring[j]!;
+    if (py > y !== qy > y && x < px + ((y - py) / (qy - py)) * (qx - px)) crossings++;
+  }
+  return crossings;
 }
 
 export function areaOf(shape: Shape): number {

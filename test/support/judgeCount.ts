@@ -46,36 +46,43 @@ function rasterOf(judged: Judged, cell: number): Raster {
     box.minX + ((at % across) + 0.5) * cell,
     box.minY + (Math.floor(at / across) + 0.5) * cell,
   ];
+  const tileAt = tileFinder(judged);
   const tiles = Array.from({ length: across * up }, (_, at) => {
     const [x, y] = point(at);
-    const tile = tileAt(judged, x, y);
+    const tile = tileAt(x, y);
     return tile !== '' && isIn(judged.field, x, y) ? tile : '';
   });
   return { across, tiles, point };
 }
 
-/** Lower left corner of the tile that a point stands in, by arithmetic; '' in a joint. */
-function tileAt({ a, b, tiles, origin }: Judged, x: number, y: number): string {
+/** Finds the lower left corner of the tile that a point stands in, by arithmetic; '' in a joint. */
+function tileFinder({ a, b, tiles, origin }: Judged): (x: number, y: number) => string {
   const area = a[0] * b[1] - a[1] * b[0];
-  const [px, py] = [x - origin[0], y - origin[1]];
-  const inRepeats = (qx: number, qy: number): Point => [
+  const inRepeats = ([qx, qy]: Point): Point => [
     (qx * b[1] - qy * b[0]) / area,
     (qy * a[0] - qx * a[1]) / area,
   ];
-  for (const ring of tiles) {
-    const { minX, minY, maxX, maxY } = boxOf(ring);
-    // The repeats whose tile may hold the point: it less any corner of the tile.
-    const reach = boxOf(ring.map(([qx, qy]) => inRepeats(px - qx, py - qy)));
-    for (let j = Math.floor(reach.minY); j <= Math.ceil(reach.maxY); j++) {
-      for (let i = Math.floor(reach.minX); i <= Math.ceil(reach.maxX); i++) {
-        const [sx, sy] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
-        const [dx, dy] = [px - sx, py - sy];
-        if (dx > minX && dx < maxX && dy > minY && dy < maxY && isIn([{ outer: ring, holes: [] }], dx, dy))
-          return `${origin[0] + sx + minX},${origin[1] + sy + minY}`;
+  const all = tiles.map((ring) => ({
+    shapes: [{ outer: ring, holes: [] }],
+    box: boxOf(ring),
+    reach: boxOf(ring.map(inRepeats)),
+  }));
+  return (x, y) => {
+    const [px, py] = [x - origin[0], y - origin[1]];
+    const [u, v] = inRepeats([px, py]);
+    for (const { shapes, box, reach } of all) {
+      // The repeats whose tile may hold the point: it less any corner of the tile.
+      for (let j = Math.floor(v - reach.maxY); j <= Math.ceil(v - reach.minY); j++) {
+        for (let i = Math.floor(u - reach.maxX); i <= Math.ceil(u - reach.minX); i++) {
+          const [sx, sy] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
+          const [dx, dy] = [px - sx, py - sy];
+          if (dx <= box.minX || dx >= box.maxX || dy <= box.minY || dy >= box.maxY) continue;
+          if (isIn(shapes, dx, dy)) return `${origin[0] + sx + box.minX},${origin[1] + sy + box.minY}`;
+        }
       }
     }
-  }
-  return '';
+    return '';
+  };
 }
 
 function patches({ across, tiles }: Raster): number[][] {
