@@ -99,6 +99,12 @@ function bent(surface: SurfaceSpec, shares: Readonly<Record<string, number>>): S
   return { ...surface, walls };
 }
 
+/** Walls of which none is in sight. */
+const unseen = (surface: SurfaceSpec): SurfaceSpec => ({
+  ...surface,
+  walls: surface.walls.map((wall) => ({ ...wall, seen: 'hidden' })),
+});
+
 const best = { kind: 'best' } as const;
 const rooms: readonly (readonly [string, SurfaceSpec])[] = [
   [
@@ -134,6 +140,10 @@ const rooms: readonly (readonly [string, SurfaceSpec])[] = [
       obstacles: [island],
       start: { along: best, across: { kind: 'tile', on: 'island' } },
     }),
+  ],
+  [
+    'a slanted pattern of which only a doorway is in sight',
+    unseen(surfaceOf(leaning, { doorways: [doorway], pattern: { turnedDeg: 30 } })),
   ],
   [
     'a half bond centred between two walls',

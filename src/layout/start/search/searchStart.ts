@@ -70,6 +70,8 @@ export function searchStart(
     bound = added(bound, found.bound);
   }
   if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, view));
+  if (fixed.every((at) => at === undefined) && directions.length === 1)
+    origins = origins.slice(0, MOST_OPEN).flatMap((origin) => alongWalls(origin, view));
   const rounded = origins.map(
     ([x, y]): Point => [Math.round(view.back(x, 0)) + 0, Math.round(view.back(y, 1)) + 0],
   );
@@ -111,6 +113,20 @@ function alikes(origin: Point, { directions, a, b }: SearchView): Point[] {
   return found;
 }
 
+/**
+ * Where all walls in sight lie one way they leave it open where the pattern stands along them, and the pieces decide: places all
+ * along one repeat, counted from the middle of the walls.
+ */
+function alongWalls([x, y]: Point, { directions, a, b }: SearchView): Point[] {
+  const [nx, ny] = directions[0]!.normal;
+  const phase = x * nx + y * ny;
+  const repeat = (a[0] * b[1] - a[1] * b[0]) / directions[0]!.spacing;
+  return Array.from({ length: PLACES_ALONG }, (_, i): Point => {
+    const by = (i / PLACES_ALONG) * repeat;
+    return [phase * nx - by * ny, phase * ny + by * nx];
+  });
+}
+
 /** Whether walls lie slantwise to the pattern: then alike origins are beside enough. */
 function isSlantwise(directions: readonly WallDirection[]): boolean {
   return (
@@ -118,6 +134,10 @@ function isSlantwise(directions: readonly WallDirection[]): boolean {
     directions.some(({ normal: [x, y] }) => Math.min(Math.abs(x), Math.abs(y)) > 1e-6)
   );
 }
+
+/** Places that are looked at along walls of one direction, and the starts across them of which each is tried there. */
+const PLACES_ALONG = 8;
+const MOST_OPEN = 5;
 
 /** More than so many are not told apart. */
 const MOST_ALIKE = 40;
