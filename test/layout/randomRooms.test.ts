@@ -9,9 +9,13 @@ import { randomRoom } from '../support/randomRoom.ts';
 /** 50 rooms in `npm test`, 5,000 in the long run; `PART=3/10` takes the third tenth of them. */
 const ROOMS = Number(process.env.LONG === '1' ? 5000 : 50);
 const [part = 1, parts = 1] = (process.env.PART ?? '1/1').split('/').map(Number);
-const rooms = fc
-  .sample(randomRoom, { seed: 20270301, numRuns: ROOMS })
-  .slice(Math.floor((ROOMS * (part - 1)) / parts), Math.floor((ROOMS * part) / parts));
+/** Rooms of the long run that once got another start when they were looked at differently. */
+const FOUND = [392];
+const all = fc.sample(randomRoom, { seed: 20270301, numRuns: Math.max(ROOMS, ...FOUND.map((at) => at + 1)) });
+const rooms = [
+  ...all.slice(Math.floor((ROOMS * (part - 1)) / parts), Math.floor((ROOMS * part) / parts)),
+  ...FOUND.filter((at) => at >= ROOMS).map((at) => all[at]!),
+];
 const named = rooms.map((room, i) => [`${i} ${room.kind} ${room.surface.pattern.name}`, room] as const);
 
 describe('random rooms', () => {
@@ -29,6 +33,8 @@ describe('random rooms looked at differently', () => {
       const { room, layout } = layOut(job, surface);
       return onKnifeEdge(room, surface, layout);
     });
+    // Parts of the long run are added up from these lines.
+    if (ROOMS > 50) console.log(`${rooms.length} rooms, ${onEdge.length} hang on a tick`);
     expect(onEdge.length).toBeLessThan(rooms.length / 16);
   });
 
