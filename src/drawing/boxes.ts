@@ -44,9 +44,24 @@ export function within(inner: Box, outer: Box): boolean {
 
 /** The smallest box that holds the spots. */
 export function boxOf(spots: readonly Spot[]): Box {
-  const xs = spots.map(([x]) => x);
-  const ys = spots.map(([, y]) => y);
-  return { left: Math.min(...xs), bottom: Math.min(...ys), right: Math.max(...xs), top: Math.max(...ys) };
+  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of spots) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < bottom) bottom = y;
+    if (y > top) top = y;
+  }
+  return { left, bottom, right, top };
+}
+
+/** The smallest box that holds the boxes. */
+export function boxRoundAll(boxes: readonly Box[]): Box {
+  return {
+    left: Math.min(...boxes.map(({ left }) => left)),
+    bottom: Math.min(...boxes.map(({ bottom }) => bottom)),
+    right: Math.max(...boxes.map(({ right }) => right)),
+    top: Math.max(...boxes.map(({ top }) => top)),
+  };
 }
 
 /** Corners counter-clockwise from the lower left. */

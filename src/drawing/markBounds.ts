@@ -1,4 +1,4 @@
-import { type Box, boxOf, boxRound, corners } from './boxes.ts';
+import { type Box, boxOf, boxRound, boxRoundAll } from './boxes.ts';
 import type { Mark, Spot, Step } from './Mark.ts';
 import { textBox } from './textBox.ts';
 
@@ -23,7 +23,7 @@ function boxOfMark(mark: Mark): Box {
 
 /** The box that all marks take together. */
 export function markBounds(marks: readonly Mark[]): Box {
-  return boxOf(marks.flatMap((mark) => corners(boxOfMark(mark))));
+  return boxRoundAll(marks.map(boxOfMark));
 }
 
 const moved = ([x, y]: Spot, [dx, dy]: Spot): Spot => [x + dx, y + dy];
