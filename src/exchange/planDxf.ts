@@ -19,6 +19,7 @@ const layers = {
   'tile-whole': Colors.White,
   'tile-cut': Colors.White,
   chalk: Colors.White,
+  'soft-joint': Colors.White,
   name: Colors.White,
 } as const;
 
@@ -78,7 +79,7 @@ function drawRoom(draw: Drawer, surface: PacketSurface): void {
 
 /**
  * A surface's plan as DXF (release 2007, AC1021) in millimetres, in the room's frame, one layer a kind of thing:
- * walls, openings, obstacles, whole and cut tiles as closed outlines, chalk lines, and the pieces' names.
+ * walls, openings, obstacles, whole and cut tiles as closed outlines, chalk lines, soft joints, and the pieces' names.
  */
 export function planDxf(surface: PacketSurface): string {
   const writer = new DxfWriter();
@@ -88,5 +89,7 @@ export function planDxf(surface: PacketSurface): string {
   drawRoom(draw, surface);
   for (const piece of surface.pieces) drawPiece(draw, piece);
   for (const { from, to } of surface.chalk.lines) draw.open('chalk', from, to);
+  for (const { parts } of surface.movement?.lines ?? [])
+    for (const { from, to } of parts) draw.open('soft-joint', from, to);
   return writer.stringify();
 }

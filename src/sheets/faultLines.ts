@@ -1,4 +1,5 @@
 import type { Fault } from '../layout/Layout.ts';
+import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -19,11 +20,21 @@ export function faultLines(context: SheetContext, surface: PacketSurface): reado
   return [...faults, ...tapers, ...noCheck];
 }
 
+/** Faults whose size is that of a piece, which the saw list gives as it is sawn. */
+const SAWN: ReadonlySet<string> = new Set(['underHalf', 'thinStrip', 'nearFull']);
+
+function figuresOf({ packet }: SheetContext, { code, figures }: Fault): Fault['figures'] {
+  const { size } = figures;
+  return SAWN.has(code) && typeof size === 'number'
+    ? { ...figures, size: sawDown(size, packet.spec.print.step) }
+    : figures;
+}
+
 function faultLine(context: SheetContext, surface: PacketSurface, fault: Fault): string {
   const shown = fault.pieces.slice(0, MOST_NAMES).join(', ');
   const more = fault.pieces.length - MOST_NAMES;
   return context.say(`fault.${fault.code}`, {
-    ...surfaceFigures(context, surface, fault.figures),
+    ...surfaceFigures(context, surface, figuresOf(context, fault)),
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
   });

@@ -13,8 +13,8 @@ import { readWords } from '../../src/site/words.ts';
 const home = join(import.meta.dirname, '../..');
 const words = readWords(join(home, 'layouts/words'));
 
-function packetOf(slug: string): Packet {
-  const file = `jobs/${slug}/job.yaml`;
+function packetOf(slug: string, folder = 'jobs'): Packet {
+  const file = `${folder}/${slug}/job.yaml`;
   const made = makePacket(readJob(readFileSync(join(home, file), 'utf8'), file).job!);
   if ('problems' in made) throw new Error(JSON.stringify(made.problems));
   return made.packet;
@@ -27,7 +27,7 @@ interface Polyline extends IEntity {
   readonly vertices: readonly { readonly x: number; readonly y: number }[];
 }
 
-const packets = ['fernlea-boot-room', 'quarry-kitchen'].map(packetOf);
+const packets = ['fernlea-boot-room', 'quarry-kitchen'].map((slug) => packetOf(slug));
 
 describe.each(packets.map((packet) => [packet.job.slug, packet] as const))(
   '%s as DXF, read by another library',
@@ -72,6 +72,22 @@ describe.each(packets.map((packet) => [packet.job.slug, packet] as const))(
     });
   },
 );
+
+test('a floor with soft joints has them on a layer of their own, at their true lengths', () => {
+  const packet = packetOf('patio-forty-feet-long', 'test/cases');
+  const drawing = new DxfParser().parseSync(textOf(packet, 'plan.dxf'))!;
+  const drawn = drawing.entities
+    .filter(({ layer }) => layer === 'soft-joint')
+    .map((entity) => {
+      const [a, b] = (entity as Polyline).vertices;
+      return Math.hypot(b!.x - a!.x, b!.y - a!.y);
+    });
+  const laid = packet.surfaces[0]!.movement!.lines.flatMap(({ parts }) =>
+    parts.map(({ from, to }) => Math.hypot(to[0] - from[0], to[1] - from[1]) / 320),
+  );
+  expect(laid.length).toBeGreaterThan(0);
+  expect(drawn.map((length, i) => Math.abs(length - laid[i]!) > 0.01)).toEqual(laid.map(() => false));
+});
 
 describe.each(packets.map((packet) => [packet.job.slug, packet] as const))(
   '%s as iCalendar, read by another library',
