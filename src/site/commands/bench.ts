@@ -2,6 +2,7 @@ import { benchHead, benchLine } from '../bench/benchLine.ts';
 import { buildSteps } from '../bench/buildSteps.ts';
 import { calculationSteps } from '../bench/calculationSteps.ts';
 import { comparedSteps } from '../bench/comparedSteps.ts';
+import { familySteps } from '../bench/familySteps.ts';
 import { startSteps } from '../bench/startSteps.ts';
 import { tileSteps } from '../bench/tileSteps.ts';
 import { unchangedSteps } from '../bench/unchangedSteps.ts';
@@ -17,6 +18,7 @@ export async function run({ home, browser }: CommandInput): Promise<number> {
     ...calculationSteps(places.jobs),
     ...startSteps(),
     ...tileSteps(),
+    ...familySteps(),
     ...unchangedSteps(home),
     ...withBrowser,
   ];
