@@ -22,8 +22,20 @@ export function bestLaid(
   lay: (choice: Choice) => Scored,
 ): Scored {
   const laid = rankScored(laidInRounds(near, Math.ceil(most * GIVEN), pattern, lay));
-  let left = most - laid.length;
-  const tops = farApart(laid, pattern).map((one) => {
+  return movedOn(laid, { most: most - laid.length, pattern, beside, lay });
+}
+
+/** What a climb from starts that are laid asks for: `most` further starts to lay, and how. */
+interface Climb extends Pick<NearStarts, 'beside'> {
+  readonly most: number;
+  readonly pattern: Pattern;
+  readonly lay: (choice: Choice) => Scored;
+}
+
+/** The best of what lies beside the best of some starts, which come best first, those included. */
+export function movedOn(ranked: readonly Scored[], { most, pattern, beside, lay }: Climb): Scored {
+  let left = most;
+  const tops = farApart(ranked, pattern).map((one) => {
     const found = climbed(one, left, beside, lay);
     left = found.left;
     return found.best;

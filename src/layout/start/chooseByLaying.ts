@@ -1,11 +1,12 @@
 import type { Point } from '../../geometry/index.ts';
 import type { AxisStart, Start } from '../Layout.ts';
+import { affordable } from './affordable.ts';
+import { movedOn, rankScored } from './bestLaid.ts';
 import { AXES, type Choice, type MainRuns } from './Choice.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
 import { spacingAlong } from './mainRuns.ts';
-import { rank } from './rank.ts';
-import type { StartQuestion } from './StartQuestion.ts';
+import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { distinct, sameStart } from './sameStart.ts';
 
 /** Steps each way in which the repeat is gone through, and starts laid at most that put a joint or a tile on the middle. */
@@ -17,7 +18,7 @@ const NOTHING_BOUND = { strips: 0, halves: 0, narrowest: 1 } as const;
 
 /**
  * Where a pattern starts that is no course of tiles of one size: joint and tile on the middle of the runs, and places spread evenly
- * over its repeat, are laid and counted, and the best of these is taken. It is not proved that none is better.
+ * over its repeat, are laid and counted, and from the best of these the start moves on to what lies beside. It is not proved that none is better.
  */
 export function chooseByLaying(
   question: Pick<StartQuestion, 'ground' | 'pattern' | 'surface'>,
@@ -26,12 +27,36 @@ export function chooseByLaying(
   const { ground, pattern } = question;
   const balanced = distinct(set.choices, pattern).slice(0, MOST_BALANCED);
   const choices = distinct([...balanced, ...spread(question, balanced[0]!)], pattern);
-  const laid = new Map(choices.map((choice) => [evaluate(ground, pattern, choice, set.ends), choice]));
-  const [chosen, ...others] = rank([...laid.keys()]);
-  const { along, across } = laid.get(chosen!)!;
-  const runnerUp = others.find(({ origin }) => !sameStart(origin, chosen!.origin, pattern));
-  const start = { along, across, chosen: chosen!, bound: NOTHING_BOUND, alternatives: [] };
+  const lay = (choice: Choice): Scored => ({
+    choice,
+    candidate: evaluate(ground, pattern, choice, set.ends),
+  });
+  const laid = rankScored(choices.map(lay));
+  const beside = (origin: Point, by: Point) => moved(question, balanced[0]!, origin, by);
+  const most = Math.max(0, affordable(question) - laid.length / 2);
+  const { choice, candidate: chosen } = movedOn(laid, { most, pattern, beside, lay });
+  const runnerUp = laid.find((one) => !sameStart(one.choice.origin, choice.origin, pattern))?.candidate;
+  const { along, across } = choice;
+  const start = { along, across, chosen, bound: NOTHING_BOUND, alternatives: [] };
   return { start: { ...start, ...(runnerUp && { runnerUp }) }, runs: set.runs };
+}
+
+/** A start moved on the axes that no wish holds; none where one of them would have to be moved. */
+function moved(
+  { surface }: Pick<StartQuestion, 'surface'>,
+  from: Choice,
+  [x, y]: Point,
+  [u, v]: Point,
+): Choice | undefined {
+  const by = [u, v];
+  if (AXES.some((axis, i) => by[i] !== 0 && surface.start[axis].kind !== 'best')) return undefined;
+  const origin: Point = [x + u, y + v];
+  const start = (axis: 0 | 1): AxisStart => {
+    const own = from[AXES[axis]];
+    return origin[axis] === from.origin[axis] ? own : { ...own, what: 'tried', position: origin[axis] };
+  };
+  const shift = Math.abs(origin[0] - from.origin[0]) + Math.abs(origin[1] - from.origin[1]);
+  return { origin, along: start(0), across: start(1), shift };
 }
 
 /** The repeat in even steps from a start, on the axes that no wish holds. */
