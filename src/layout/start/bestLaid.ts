@@ -22,7 +22,7 @@ export function bestLaid(
   lay: (choice: Choice) => Scored,
 ): Scored {
   const laid = rankScored(laidInRounds(near, Math.ceil(most * GIVEN), pattern, lay));
-  return movedOn(laid, { most: most - laid.length, pattern, beside, lay });
+  return rankScored(movedOn(laid, { most: most - laid.length, pattern, beside, lay }))[0]!;
 }
 
 /** What a climb from starts that are laid asks for: `most` further starts to lay, and how. */
@@ -32,15 +32,14 @@ interface Climb extends Pick<NearStarts, 'beside'> {
   readonly lay: (choice: Choice) => Scored;
 }
 
-/** The best of what lies beside the best of some starts, which come best first, those included. */
-export function movedOn(ranked: readonly Scored[], { most, pattern, beside, lay }: Climb): Scored {
+/** What a climb from each of the best starts, which come first, leads to. */
+export function movedOn(ranked: readonly Scored[], { most, pattern, beside, lay }: Climb): Scored[] {
   let left = most;
-  const tops = farApart(ranked, pattern).map((one) => {
+  return farApart(ranked, pattern).map((one) => {
     const found = climbed(one, left, beside, lay);
     left = found.left;
     return found.best;
   });
-  return rankScored(tops)[0]!;
 }
 
 function farApart(ranked: readonly Scored[], pattern: Pattern): Scored[] {

@@ -9,9 +9,13 @@ import { spacingAlong } from './mainRuns.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { distinct, sameStart } from './sameStart.ts';
 
-/** Steps each way in which the repeat is gone through, and starts laid at most that put a joint or a tile on the middle. */
-const STEPS = 5;
-const MOST_BALANCED = 16;
+/**
+ * Steps each way in which the repeat is gone through; one step on one axis is so many on the other, forwards and backwards, so that
+ * of so few places no two stand level. And starts laid at most that put a joint or a tile on the middle.
+ */
+const STEPS = 13;
+const SKIP = 5;
+const MOST_BALANCED = 6;
 
 /** Where no start can be said to be the best without laying it, any may have been: no wall tells more. */
 const NOTHING_BOUND = { strips: 0, halves: 0, narrowest: 1 } as const;
@@ -33,8 +37,9 @@ export function chooseByLaying(
   });
   const laid = rankScored(choices.map(lay));
   const beside = (origin: Point, by: Point) => moved(question, balanced[0]!, origin, by);
-  const most = Math.max(0, affordable(question) - laid.length / 2);
-  const { choice, candidate: chosen } = movedOn(laid, { most, pattern, beside, lay });
+  const most = Math.max(0, affordable(question) - laid.length);
+  const tops = movedOn(laid, { most, pattern, beside, lay });
+  const { choice, candidate: chosen } = rankScored(tops)[0]!;
   const runnerUp = laid.find((one) => !sameStart(one.choice.origin, choice.origin, pattern))?.candidate;
   const { along, across } = choice;
   const start = { along, across, chosen, bound: NOTHING_BOUND, alternatives: [] };
@@ -72,7 +77,8 @@ function spread({ pattern, surface }: Pick<StartQuestion, 'pattern' | 'surface'>
         ];
   const steps = Array.from({ length: STEPS }, (_, n) => n);
   return steps.flatMap((i) =>
-    steps.flatMap((j): Choice[] => {
+    [SKIP, STEPS - SKIP].flatMap((skip): Choice[] => {
+      const j = (i * skip) % STEPS;
       const by = [0, 1].map((axis) => Math.round((i * first[axis]! + j * second[axis]!) / STEPS));
       if (by.every((ticks) => ticks === 0)) return [];
       const origin: Point = [from.origin[0] + by[0]!, from.origin[1] + by[1]!];
