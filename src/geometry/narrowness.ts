@@ -1,6 +1,6 @@
 import { convexHull } from './convexHull.ts';
 import { distancePoints } from './distance.ts';
-import { isConvex } from './isConvex.ts';
+import { isStrictlyConvex } from './isStrictlyConvex.ts';
 import type { Ring } from './Ring.ts';
 import { side } from './side.ts';
 
@@ -12,7 +12,7 @@ import { side } from './side.ts';
  * @example narrowness([[0, 0], [3, 4], [6, 8]]) //=> 0
  */
 export function narrowness(ring: Ring): number {
-  const hull = isConvex(ring) ? ring : convexHull(ring);
+  const hull = isStrictlyConvex(ring) ? ring : convexHull(ring);
   const n = hull.length;
   if (n < 3) return 0;
   let least = Infinity;

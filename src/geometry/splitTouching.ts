@@ -1,4 +1,4 @@
-import { isConvex } from './isConvex.ts';
+import { isStrictlyConvex } from './isStrictlyConvex.ts';
 import type { Point } from './Point.ts';
 import type { Ring } from './Ring.ts';
 import { side } from './side.ts';
@@ -10,7 +10,7 @@ import { side } from './side.ts';
  * @example splitTouching([[0, 0], [2, 2], [4, 2], [4, 4], [2, 4], [2, 2], [0, 2]]) //=> [[[2, 2], [4, 2], [4, 4], [2, 4]], [[0, 0], [2, 2], [0, 2]]]
  */
 export function splitTouching(ring: Ring): Ring[] {
-  if (isConvex(ring)) return [ring];
+  if (isStrictlyConvex(ring)) return [ring];
   const walked: Point[] = [];
   const parts: Ring[] = [];
   const at = new Map<string, number>();
