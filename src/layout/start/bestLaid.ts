@@ -42,7 +42,8 @@ export function movedOn(ranked: readonly Scored[], { most, pattern, beside, lay 
   });
 }
 
-function farApart(ranked: readonly Scored[], pattern: Pattern): Scored[] {
+/** The first of starts that come best first, and those after it that stand apart from all before. */
+export function farApart(ranked: readonly Scored[], pattern: Pattern): Scored[] {
   const kept: Scored[] = [];
   for (const one of ranked) {
     const isNear = ({ choice }: Scored) =>

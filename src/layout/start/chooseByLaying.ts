@@ -1,13 +1,13 @@
 import type { Point } from '../../geometry/index.ts';
 import type { AxisStart, Start } from '../Layout.ts';
 import { affordable } from './affordable.ts';
-import { movedOn, rankScored } from './bestLaid.ts';
+import { farApart, movedOn, rankScored } from './bestLaid.ts';
 import { AXES, type Choice, type MainRuns } from './Choice.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
 import { spacingAlong } from './mainRuns.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
-import { distinct, sameStart } from './sameStart.ts';
+import { distinct } from './sameStart.ts';
 
 /**
  * Steps each way in which the repeat is gone through; one step on one axis is so many on the other, forwards and backwards, so that
@@ -39,11 +39,12 @@ export function chooseByLaying(
   const beside = (origin: Point, by: Point) => moved(question, balanced[0]!, origin, by);
   const most = Math.max(0, affordable(question) - laid.length);
   const tops = movedOn(laid, { most, pattern, beside, lay });
-  const { choice, candidate: chosen } = rankScored(tops)[0]!;
-  const runnerUp = laid.find((one) => !sameStart(one.choice.origin, choice.origin, pattern))?.candidate;
-  const { along, across } = choice;
-  const start = { along, across, chosen, bound: NOTHING_BOUND, alternatives: [] };
-  return { start: { ...start, ...(runnerUp && { runnerUp }) }, runs: set.runs };
+  const best = rankScored(tops)[0]!;
+  // A start hard by the chosen one tells nothing.
+  const [, runnerUp] = farApart([best, ...laid], pattern);
+  const { along, across } = best.choice;
+  const start = { along, across, chosen: best.candidate, bound: NOTHING_BOUND, alternatives: [] };
+  return { start: { ...start, ...(runnerUp && { runnerUp: runnerUp.candidate }) }, runs: set.runs };
 }
 
 /** A start moved on the axes that no wish holds; none where one of them would have to be moved. */
