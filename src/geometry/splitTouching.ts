@@ -1,4 +1,4 @@
-import { isStrictlyConvex } from './isStrictlyConvex.ts';
+import { isConvex } from './isConvex.ts';
 import type { Point } from './Point.ts';
 import type { Ring } from './Ring.ts';
 import { side } from './side.ts';
@@ -10,7 +10,7 @@ import { side } from './side.ts';
  * @example splitTouching([[0, 0], [2, 2], [4, 2], [4, 4], [2, 4], [2, 2], [0, 2]]) //=> [[[2, 2], [4, 2], [4, 4], [2, 4]], [[0, 0], [2, 2], [0, 2]]]
  */
 export function splitTouching(ring: Ring): Ring[] {
-  if (isStrictlyConvex(ring)) return [ring];
+  if (isConvex(ring)) return [ring];
   const walked: Point[] = [];
   const parts: Ring[] = [];
   const at = new Map<string, number>();

@@ -55,8 +55,12 @@ function moved(
   [u, v]: Point,
 ): Choice | undefined {
   const by = [u, v];
-  if (AXES.some((axis, i) => by[i] !== 0 && surface.start[axis].kind !== 'best')) return undefined;
-  const origin: Point = [x + u, y + v];
+  const isHeld = AXES.some((axis, i) => by[i] !== 0 && surface.start[axis].kind !== 'best');
+  return isHeld ? undefined : startAt(from, [x + u, y + v]);
+}
+
+/** The start at an origin, told from a balanced one: on an axis where it lies as that does, it is that one's. */
+function startAt(from: Choice, origin: Point): Choice {
   const start = (axis: 0 | 1): AxisStart => {
     const own = from[AXES[axis]];
     return origin[axis] === from.origin[axis] ? own : { ...own, what: 'tried', position: origin[axis] };
@@ -82,12 +86,7 @@ function spread({ pattern, surface }: Pick<StartQuestion, 'pattern' | 'surface'>
       const j = (i * skip) % STEPS;
       const by = [0, 1].map((axis) => Math.round((i * first[axis]! + j * second[axis]!) / STEPS));
       if (by.every((ticks) => ticks === 0)) return [];
-      const origin: Point = [from.origin[0] + by[0]!, from.origin[1] + by[1]!];
-      const start = (axis: 0 | 1): AxisStart => {
-        const own = from[AXES[axis]];
-        return by[axis] === 0 ? own : { ...own, what: 'tried', position: origin[axis] };
-      };
-      return [{ origin, along: start(0), across: start(1), shift: Math.abs(by[0]!) + Math.abs(by[1]!) }];
+      return [startAt(from, [from.origin[0] + by[0]!, from.origin[1] + by[1]!])];
     }),
   );
 }

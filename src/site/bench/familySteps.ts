@@ -1,14 +1,8 @@
-import { makeCuts } from '../../cuts/makeCuts.ts';
-import { makeLayout } from '../../layout/makeLayout.ts';
-import { makeRoom } from '../../room/makeRoom.ts';
 import { makeTilePlans } from '../../tiles/makeTilePlans.ts';
-import { core } from '../Core.ts';
-import { leaningFloor } from './leaningFloor.ts';
+import { laidOut } from './laidOut.ts';
+import { leaningFloor, roomSizes } from './leaningFloor.ts';
 import { type PatternFamily, patternFamilies } from './patternFamilies.ts';
 import type { Step } from './Step.ts';
-
-/** Widths of the rooms in inches; each is 17 in deeper than the one before. */
-const WIDTHS = [64, 85, 106, 127, 148, 169, 190, 207];
 
 function textOf({ tiles, pattern }: PatternFamily, wide: number, deep: number): string {
   const kinds = Object.entries(tiles).map(
@@ -23,12 +17,8 @@ function textOf({ tiles, pattern }: PatternFamily, wide: number, deep: number): 
 
 /** What one room of a family comes to: tiles above the bound of all its plans, and whether its start has a bound. */
 function provedIn(family: PatternFamily, wide: number, deep: number) {
-  const { job, problems } = core.readJob(textOf(family, wide, deep), 'family');
-  const made = job && makeRoom(job.surfaces[0]!, 'inches');
-  if (!made || 'problems' in made) throw new Error(problems.map(({ code }) => code).join(', '));
-  const layout = makeLayout(job, job.surfaces[0]!, made.room);
-  if ('problems' in layout) throw new Error(layout.problems.map(({ code }) => code).join(', '));
-  const plans = Object.values(makeTilePlans(job, [layout], [makeCuts(job, layout)]));
+  const { job, layout, cuts } = laidOut(textOf(family, wide, deep));
+  const plans = Object.values(makeTilePlans(job, [layout], [cuts]));
   return {
     gap: Math.max(...plans.map(({ needed, bound }) => needed - bound)),
     proved: plans.every((plan) => plan.proved),
@@ -43,11 +33,11 @@ export function familySteps(): readonly Step[] {
   return Object.entries(patternFamilies).flatMap(([name, family]) => {
     let known: readonly Proved[] | undefined;
     const rooms = () => {
-      known ??= WIDTHS.map((wide, i) => provedIn(family, wide, 73 + 17 * i));
+      known ??= roomSizes.map(({ wide, deep }) => provedIn(family, wide, deep));
       return known;
     };
     const share = (without: (room: Proved) => boolean) => async () => [
-      (100 * rooms().filter(without).length) / WIDTHS.length,
+      (100 * rooms().filter(without).length) / roomSizes.length,
     ];
     return [
       { name: `${name}: starts without a bound`, unit: '%', measure: share(({ isBound }) => !isBound) },

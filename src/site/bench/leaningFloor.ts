@@ -8,6 +8,12 @@ export interface LeaningFloor {
   readonly pattern: string;
 }
 
+/** Sizes of eight rooms to 300 sq ft, in inches. */
+export const roomSizes = [64, 85, 106, 127, 148, 169, 190, 207].map((wide, i) => ({
+  wide,
+  deep: 73 + 17 * i,
+}));
+
 /** A job file for a floor whose opposite walls differ by 1/2 in and 3/8 in, so that hardly two pieces along a wall are alike. */
 export function leaningFloor({ tile, wide, deep, pattern }: LeaningFloor): string {
   const across = Math.round(8 * Math.hypot(wide - 0.25, deep)) / 8;

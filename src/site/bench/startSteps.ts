@@ -8,13 +8,12 @@ import { makeCurve } from '../../packet/makeCurve.ts';
 import { makePattern } from '../../pattern/index.ts';
 import { makeRoom } from '../../room/makeRoom.ts';
 import { core } from '../Core.ts';
-import { type LeaningFloor, leaningFloor } from './leaningFloor.ts';
+import { type LeaningFloor, leaningFloor, roomSizes } from './leaningFloor.ts';
 import type { Step } from './Step.ts';
 import { timed } from './timed.ts';
 
-const sizes = [64, 85, 106, 127, 148, 169, 190, 207];
 const floors = (tile: string, pattern: string): LeaningFloor[] =>
-  sizes.map((wide, i) => ({ tile, pattern, wide, deep: 73 + 17 * i }));
+  roomSizes.map((size) => ({ tile, pattern, ...size }));
 
 /** Rooms to 300 sq ft with walls along the pattern, each a little out of square. */
 const ALIGNED = [...floors('12 in x 12 in', 'straight'), ...floors('24 in x 12 in', '{running: 1/2}')];

@@ -1,13 +1,10 @@
-import { makeCuts } from '../../cuts/makeCuts.ts';
 import type { Job } from '../../job/Job.ts';
-import { makeLayout } from '../../layout/makeLayout.ts';
-import { makeRoom } from '../../room/makeRoom.ts';
 import { cutClasses } from '../../tiles/cutClasses.ts';
 import { makeTilePlans } from '../../tiles/makeTilePlans.ts';
 import { shareTiles } from '../../tiles/shareTiles.ts';
 import { tileRules } from '../../tiles/tileRules.ts';
-import { core } from '../Core.ts';
-import { type LeaningFloor, leaningFloor } from './leaningFloor.ts';
+import { laidOut } from './laidOut.ts';
+import { type LeaningFloor, leaningFloor, roomSizes } from './leaningFloor.ts';
 import type { Step } from './Step.ts';
 import { timed } from './timed.ts';
 
@@ -19,21 +16,10 @@ const PATTERNS = [
 ];
 
 /** Rooms out of square in four patterns, to 300 sq ft. */
-const ROOMS = [64, 85, 106, 127, 148, 169, 190, 207].flatMap((wide, i) =>
-  PATTERNS.map((floor): LeaningFloor => ({ ...floor, wide, deep: 73 + 17 * i })),
-);
+const ROOMS = roomSizes.flatMap((size) => PATTERNS.map((floor): LeaningFloor => ({ ...floor, ...size })));
 
 /** 5,000 sq ft in four patterns. */
 const HALLS = PATTERNS.map((floor): LeaningFloor => ({ ...floor, wide: 1000, deep: 720 }));
-
-function laidOut(floor: LeaningFloor) {
-  const { job, problems } = core.readJob(leaningFloor(floor), 'leaning');
-  const room = job && makeRoom(job.surfaces[0]!, 'inches');
-  if (!room || 'problems' in room) throw new Error(problems.map(({ code }) => code).join(', '));
-  const layout = makeLayout(job, job.surfaces[0]!, room.room);
-  if ('problems' in layout) throw new Error(layout.problems.map(({ code }) => code).join(', '));
-  return { job, layout, cuts: makeCuts(job, layout) };
-}
 
 type Laid = ReturnType<typeof laidOut>;
 
@@ -58,7 +44,7 @@ async function slowest(floors: readonly Laid[], share: number, run: (floor: Laid
 export function tileSteps(): readonly Step[] {
   const kept = new Map<readonly LeaningFloor[], readonly Laid[]>();
   const laid = (floors: readonly LeaningFloor[]) => {
-    const made = kept.get(floors) ?? floors.map(laidOut);
+    const made = kept.get(floors) ?? floors.map((floor) => laidOut(leaningFloor(floor)));
     kept.set(floors, made);
     return made;
   };
