@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument } from '../support/pdfLibrary.ts';
 
 export interface PdfPage {
   readonly text: string;

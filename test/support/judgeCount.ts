@@ -1,5 +1,5 @@
-import type { Point } from '../../src/geometry/index.ts';
-import { areaOf, boxOf, isIn, type Judged, lengthRound } from './Judged.ts';
+import type { Point, Shape } from '../../src/geometry/index.ts';
+import { areaOf, boxOf, isIn, type Judged, lengthRound, ringsOf } from './Judged.ts';
 
 /**
  * Counts pieces by flood fill on a fine raster that knows the pattern only as arithmetic and the field only as
@@ -42,17 +42,34 @@ function rasterOf(judged: Judged, cell: number): Raster {
   const box = boxOf(judged.field.flatMap(({ outer }) => outer));
   const across = Math.ceil((box.maxX - box.minX) / cell);
   const up = Math.ceil((box.maxY - box.minY) / cell);
-  const point = (at: number): Point => [
-    box.minX + ((at % across) + 0.5) * cell,
-    box.minY + (Math.floor(at / across) + 0.5) * cell,
-  ];
+  const xOf = (column: number) => box.minX + (column + 0.5) * cell;
+  const yOf = (row: number) => box.minY + (row + 0.5) * cell;
+  const point = (at: number): Point => [xOf(at % across), yOf(Math.floor(at / across))];
   const tileAt = tileFinder(judged);
-  const tiles = Array.from({ length: across * up }, (_, at) => {
-    const [x, y] = point(at);
-    const tile = tileAt(x, y);
-    return tile !== '' && isIn(judged.field, x, y) ? tile : '';
-  });
+  const tiles: string[] = [];
+  for (let row = 0; row < up; row++) {
+    const y = yOf(row);
+    const crossings = crossingsAt(judged.field, y);
+    let passed = 0;
+    for (let column = 0; column < across; column++) {
+      const x = xOf(column);
+      while (crossings[passed]! <= x) passed++;
+      tiles.push((crossings.length - passed) % 2 === 1 ? tileAt(x, y) : '');
+    }
+  }
   return { across, tiles, point };
+}
+
+/** Where a level line crosses the edges of shapes, from left to right. */
+function crossingsAt(shapes: readonly Shape[], y: number): number[] {
+  const rings = shapes.flatMap(ringsOf);
+  const crossed = rings.flatMap((ring) =>
+    ring.flatMap(([px, py], i) => {
+      const [qx, qy] = ring[(i + 1) % ring.length]!;
+      return py > y === qy > y ? [] : [px + ((y - py) / (qy - py)) * (qx - px)];
+    }),
+  );
+  return crossed.sort((one, other) => one - other);
 }
 
 /** Finds the lower left corner of the tile that a point stands in, by arithmetic; '' in a joint. */

@@ -1,4 +1,4 @@
-import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { OPS } from '../../support/pdfLibrary.ts';
 import type { Box } from './PrintedPage.ts';
 
 type Matrix = readonly [number, number, number, number, number, number];

@@ -1,4 +1,4 @@
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument } from '../../support/pdfLibrary.ts';
 
 /** A page in black and white: 1 is ink. */
 export interface Ink {

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { getDocument, type PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import type { PDFPageProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument } from '../../support/pdfLibrary.ts';
 import type { Box, PrintedFile, PrintedPage, Words } from './PrintedPage.ts';
 import { pathBoxes } from './pathBoxes.ts';
 
