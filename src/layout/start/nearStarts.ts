@@ -4,7 +4,7 @@ import { affordable } from './affordable.ts';
 import { AXES, type Choice } from './Choice.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { isSlanted } from './mainRuns.ts';
-import { allowedShare, nearlyBest } from './nearlyBest.ts';
+import { allowedShare, bestOf, nearlyBest } from './nearlyBest.ts';
 import { offBalance, offeredStarts, searchedChoice } from './offeredStarts.ts';
 import type { StartQuestion } from './StartQuestion.ts';
 import { searchStart } from './search/searchStart.ts';
@@ -38,23 +38,28 @@ export function nearStarts(
     offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
   });
   const mixes = !isSlanted(surface.pattern.turnedDeg);
-  // Slantwise to its walls a pattern that is held on one axis has starts that differ by ticks only: the balanced ones do.
-  const held = !mixes && fixed.some((at) => at !== undefined);
-  const offers = offeredStarts(question, choices, held ? [] : origins, runs, fixed, mixes);
+  const offers = offeredStarts(question, choices, origins, runs, fixed, mixes);
   const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
   const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);
-  const near = offers.filter((offer) => held || nearlyBest(wallsOf(offer), best, pattern, ground));
+  const offered = offers.map(wallsOf);
+  // What rounding to whole ticks takes from the best may leave none that is nearly as good: then it is the best of those there are.
+  const some = offered.some((score) => nearlyBest(score, best, pattern, ground));
+  const measure = some ? best : bestOf(offered, ground.tolerance);
+  const isNear = (score: WallScore) => nearlyBest(score, measure, pattern, ground);
   const balanced = offers.filter(
     ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
   );
   const startAt = (origin: Point) => {
     const isFree = fixed.every((at, i) => at === undefined || at === origin[i]);
-    const good = isFree && nearlyBest(scoreOf(origin), best, pattern, ground);
-    return good ? searchedChoice(question, choices[0]!, origin, runs, fixed) : undefined;
+    return isFree && isNear(scoreOf(origin))
+      ? searchedChoice(question, choices[0]!, origin, runs, fixed)
+      : undefined;
   };
-  // Rounding must not leave none.
   return {
-    near: inOrder(near.length > 0 ? near : offers, inRepeat),
+    near: inOrder(
+      offers.filter((offer) => isNear(wallsOf(offer))),
+      inRepeat,
+    ),
     rule: [...balanced].sort((a, b) => a.shift - b.shift).slice(0, affordable(question)),
     bound,
     wallsOf,

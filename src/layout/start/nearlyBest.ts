@@ -32,3 +32,12 @@ export function nearlyBest(
     score.narrowest >= best.narrowest - allowedShare(pattern, ground)
   );
 }
+
+/** The best figures of some scores, each among those that are as good as any in the figures before it. */
+export function bestOf(scores: readonly WallScore[], { strips, halves }: Ground['tolerance']): WallScore {
+  const fewest = Math.min(...scores.map((score) => score.strips));
+  const few = scores.filter((score) => score.strips <= fewest + strips);
+  const least = Math.min(...few.map((score) => score.halves));
+  const sound = few.filter((score) => score.halves <= least + halves);
+  return { strips: fewest, halves: least, narrowest: Math.max(...sound.map((score) => score.narrowest)) };
+}

@@ -4,6 +4,7 @@ import type { Ground } from '../../frame/Ground.ts';
 import type { WallScore } from '../../WallScore.ts';
 import { sameStart } from '../sameStart.ts';
 import { bestPlaces } from './bestPlaces.ts';
+import { inTicks } from './inTicks.ts';
 import { scoreAt } from './scoreAt.ts';
 import { searchPlaces } from './searchPlaces.ts';
 import { type SearchView, searchView } from './searchView.ts';
@@ -72,11 +73,8 @@ export function searchStart(
   if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, view));
   if (fixed.every((at) => at === undefined) && directions.length === 1)
     origins = origins.slice(0, MOST_OPEN).flatMap((origin) => alongWalls(origin, view));
-  const rounded = origins.map(
-    ([x, y]): Point => [Math.round(view.back(x, 0)) + 0, Math.round(view.back(y, 1)) + 0],
-  );
   return {
-    origins: rounded,
+    origins: origins.map(([x, y]) => inTicks([view.back(x, 0), view.back(y, 1)], scoreOf)),
     best,
     bound,
     scoreOf,

@@ -22,8 +22,9 @@ const MOST_LEAN = 0.18;
 const SHARED_LEAN = 0.26;
 /** Of all the wall in sight: a third direction with less than this is judged by its pieces only. */
 const LEAST_PART = 0.12;
-/** Repeats each way in which a direction is looked for. */
+/** Repeats upwards in which a direction is looked for, and sideways to either side: a half and what rounding makes of it. */
 const REPEATS = 4;
+const FARTHEST = REPEATS + 0.501;
 
 /** The walls that can be seen, each read square to the direction of the pattern that it lies along. */
 export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[] {
@@ -80,18 +81,33 @@ function vectorsOf(edges: readonly FieldEdge[], pattern: Pattern): Point[] {
 }
 
 /** Of the pattern's repeats that an edge lies along the shortest, or where it lies along none, the one nearest to it. */
-function directionOf(edge: FieldEdge, { a, b }: Pattern): Point {
-  let best: { vector: Point; lean: number; length: number } | undefined;
-  for (let i = -REPEATS; i <= REPEATS; i++) {
-    for (let j = 0; j <= REPEATS; j++) {
-      if (j === 0 && i <= 0) continue;
-      const vector: Point = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
-      const lean = leanOf(edge, vector);
-      const length = Math.hypot(...vector);
-      if (!best || isNearer({ lean, length }, best)) best = { vector, lean, length };
+function directionOf(edge: FieldEdge, pattern: Pattern): Point {
+  const all = repeatsOf(pattern).map((vector) => ({
+    vector,
+    lean: leanOf(edge, vector),
+    length: Math.hypot(...vector),
+  }));
+  return all.reduce((best, one) => (isNearer(one, best) ? one : best)).vector;
+}
+
+/**
+ * Repeats of a pattern, of those one way the shortest: twice as long a one would have the rows beside it half as far away as they
+ * are. In a mirror there are the same.
+ */
+function repeatsOf({ a, b }: Pick<Pattern, 'a' | 'b'>): Point[] {
+  const found: Point[] = [a];
+  for (let j = 1; j <= REPEATS; j++) {
+    const ahead = (j * (b[0] * a[0] + b[1] * a[1])) / (a[0] ** 2 + a[1] ** 2);
+    const [from, to] = [Math.ceil(-FARTHEST - ahead), Math.floor(FARTHEST - ahead)];
+    for (let i = from; i <= to; i++) {
+      if (commonDivisor(i, j) === 1) found.push([i * a[0] + j * b[0], i * a[1] + j * b[1]]);
     }
   }
-  return best!.vector;
+  return found;
+}
+
+function commonDivisor(one: number, other: number): number {
+  return other === 0 ? Math.abs(one) : commonDivisor(other, one % other);
 }
 
 function lengthOf({ from, to }: FieldEdge): number {

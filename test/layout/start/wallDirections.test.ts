@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import type { SurfaceSpec } from '../../../src/job/Job.ts';
+import { frameRoom } from '../../../src/layout/frame/frameRoom.ts';
+import { makeGround } from '../../../src/layout/frame/Ground.ts';
+import { turnOf } from '../../../src/layout/frame/turnOf.ts';
+import { wallDirections } from '../../../src/layout/start/search/wallDirections.ts';
+import { makePattern } from '../../../src/pattern/index.ts';
+import type { Pattern } from '../../../src/pattern/Pattern.ts';
+import { makeRoom } from '../../../src/room/makeRoom.ts';
+import { jobOf, rectangle, surfaceOf, ticks } from '../../support/surfaceOf.ts';
+import { renumbered } from '../../support/transformSurface.ts';
+
+const plank = jobOf(ticks('20 in'), ticks('4 in'), ticks('1/8 in'));
+
+function readied(surface: SurfaceSpec) {
+  const made = makeRoom(surface);
+  if ('problems' in made) throw new Error('room refused');
+  const pattern = makePattern(surface.pattern, plank.tiles, plank.joint);
+  const frame = frameRoom(made.room, turnOf(made.room, surface.pattern));
+  return { pattern, directions: wallDirections(makeGround(frame, [], surface), pattern) };
+}
+
+/** The shortest way along a direction after which a pattern repeats, all near repeats tried. */
+function shortestAlong({ a, b }: Pattern, [nx, ny]: readonly [number, number]): number {
+  const counts = Array.from({ length: 25 }, (_, i) => i - 12);
+  const lengths = counts.flatMap((i) =>
+    counts.flatMap((j) => {
+      const [x, y] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
+      return Math.hypot(x, y) > 0 && Math.abs(x * nx + y * ny) < 1 ? [Math.hypot(x, y)] : [];
+    }),
+  );
+  return Math.min(...lengths);
+}
+
+// Most of these walls lie along no direction in which the planks soon repeat: the nearest one is taken for them.
+const turns = [0, 22.5, -22.5, 30, -30, 45, 67.5];
+const rooms = [40, 61, 87, 104, 133].flatMap((width) =>
+  turns.map((turnedDeg) => {
+    const pattern = { name: 'running' as const, offset: { numerator: 1, denominator: 3 }, turnedDeg };
+    const surface = surfaceOf(rectangle(ticks(`${width} in`), ticks('93 in')), { pattern });
+    return [`${width} in wide, turned ${turnedDeg}`, surface] as const;
+  }),
+);
+
+describe('the directions along which walls are read', () => {
+  test.each(rooms)('%s: are as far apart from row to row as the pattern looks the same', (_, surface) => {
+    for (const first of [0, 1, 2, 3]) {
+      const { pattern, directions } = readied(renumbered(surface, first));
+      const area = pattern.a[0] * pattern.b[1] - pattern.a[1] * pattern.b[0];
+      for (const { normal, spacing } of directions)
+        expect(spacing * shortestAlong(pattern, normal)).toBeCloseTo(area, 0);
+    }
+  });
+
+  test.each(rooms)('%s: are the same from another first corner', (_, surface) => {
+    const told = [0, 1, 2, 3].map((first) =>
+      readied(renumbered(surface, first)).directions.map(({ normal, readings }) => [
+        normal.map((part) => Math.abs(part).toFixed(6)),
+        readings.length,
+      ]),
+    );
+    for (const other of told) expect(other).toEqual(told[0]);
+  });
+});
