@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Point } from '../../../src/geometry/index.ts';
 import type { SurfaceSpec } from '../../../src/job/Job.ts';
 import { frameRoom } from '../../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../../src/layout/frame/Ground.ts';
@@ -20,17 +21,23 @@ function readied(surface: SurfaceSpec) {
   return { pattern, directions: wallDirections(makeGround(frame, [], surface), pattern) };
 }
 
-/** The shortest way along a direction after which a pattern repeats, all near repeats tried. */
-function shortestAlong({ a, b }: Pattern, [nx, ny]: readonly [number, number]): number {
-  const counts = Array.from({ length: 25 }, (_, i) => i - 12);
-  const lengths = counts.flatMap((i) =>
-    counts.flatMap((j) => {
-      const [x, y] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
-      return Math.hypot(x, y) > 0 && Math.abs(x * nx + y * ny) < 1 ? [Math.hypot(x, y)] : [];
-    }),
+/** Steps from row to row of tiles as a wall sees them: how far apart the tiles' first corners stand along its normal, near the middle of many. */
+function stepsAlong({ a, b, tiles }: Pattern, [nx, ny]: Point): number[] {
+  const counts = Array.from({ length: 41 }, (_, i) => i - 20);
+  const levels = counts.flatMap((i) =>
+    counts.flatMap((j) =>
+      tiles.map(({ ring }) => {
+        const [x, y] = ring[0]!;
+        return (i * a[0] + j * b[0] + x) * nx + (i * a[1] + j * b[1] + y) * ny;
+      }),
+    ),
   );
-  return Math.min(...lengths);
+  const near = levels.filter((level) => Math.abs(level) < a[0]).sort((one, other) => one - other);
+  return near.slice(1).flatMap((level, i) => (level - near[i]! > ROUNDING ? [level - near[i]!] : []));
 }
+
+/** Tiles of a repeat stand in whole ticks. */
+const ROUNDING = 4;
 
 // Most of these walls lie along no direction in which the planks soon repeat: the nearest one is taken for them.
 const turns = [0, 22.5, -22.5, 30, -30, 45, 67.5];
@@ -43,12 +50,14 @@ const rooms = [40, 61, 87, 104, 133].flatMap((width) =>
 );
 
 describe('the directions along which walls are read', () => {
-  test.each(rooms)('%s: are as far apart from row to row as the pattern looks the same', (_, surface) => {
+  test.each(rooms)('%s: are as far apart from row to row as the tiles are', (_, surface) => {
     for (const first of [0, 1, 2, 3]) {
       const { pattern, directions } = readied(renumbered(surface, first));
-      const area = pattern.a[0] * pattern.b[1] - pattern.a[1] * pattern.b[0];
-      for (const { normal, spacing } of directions)
-        expect(spacing * shortestAlong(pattern, normal)).toBeCloseTo(area, 0);
+      for (const { normal, spacing } of directions) {
+        const steps = stepsAlong(pattern, normal);
+        expect(steps.length).toBeGreaterThan(0);
+        expect(steps.filter((step) => Math.abs(step - spacing) > ROUNDING)).toEqual([]);
+      }
     }
   });
 

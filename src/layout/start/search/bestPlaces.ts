@@ -17,12 +17,13 @@ const FAR_APART = TICKS_PER_INCH;
 /**
  * The places that are as good as the best that was found, each moved to where its narrowest cut is widest: a room often has two, and
  * seen in a mirror it must have the same two. After them places beside these whose narrowest cut is less by `margin` at most, as a
- * share: corners and openings may like them better; none with a margin below 0.
+ * share: corners and openings may like them better; none with a margin below 0. They lie `around` the best, or all along a line.
  */
 export function bestPlaces(
   question: PlaceQuestion,
   { best, good }: PlaceAnswer,
   margin: number,
+  around: 'best' | 'line' = 'best',
 ): ScoredPlace[] {
   const scored = (place: Point): ScoredPlace => ({ place, score: scorePlace(question, place) });
   const sound = ({ strips, halves }: WallScore) =>
@@ -43,16 +44,25 @@ export function bestPlaces(
     MOST_BESTS,
     APART,
   );
-  const flat = question.low[1] === question.high[1];
-  const beside = bests.flatMap(({ place: [x, y] }) =>
-    (flat ? ON_LINE : ROUND).map(([u, v]) => scored([x + u, y + v])),
-  );
+  const beside = (around === 'line' ? placesAlong(question) : placesBeside(question, bests)).map(scored);
   // Where walls like a long stretch alike, places all along it are given before those hard by the best.
   const others = [...beside, ...moved]
     .filter(({ score }) => sound(score) && margin >= 0 && score.narrowest >= widest - margin)
     .sort((one, other) => other.score.narrowest - one.score.narrowest || balance(one) - balance(other));
   const far = spread([...bests, ...others], MOST_GIVEN, FAR_APART, bests.length);
   return spread([...far, ...others], MOST_GIVEN, APART, far.length);
+}
+
+/** Places beside others, a quarter inch from one to the next. */
+function placesBeside({ low, high }: PlaceQuestion, bests: readonly ScoredPlace[]): Point[] {
+  const ways = low[1] === high[1] ? ON_LINE : ROUND;
+  return bests.flatMap(({ place: [x, y] }) => ways.map(([u, v]): Point => [x + u, y + v]));
+}
+
+/** Places all along a line, so that they do not hang on which is the best by a hair. */
+function placesAlong({ low, high }: PlaceQuestion): Point[] {
+  const count = Math.floor((high[0] - low[0]) / SIDE);
+  return Array.from({ length: count }, (_, i): Point => [low[0] + i * SIDE, low[1]]);
 }
 
 const SIDE = TICKS_PER_INCH / 4;

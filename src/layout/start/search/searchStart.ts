@@ -5,6 +5,7 @@ import type { WallScore } from '../../WallScore.ts';
 import { sameStart } from '../sameStart.ts';
 import { bestPlaces } from './bestPlaces.ts';
 import { inTicks } from './inTicks.ts';
+import { leastRepeat } from './leastRepeat.ts';
 import { scoreAt } from './scoreAt.ts';
 import { searchPlaces } from './searchPlaces.ts';
 import { type SearchView, searchView } from './searchView.ts';
@@ -46,7 +47,7 @@ export function searchStart(
     directions
       .map((one) => scoreAt(one, one.normal[0] * origin[0] + one.normal[1] * origin[1]))
       .reduce(added, NO_WALL);
-  const view = searchView(ground, pattern, directions);
+  const view = searchView(ground, leastRepeat(pattern), directions);
   const into = ([x, y]: Point): Point => [view.into(x, 0), view.into(y, 1)];
   const parts = wallParts(
     view.directions,
@@ -63,9 +64,13 @@ export function searchStart(
   const given: Point = [fixed[0] ?? from[0], fixed[1] ?? from[1]];
   let origins: Point[] = [into(given)];
   let [best, bound] = parts.length > 0 ? [NO_WALL, NO_WALL] : [scoreOf(given), scoreOf(given)];
+  const slantwise = isSlantwise(directions);
+  const isHeld = fixed.some((at) => at !== undefined);
   for (const { question, toOrigin } of parts) {
     const found = searchPlaces(question);
-    const places = bestPlaces(question, found, isSlantwise(directions) ? -1 : margin);
+    const places = slantwise
+      ? bestPlaces(question, found, isHeld ? margin : -1, 'line')
+      : bestPlaces(question, found, margin);
     origins = origins.flatMap((origin) => places.map(({ place }) => toOrigin(place, origin)));
     best = added(best, found.best);
     bound = added(bound, found.bound);

@@ -1,6 +1,6 @@
 import { bounds, type Point } from '../../../geometry/index.ts';
-import type { Pattern } from '../../../pattern/Pattern.ts';
 import type { Ground } from '../../frame/Ground.ts';
+import type { Repeat } from './leastRepeat.ts';
 import type { WallDirection } from './WallReading.ts';
 
 /** A room as the search sees it: the same one from wherever it is measured and whichever way it is mirrored. */
@@ -22,7 +22,7 @@ export interface SearchView {
  */
 export function searchView(
   { edges, faces, focalWeight }: Pick<Ground, 'edges' | 'faces' | 'focalWeight'>,
-  { a, b, tiles }: Pick<Pattern, 'a' | 'b' | 'tiles'>,
+  { a, b, tiles }: Repeat,
   directions: readonly WallDirection[],
 ): SearchView {
   const walls = edges.map(({ from, to, face }) => {

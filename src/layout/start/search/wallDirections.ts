@@ -6,6 +6,7 @@ import type { FieldEdge } from '../../frame/fieldEdges.ts';
 import type { Ground } from '../../frame/Ground.ts';
 import { gapEnough } from '../../pieces/keptGap.ts';
 import { cutProfile } from './cutProfile.ts';
+import { leastRepeat, type Repeat } from './leastRepeat.ts';
 import { setOut } from './setOut.ts';
 import type { WallDirection, WallReading } from './WallReading.ts';
 
@@ -27,62 +28,79 @@ const REPEATS = 4;
 const FARTHEST = REPEATS + 0.501;
 
 /** The walls that can be seen, each read square to the direction of the pattern that it lies along. */
-export function wallDirections(ground: Ground, pattern: Pattern): WallDirection[] {
+export function wallDirections(ground: Ground, whole: Pattern): WallDirection[] {
+  const pattern = leastRepeat(whole);
   const seen = ground.edges.filter(({ face }) => {
     const { circle, seen } = ground.faces[face]!;
     return !circle && seen !== 'hidden';
   });
-  const found = vectorsOf(seen, pattern).map((vector) => ({
-    vector,
-    readings: [] as WallReading[],
-    length: 0,
-  }));
+  const own = new Map(seen.map((edge) => [edge, directionOf(edge, whole, pattern)]));
+  const found = vectorsOf(own).map((vector) => ({ vector, readings: [] as WallReading[], length: 0 }));
   for (const edge of seen) {
-    const own = directionOf(edge, pattern).join();
-    const known = found.find((one) => one.vector.join() === own || leanOf(edge, one.vector) <= SHARED_LEAN)!;
+    const key = keyOf(own.get(edge)!);
+    const known = found.find(({ vector }) => keyOf(vector) === key || leanOf(edge, vector) <= SHARED_LEAN)!;
     known.readings.push(...readingsOf(edge, ground, normalOf(known.vector), pattern));
     known.length += lengthOf(edge);
   }
-  const off = setOut(ground);
   const least = LEAST_PART * seen.reduce((sum, edge) => sum + lengthOf(edge), 0);
   return found
     .filter(({ length }) => length > 0)
     .filter(({ length }, i) => i < 2 || length >= least)
-    .map(({ vector, readings }) => {
-      const normal = normalOf(vector);
-      const repeat = Math.hypot(...vector);
-      const { a, b } = pattern;
-      const profiles = (facing: Point) =>
-        pattern.tiles.map(({ ring }) => {
-          const strip = leastStrip(ring, ground);
-          return cutProfile({ ring, joint: pattern.joint, repeat, minShare: ground.minShare, strip }, facing);
-        });
-      return {
-        normal,
-        setOut: off,
-        margin: ground.tolerance.lines - off,
-        spacing: (a[0] * b[1] - a[1] * b[0]) / repeat,
-        ahead: profiles(normal),
-        behind: profiles([-normal[0], -normal[1]]),
-        readings,
-      };
+    .map(({ vector, readings }) => directionAlong(vector, readings, ground, pattern));
+}
+
+function directionAlong(
+  vector: Point,
+  readings: readonly WallReading[],
+  ground: Ground,
+  { a, b, tiles, joint }: Repeat,
+): WallDirection {
+  const normal = normalOf(vector);
+  const repeat = Math.hypot(...vector);
+  const off = setOut(ground);
+  const profiles = (facing: Point) =>
+    tiles.map(({ ring }) => {
+      const strip = leastStrip(ring, ground);
+      return cutProfile({ ring, joint, repeat, minShare: ground.minShare, strip }, facing);
     });
+  return {
+    normal,
+    setOut: off,
+    margin: ground.tolerance.lines - off,
+    spacing: (a[0] * b[1] - a[1] * b[0]) / repeat,
+    ahead: profiles(normal),
+    behind: profiles([-normal[0], -normal[1]]),
+    readings,
+  };
 }
 
 /** The directions that edges lie along, that with the most length of wall first: walls that lie nearly so need none of their own. */
-function vectorsOf(edges: readonly FieldEdge[], pattern: Pattern): Point[] {
+function vectorsOf(own: ReadonlyMap<FieldEdge, Point>): Point[] {
   const lengths = new Map<string, { vector: Point; length: number }>();
-  for (const edge of edges) {
-    const vector = directionOf(edge, pattern);
-    const known = lengths.get(vector.join()) ?? { vector, length: 0 };
-    lengths.set(vector.join(), { vector, length: known.length + lengthOf(edge) });
+  for (const [edge, vector] of own) {
+    const known = lengths.get(keyOf(vector)) ?? { vector, length: 0 };
+    lengths.set(keyOf(vector), { vector: known.vector, length: known.length + lengthOf(edge) });
   }
   return [...lengths.values()].sort((a, b) => b.length - a.length).map(({ vector }) => vector);
 }
 
-/** Of the pattern's repeats that an edge lies along the shortest, or where it lies along none, the one nearest to it. */
-function directionOf(edge: FieldEdge, pattern: Pattern): Point {
-  const all = repeatsOf(pattern).map((vector) => ({
+/** Directions that differ by rounding are one. */
+function keyOf([x, y]: Point): string {
+  return `${Math.round(x)} ${Math.round(y)}`;
+}
+
+/**
+ * The direction of the pattern that an edge lies along: of those in which its courses come round again the shortest, where it lies along
+ * none of them the shortest in which one tile takes another's place, or else the nearest to it.
+ */
+function directionOf(edge: FieldEdge, whole: Repeat, least: Repeat): Point {
+  const isLeast = ([x, y]: Point) => {
+    const area = least.a[0] * least.b[1] - least.a[1] * least.b[0];
+    const [i, j] = [(x * least.b[1] - y * least.b[0]) / area, (y * least.a[0] - x * least.a[1]) / area];
+    return commonDivisor(Math.round(i), Math.round(j)) === 1;
+  };
+  const round = repeatsOf(whole).filter((vector) => leanOf(edge, vector) <= MOST_LEAN && isLeast(vector));
+  const all = (round.length > 0 ? round : repeatsOf(least)).map((vector) => ({
     vector,
     lean: leanOf(edge, vector),
     length: Math.hypot(...vector),
@@ -94,7 +112,7 @@ function directionOf(edge: FieldEdge, pattern: Pattern): Point {
  * Repeats of a pattern, of those one way the shortest: twice as long a one would have the rows beside it half as far away as they
  * are. In a mirror there are the same.
  */
-function repeatsOf({ a, b }: Pick<Pattern, 'a' | 'b'>): Point[] {
+function repeatsOf({ a, b }: Repeat): Point[] {
   const found: Point[] = [a];
   for (let j = 1; j <= REPEATS; j++) {
     const ahead = (j * (b[0] * a[0] + b[1] * a[1])) / (a[0] ** 2 + a[1] ** 2);
@@ -140,7 +158,7 @@ function readingsOf(
   { from, to, face: index }: FieldEdge,
   { faces, focalWeight }: Ground,
   normal: Point,
-  pattern: Pattern,
+  pattern: Repeat,
 ): WallReading[] {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [leftX, leftY] = [-(to[1] - from[1]), to[0] - from[0]];
@@ -168,7 +186,7 @@ function readingsOf(
   }));
 }
 
-function longestSide({ tiles }: Pattern): number {
+function longestSide({ tiles }: Repeat): number {
   const { minX, minY, maxX, maxY } = bounds(tiles[0]!.ring);
   return Math.max(maxX - minX, maxY - minY);
 }

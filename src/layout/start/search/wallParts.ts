@@ -58,10 +58,12 @@ function scoresOf(direction: WallDirection) {
 /** Boxes that a search may look at: so many at most, and fewer where a look means many places on walls. */
 const MOST_BOXES = 12_000;
 const MOST_READINGS = 400_000;
+/** Along a line that walls of several directions see, a search that is long comes to its end still. */
+const MOST_ON_LINE = 2_400_000;
 
-function boxesFor(directions: readonly WallDirection[]): number {
+function boxesFor(directions: readonly WallDirection[], most = MOST_READINGS): number {
   const readings = directions.reduce((sum, one) => sum + one.readings.length * one.ahead.length, 0);
-  return Math.min(MOST_BOXES, Math.ceil(MOST_READINGS / Math.max(1, readings)));
+  return Math.min(MOST_BOXES, Math.ceil(most / Math.max(1, readings)));
 }
 
 /** Along the normal of one direction, the place along the other's kept. */
@@ -119,7 +121,7 @@ function onLine(
       low: [0, 0],
       high: [Math.ceil(high), 0],
       seeds,
-      boxes: boxesFor(directions),
+      boxes: boxesFor(directions, MOST_ON_LINE),
       slack,
       offBalance: ([place]) => offBalance(place, axis),
     },
