@@ -10,29 +10,30 @@ export const recordSheet: Sheet = {
   for: 'all',
   bundles: ['owner', 'packet'],
   speaks: 'owner',
-  make: (context) => [
-    {
-      data: {
-        rows: recordRows(context),
-        spares: spares(context),
-        ...planAsLaid(context),
-        tiles: context.packet.surfaces
-          .slice(0, 1)
-          .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record')),
-      },
-    },
-  ],
+  make: (context) => {
+    const rows = recordRows(context);
+    const kept = spares(context);
+    const tiles = context.packet.surfaces
+      .slice(0, 1)
+      .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record'));
+    const lines = rows.length + kept.length + 1;
+    return [{ data: { rows, spares: kept, ...planAsLaid(context, lines), tiles } }];
+  },
 };
 
-/** Room that the lines to fill in leave on the page. */
-const PLAN_MM = 92;
+/** Height of a line to fill in, and of the remarks above and below the plan; the plan has what they leave of the page, to a limit. */
+const LINE_MM = 7.4;
+const REMARKS_MM = 26;
+const PLAN_MM = { least: 34, most: 92 };
 
 /** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid({ packet, say, units }: SheetContext) {
+function planAsLaid({ packet, say, units }: SheetContext, lines: number) {
   const { paper, step } = packet.spec.print;
   const surface = packet.surfaces[0];
   if (!surface) return { plan: '', numbered: false };
-  const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: PLAN_MM };
+  const { widthMm, heightMm } = pageSpace(paper, 'portrait');
+  const left = heightMm - lines * LINE_MM - REMARKS_MM;
+  const space = { widthMm, heightMm: Math.min(PLAN_MM.most, Math.max(PLAN_MM.least, left)) };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const drawing = drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false });
   return { plan: drawing.svg, numbered: drawing.numbered };
