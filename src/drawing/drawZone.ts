@@ -29,8 +29,16 @@ export interface ZoneDrawing extends Drawing {
   readonly numbered: boolean;
 }
 
-/** Room outside the walls, in mm of paper; the wider one where the sign to kneel would else find no place outside the doorway. */
-const borders = [14, 20] as const;
+/**
+ * Room outside the walls, left and right and above and below, in mm of paper; a wider one where the sign to kneel would else find no
+ * place outside the doorway.
+ */
+const borders: readonly Spot[] = [
+  [14, 14],
+  [20, 14],
+  [14, 20],
+  [20, 20],
+];
 const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
 /** Length of the arrows in mm. */
 const shaft = 11;
@@ -59,7 +67,7 @@ function zoneScale(
   surface: PacketSurface,
   zone: Zone,
   { space, system }: ZoneOptions,
-  border: number,
+  border: Spot,
 ): SurfaceScale {
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id)).flatMap(({ shape }) => shape.outer);
@@ -120,7 +128,7 @@ const ownPieces = ({ pieces }: PacketSurface, zone: Zone): readonly PacketPiece[
   return pieces.filter(({ id }) => own.has(id));
 };
 
-function onBorder(surface: PacketSurface, zone: Zone, options: ZoneOptions, border: number): Ground {
+function onBorder(surface: PacketSurface, zone: Zone, options: ZoneOptions, border: Spot): Ground {
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options, border);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const on = { surface, zone, scale };

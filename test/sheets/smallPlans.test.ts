@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { textsIn } from '../drawing/readSvg.ts';
 import { demos } from './demos.ts';
 
 const sheetsOf = (slug: string, template: string) =>
@@ -28,6 +29,14 @@ describe('the plan of a zone', () => {
     const [zone] = packet.surfaces[0]!.zones;
     expect(namesIn(planOf('fernlea-boot-room', 'zone'))).toContain(zone!.last);
     expect(namesIn(planOf('fernlea-boot-room', 'zone')).length).toBe(zone!.pieces.length);
+  });
+
+  test('has the place to kneel outside the doorway at the end, where there is room beside the plan and none above it', () => {
+    const texts = textsIn(planOf('almond-hall', 'zone'));
+    const [kneel, doorway] = ['arrodíllese aquí', 'front: abierto'].map((words) =>
+      texts.find((one) => one.words === words),
+    );
+    expect(kneel!.right).toBeLessThan(doorway!.left);
   });
 
   test('is drawn larger where the found spaces would halve it, and then they have the next page', () => {
