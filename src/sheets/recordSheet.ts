@@ -16,24 +16,25 @@ export const recordSheet: Sheet = {
     const tiles = context.packet.surfaces
       .slice(0, 1)
       .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record'));
-    const lines = rows.length + kept.length + 1;
-    return [{ data: { rows, spares: kept, ...planAsLaid(context, lines), tiles } }];
+    const used = (rows.length + kept.length + 1) * LINE_MM + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0);
+    return [{ data: { rows, spares: kept, ...planAsLaid(context, used), tiles } }];
   },
 };
 
-/** Height of a line to fill in, and of the remarks above and below the plan; the plan has what they leave of the page, to a limit. */
+/** Height of a line to fill in, of the remarks above and below the plan, and of the key of several tiles; the plan has what they leave of the page, to a limit. */
 const LINE_MM = 7.4;
-const REMARKS_MM = 26;
+const REMARKS_MM = 19;
+const KEY_MM = 8;
 const PLAN_MM = { least: 34, most: 92 };
 
 /** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid({ packet, say, units }: SheetContext, lines: number) {
+function planAsLaid({ packet, say, units }: SheetContext, usedMm: number) {
   const { paper, step } = packet.spec.print;
   const surface = packet.surfaces[0];
   if (!surface) return { plan: '', numbered: false };
   const { widthMm, heightMm } = pageSpace(paper, 'portrait');
-  const left = heightMm - lines * LINE_MM - REMARKS_MM;
-  const space = { widthMm, heightMm: Math.min(PLAN_MM.most, Math.max(PLAN_MM.least, left)) };
+  const left = Math.max(PLAN_MM.least, heightMm - usedMm);
+  const space = { widthMm, heightMm: Math.min(PLAN_MM.most, left) };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const drawing = drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false });
   return { plan: drawing.svg, numbered: drawing.numbered };
