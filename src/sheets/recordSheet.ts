@@ -40,6 +40,12 @@ function planAsLaid({ packet, say, units }: SheetContext, usedMm: number) {
   return { plan: drawing.svg, numbered: drawing.numbered };
 }
 
+/** What is printed on a box of tile; lines of several tiles would leave the plan no room, so there they share one. */
+const PRINTED = ['lot', 'caliber', 'shade'] as const;
+
+const onOneLine = ({ box }: SheetContext['packet']['spec']['tiles'][number]) =>
+  PRINTED.map((part) => box?.[part] || '________').join(' · ');
+
 function recordRows({ packet, say, length, date }: SheetContext) {
   const { spec } = packet;
   const { mortar, grout, sealer } = spec.products;
@@ -48,9 +54,9 @@ function recordRows({ packet, say, length, date }: SheetContext) {
     ...spec.tiles.flatMap((tile) => [
       line('tile', tile.name),
       line('size', `${length(tile.length)} × ${length(tile.width)} × ${length(tile.thickness)}`),
-      line('lot', tile.box?.lot ?? ''),
-      line('caliber', tile.box?.caliber ?? ''),
-      line('shade', tile.box?.shade ?? ''),
+      ...(spec.tiles.length > 1
+        ? [{ what: PRINTED.map((part) => say(`record.${part}`)).join(' · '), value: onOneLine(tile) }]
+        : PRINTED.map((part) => line(part, tile.box?.[part] ?? ''))),
     ]),
     line('joint', length(spec.joint)),
     line('mortar', mortar.name ?? ''),
