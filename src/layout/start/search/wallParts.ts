@@ -105,6 +105,8 @@ function onLine(
   const given: Point = axis === 0 ? [0, y!] : [x!, 0];
   const moved = directions.filter(({ normal }) => Math.abs(normal[axis]) > 1e-9);
   const high = axis === 0 ? Math.hypot(...a) : repeatUp(a, b);
+  // Then there is much to look at along the line, and a table of all stretches is worth its while.
+  const slantwise = directions.some(({ normal: [x, y] }) => Math.min(Math.abs(x), Math.abs(y)) > 1e-6);
   const seeds = moved.flatMap((direction) =>
     breakPhases(direction).map((phase): Point => {
       const place = (phase - along(direction.normal)(given)) / direction.normal[axis];
@@ -114,7 +116,7 @@ function onLine(
   return {
     question: {
       directions: directions.map((direction) => ({
-        scores: scoresOf(direction),
+        scores: slantwise ? remembered(phaseTable(direction)) : scoresOf(direction),
         row: [direction.normal[axis], 0],
         at: along(direction.normal)(given),
       })),
