@@ -12,21 +12,28 @@ const leastGap = 0.4;
 /** A point within this many ticks of a line counts as on it. */
 const near = 2;
 
-/** How far a point lies to the right of a → b, which is outside for a counter-clockwise ring. */
-function rightOf([ax, ay]: Point, [bx, by]: Point, [x, y]: Point): number {
-  const [dx, dy] = [bx - ax, by - ay];
-  // The root is as true here as the slower function for lengths, and this is asked for every corner of every piece.
-  return (dy * (x - ax) - dx * (y - ay)) / Math.sqrt(dx * dx + dy * dy);
+/** A side of a counter-clockwise ring: where it begins, and the unit vector outwards. */
+interface Side {
+  readonly from: Point;
+  readonly out: Point;
 }
 
-/** A point that lies on edges of the whole tile, moved out to the middle of the joint there. */
-function toJoint(point: Point, tile: Ring, half: Ticks): Point {
-  return tile.reduce<Point>((moved, a, i) => {
-    const b = tile[(i + 1) % tile.length]!;
-    if (Math.abs(rightOf(a, b, point)) > near) return moved;
-    const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-    return [moved[0] + ((b[1] - a[1]) / length) * half, moved[1] - ((b[0] - a[0]) / length) * half];
-  }, point);
+function sidesOf(ring: Ring): readonly Side[] {
+  return ring.map((from, i) => {
+    const [x, y] = ring[(i + 1) % ring.length]!;
+    const length = Math.hypot(x - from[0], y - from[1]);
+    return { from, out: [(y - from[1]) / length, (from[0] - x) / length] };
+  });
+}
+
+/** A point that lies on sides of the whole tile, moved out to the middle of the joint there. */
+function toJoint([x, y]: Point, sides: readonly Side[], half: Ticks): Point {
+  let [u, v] = [x, y];
+  for (const { from, out } of sides) {
+    if (Math.abs((x - from[0]) * out[0] + (y - from[1]) * out[1]) > near) continue;
+    [u, v] = [u + out[0] * half, v + out[1] * half];
+  }
+  return [u, v];
 }
 
 /** All true circles of a surface's obstacles, with their gap. */
@@ -44,8 +51,7 @@ export function pieceArea(
   look: { readonly fill?: Fill; readonly line?: LineName },
 ): AreaMark {
   const asGap = lengthOn(scale, surface.joint) >= leastGap;
-  const grow = (ring: Ring) => ring.map((point) => toJoint(point, piece.fullTile, surface.joint / 2));
-  const shape = asGap ? piece.shape : { outer: grow(piece.shape.outer), holes: piece.shape.holes };
+  const shape = asGap ? piece.shape : toMiddles(piece, surface.joint / 2);
   const line = look.line ?? (asGap ? 'piece' : 'joint');
   return {
     mark: 'area',
@@ -53,6 +59,14 @@ export function pieceArea(
     line,
     ...(look.fill ? { fill: look.fill } : {}),
   };
+}
+
+function toMiddles(
+  { fullTile, shape }: Pick<PacketPiece, 'fullTile' | 'shape'>,
+  half: Ticks,
+): PacketPiece['shape'] {
+  const sides = sidesOf(fullTile);
+  return { outer: shape.outer.map((point) => toJoint(point, sides, half)), holes: shape.holes };
 }
 
 /** Fill and outline by what has to be done with a piece: nothing, a cut, a hard cut; dots where it will be out of sight. */
