@@ -99,8 +99,8 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   const sized = [...lined, ...sizes.marks];
   const checked = [...sized, ...threeFourFive(surface, scale, options, taken(sized))];
   const further = [...checked, ...furtherSizes(surface, scale, options, taken(checked))];
-  const marks = [...further, ...movementWords(surface, scale, say, { box: paper, taken: taken(further) })];
-  return { marks, moved: sizes.moved };
+  const soft = movementWords(surface, scale, say, { box: paper, taken: taken(further), must: false });
+  return { marks: [...further, ...soft], moved: sizes.moved };
 }
 
 /**

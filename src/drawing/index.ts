@@ -30,4 +30,5 @@ export * from './template/drawTemplate.ts';
 export * from './template/drawTemplateKey.ts';
 export * from './template/planTemplate.ts';
 export type { TemplatePlan } from './template/TemplatePlan.ts';
+export { textWidth } from './textWidth.ts';
 export { looksOfTiles } from './tileAreas.ts';

@@ -1,7 +1,7 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Box } from './boxes.ts';
 import type { Say } from './Drawing.ts';
-import { firstFree } from './firstFree.ts';
+import { firstApart, firstFree } from './firstFree.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, move } from './signs.ts';
@@ -13,7 +13,7 @@ import { textWidth } from './textWidth.ts';
 /** Where words may stand on the part of a line that holds them whole, as shares of it, the middle first. */
 const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0, 1] as const;
 /** How far off the line they may stand where it has no place, in mm of paper: on it first. */
-const OFF = [0, 2.6, -2.6, 6, -6] as const;
+const OFF = [0, 2.6, -2.6, 6, -6, 9, -9] as const;
 
 /** Soft joints through the field: heavy lines on their tile joints. */
 export function movementMarks({ movement }: PacketSurface, scale: Scale): readonly Mark[] {
@@ -22,12 +22,15 @@ export function movementMarks({ movement }: PacketSurface, scale: Scale): readon
   );
 }
 
-/** What goes into each of them, once on its longest part in a box, clear of what is drawn there. */
+/**
+ * What goes into each of them, once on its longest part in a box, clear of what is drawn there; where nothing is clear it stands on
+ * what it must, or on a drawing that is not the only one to say so, nowhere.
+ */
 export function movementWords(
   { movement }: PacketSurface,
   scale: Scale,
   say: Say,
-  { box, taken }: { readonly box: Box; readonly taken: Taken },
+  { box, taken, must = true }: { readonly box: Box; readonly taken: Taken; readonly must?: boolean },
 ): readonly Mark[] {
   const marks: Mark[] = [];
   for (const { parts } of movement?.lines ?? []) {
@@ -39,7 +42,10 @@ export function movementWords(
     if (!longest) continue;
     const boxes = [...taken.boxes, ...takenBy(marks).boxes];
     const lines = taken.lines.filter((line) => !liesAlong(line, longest));
-    marks.push(firstFree(placesOn(longest, say('drawing.sealant')), { ...taken, boxes, lines }));
+    const places = placesOn(longest, say('drawing.sealant'));
+    const there = { ...taken, boxes, lines };
+    const word = must ? firstFree(places, there) : firstApart(places, there);
+    if (word) marks.push(word);
   }
   return marks;
 }

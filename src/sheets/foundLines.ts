@@ -10,7 +10,12 @@ export interface FoundLine {
   readonly edge: string;
   readonly space: string;
   readonly cuts: readonly number[];
+  /** More numbers than stand side by side in their circles. */
+  readonly many: boolean;
 }
+
+/** Figures of cut numbers that stand side by side in circles. */
+const MOST_FIGURES = 4;
 
 /**
  * Where the rows of a zone end at a wall or another straight face: the space that should be left from the last whole tile, wall
@@ -43,6 +48,7 @@ export function foundLines(
         edge,
         space,
         cuts: [...cuts].sort((a, b) => a - b),
+        many: cuts.size > 2 || (cuts.size === 2 && [...cuts].join('').length > MOST_FIGURES),
       })),
   );
 }

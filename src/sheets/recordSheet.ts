@@ -2,6 +2,7 @@ import { drawPlan } from '../drawing/index.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tableHeightMm } from './tableHeightMm.ts';
 import { tileKey } from './tileKey.ts';
 
 /** What must still be known in ten years: tile, lot, joint, products, dates, and what lies hidden. */
@@ -11,18 +12,21 @@ export const recordSheet: Sheet = {
   bundles: ['owner', 'packet'],
   speaks: 'owner',
   make: (context) => {
-    const rows = recordRows(context);
-    const kept = spares(context);
+    const rows = [...recordRows(context), ...spareRows(context)];
     const tiles = context.packet.surfaces
       .slice(0, 1)
       .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record'));
-    const used = (rows.length + kept.length + 1) * LINE_MM + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0);
-    return [{ data: { rows, spares: kept, ...planAsLaid(context, used), tiles } }];
+    const { widthMm } = pageSpace(context.packet.spec.print.paper, 'portrait');
+    const table = tableHeightMm(rows, { ...COLUMNS, valueMm: widthMm - COLUMNS.whatMm - CELLS_MM });
+    const used = table + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0);
+    return [{ data: { rows, ...planAsLaid(context, used), tiles } }];
   },
 };
 
-/** Height of a line to fill in, of the remarks above and below the plan, and of the key of several tiles; the plan has what they leave of the page, to a limit. */
-const LINE_MM = 7.4;
+/** The table of lines to fill in, and what the edges of its cells take of its width. */
+const COLUMNS = { whatMm: 49, points: 11, rowMm: 7.4, lineMm: 5.1 } as const;
+const CELLS_MM = 6;
+/** Height of the remarks above and below the plan, and of the key of several tiles; the plan has what is left of the page, to a limit. */
 const REMARKS_MM = 19;
 const KEY_MM = 8;
 const PLAN_MM = { least: 34, most: 92 };
@@ -76,6 +80,11 @@ function recordRows({ packet, say, length, date }: SheetContext) {
   ];
 }
 
-function spares({ packet }: SheetContext) {
-  return Object.values(packet.tiles).map((plan) => ({ tile: plan.tile, keep: plan.keep, over: plan.over }));
+/** How many tiles are left of each kind, and a line for where they are. */
+function spareRows({ packet, say }: SheetContext) {
+  const left = Object.values(packet.tiles).map(({ keep, over }) => say('record.spareCount', { keep, over }));
+  return [
+    ...left.map((value) => ({ what: say('record.spares'), value })),
+    { what: say('record.spareWhere'), value: '' },
+  ];
 }
