@@ -1,4 +1,4 @@
-import { readLength, readRatio } from '../../measure/index.ts';
+import { commonDivisor, readLength, readRatio } from '../../measure/index.ts';
 import type { PatternSpec } from '../Job.ts';
 import { bad, good, type Reader } from '../shape/Reader.ts';
 
@@ -6,17 +6,13 @@ type Offset = NonNullable<PatternSpec['offset']>;
 
 const WORDS: Readonly<Record<string, string>> = { half: '1/2', third: '1/3', quarter: '1/4' };
 
-function gcd(a: number, b: number): number {
-  return b === 0 ? a : gcd(b, a % b);
-}
-
 function fraction(text: string): Offset | undefined {
   const percent = /^([\d.]+) *%$/.exec(text);
   const ratio = readRatio(percent ? percent[1]! : text);
   if (!ratio) return undefined;
   const whole = ratio.denominator * (percent ? 100 : 1);
   if (ratio.numerator <= 0 || ratio.numerator >= whole) return undefined;
-  const common = gcd(ratio.numerator, whole);
+  const common = commonDivisor(ratio.numerator, whole);
   return { numerator: ratio.numerator / common, denominator: whole / common };
 }
 

@@ -6,6 +6,7 @@ import type { FieldEdge } from '../../frame/fieldEdges.ts';
 import type { Ground } from '../../frame/Ground.ts';
 import { gapEnough } from '../../pieces/keptGap.ts';
 import { cutProfile } from './cutProfile.ts';
+import { directionOf, leanOf } from './directionOf.ts';
 import { leastRepeat, type Repeat } from './leastRepeat.ts';
 import { setOut } from './setOut.ts';
 import type { WallDirection, WallReading } from './WallReading.ts';
@@ -17,15 +18,10 @@ const MOST_PLACES = 24;
 const ROUNDING = 4;
 /** What is left out or stays whole does so by at least this, in ticks, so that a line that is a little off makes no sliver of it. */
 const CLEAR = 32;
-/** How far a wall may lie off a direction of the pattern to be read along it, in radians. */
-const MOST_LEAN = 0.18;
 /** The same where a longer wall has chosen the direction. */
 const SHARED_LEAN = 0.26;
 /** Of all the wall in sight: a third direction with less than this is judged by its pieces only. */
 const LEAST_PART = 0.12;
-/** Repeats upwards in which a direction is looked for, and sideways to either side: a half and what rounding makes of it. */
-const REPEATS = 4;
-const FARTHEST = REPEATS + 0.501;
 
 /** The walls that can be seen, each read square to the direction of the pattern that it lies along. */
 export function wallDirections(ground: Ground, whole: Pattern): WallDirection[] {
@@ -89,62 +85,8 @@ function keyOf([x, y]: Point): string {
   return `${Math.round(x)} ${Math.round(y)}`;
 }
 
-/**
- * The direction of the pattern that an edge lies along: of those in which its courses come round again the shortest, where it lies along
- * none of them the shortest in which one tile takes another's place, or else the nearest to it.
- */
-function directionOf(edge: FieldEdge, whole: Repeat, least: Repeat): Point {
-  const isLeast = ([x, y]: Point) => {
-    const area = least.a[0] * least.b[1] - least.a[1] * least.b[0];
-    const [i, j] = [(x * least.b[1] - y * least.b[0]) / area, (y * least.a[0] - x * least.a[1]) / area];
-    return commonDivisor(Math.round(i), Math.round(j)) === 1;
-  };
-  const round = repeatsOf(whole).filter((vector) => leanOf(edge, vector) <= MOST_LEAN && isLeast(vector));
-  const all = (round.length > 0 ? round : repeatsOf(least)).map((vector) => ({
-    vector,
-    lean: leanOf(edge, vector),
-    length: Math.hypot(...vector),
-  }));
-  return all.reduce((best, one) => (isNearer(one, best) ? one : best)).vector;
-}
-
-/**
- * Repeats of a pattern, of those one way the shortest: twice as long a one would have the rows beside it half as far away as they
- * are. In a mirror there are the same.
- */
-function repeatsOf({ a, b }: Repeat): Point[] {
-  const found: Point[] = [a];
-  for (let j = 1; j <= REPEATS; j++) {
-    const ahead = (j * (b[0] * a[0] + b[1] * a[1])) / (a[0] ** 2 + a[1] ** 2);
-    const [from, to] = [Math.ceil(-FARTHEST - ahead), Math.floor(FARTHEST - ahead)];
-    for (let i = from; i <= to; i++) {
-      if (commonDivisor(i, j) === 1) found.push([i * a[0] + j * b[0], i * a[1] + j * b[1]]);
-    }
-  }
-  return found;
-}
-
-function commonDivisor(one: number, other: number): number {
-  return other === 0 ? Math.abs(one) : commonDivisor(other, one % other);
-}
-
 function lengthOf({ from, to }: FieldEdge): number {
   return Math.hypot(to[0] - from[0], to[1] - from[1]);
-}
-
-/** Sine of the angle between an edge and a direction. */
-function leanOf({ from, to }: FieldEdge, [x, y]: Point): number {
-  const [u, v] = [to[0] - from[0], to[1] - from[1]];
-  return Math.abs(u * y - v * x) / (Math.hypot(u, v) * Math.hypot(x, y));
-}
-
-type Near = { readonly lean: number; readonly length: number };
-
-function isNearer(one: Near, best: Near): boolean {
-  const [fits, bestFits] = [one.lean <= MOST_LEAN, best.lean <= MOST_LEAN];
-  if (fits !== bestFits) return fits;
-  if (!fits) return one.lean < best.lean;
-  return one.length < best.length - 1 || (one.length <= best.length + 1 && one.lean < best.lean);
 }
 
 /** A quarter turn from the direction; the two ways are told apart by the reading's side. */
