@@ -20,7 +20,7 @@ export function sawnByTile(context: SheetContext) {
   const zones = numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
   const { low, together } = tilePages(
     zones.map((zone) => zone.tiles),
-    context.packet.spec.print.paper,
+    context.packet.spec.print,
   );
   return { low, byTile: zones.map((zone, at) => blocks(zone, together && at === zones.length - 1)) };
 }

@@ -2,6 +2,8 @@ import { pageSpace } from './drawingSpace.ts';
 
 /** Heights on the list by tile in mm: the line over it, headings of zones, a part of a tile, what runs over its line, the tile's rule. */
 const MM = { rule: 7, heading: 10, part: 7.06, over: 5, tile: 1.4 } as const;
+/** What the second language of the crew adds to the line over the list, and to the heading of a zone. */
+const SECOND_MM = { rule: 4, heading: 5 } as const;
 /** How much lower parts are where that saves a page, in mm. */
 const LOWER = 1;
 /** Columns of the list, and how many letters stand on a line of one: of a part's box and number, a setting, the word before the next, a later zone. */
@@ -35,16 +37,17 @@ function partHeight({ piece, settings, later }: TileLine['parts'][number], lower
  */
 export function tilePages(
   zones: readonly (readonly TileLine[])[],
-  paper: 'letter' | 'a4',
+  { paper, crew }: { readonly paper: 'letter' | 'a4'; readonly crew: readonly unknown[] },
 ): { readonly low: boolean; readonly together: boolean } {
+  const more = crew.length > 1 ? SECOND_MM : { rule: 0, heading: 0 };
   const zoneHeight = (tiles: readonly TileLine[], lower: number) => {
     const heights = tiles.map(({ parts }) =>
       parts.reduce<number>((sum, part) => sum + partHeight(part, lower), MM.tile),
     );
-    return MM.heading + heights.reduce((sum, height) => sum + height, MM.part) / COLUMNS;
+    return MM.heading + more.heading + heights.reduce((sum, height) => sum + height, MM.part) / COLUMNS;
   };
   const pages = (lower: number) =>
-    zones.reduce<number>((sum, tiles) => sum + zoneHeight(tiles, lower), MM.rule) /
+    zones.reduce<number>((sum, tiles) => sum + zoneHeight(tiles, lower), MM.rule + more.rule) /
     pageSpace(paper, 'portrait').heightMm;
   const low = Math.ceil(pages(LOWER)) < Math.ceil(pages(0));
   const filled = pages(low ? LOWER : 0);
