@@ -7,8 +7,6 @@ type Geometry = any;
 
 /** What is thinner than this, in ticks, is left over from rounding. */
 const SLIVER = 2;
-/** What is wider by no more than this may be as thin once its corners stand in whole ticks. */
-const ROUNDING = 0.5;
 
 /**
  * Whether pieces, joints and what is left on purpose cover the field and nothing else, and whether there are
@@ -28,7 +26,7 @@ export function judgeCover(judged: Judged): string[] {
     if (Math.abs(area - expected.area) > 2 * lengthRound(ring))
       wrong.push(`${own[0]?.id ?? key}: area ${area}, expected ${expected.area}`);
     const parts = own.filter(({ shape }) => (2 * areaOf(shape)) / lengthRound(shape.outer) > SLIVER).length;
-    if (parts > expected.parts || parts < expected.parts - expected.thin)
+    if (parts !== expected.parts)
       wrong.push(`${own[0]?.id ?? key}: ${parts} parts, expected ${expected.parts}`);
     if (expected.geometry && own.length > 0) {
       const inside = judge.intersection(toJsts(own.map(({ shape }) => shape)), expected.geometry).getArea();
@@ -73,25 +71,24 @@ function expectedIn(
   ring: Ring,
   judged: Judged,
   field: Geometry,
-): { area: number; parts: number; thin: number; geometry?: Geometry } {
+): { area: number; parts: number; geometry?: Geometry } {
   const area = areaOf({ outer: ring, holes: [] });
   if (!meetsEdge(ring, judged)) {
     const { minX, minY, maxX, maxY } = boxOf(ring);
     return isIn(judged.field, (minX + maxX) / 2, (minY + maxY) / 2)
-      ? { area, parts: 1, thin: 0 }
-      : { area: 0, parts: 0, thin: 0 };
+      ? { area, parts: 1 }
+      : { area: 0, parts: 0 };
   }
   const geometry = judge.intersection(toJsts([{ outer: ring, holes: [] }]), field);
-  let [total, parts, thin] = [0, 0, 0];
+  let [total, parts] = [0, 0];
   for (let i = 0; i < geometry.getNumGeometries(); i++) {
     const part = geometry.getGeometryN(i);
     const width = (2 * part.getArea()) / Math.max(1, part.getLength());
     if (width <= SLIVER) continue;
     total += part.getArea();
     parts += 1;
-    if (width <= SLIVER + ROUNDING) thin += 1;
   }
-  return { area: total, parts, thin, geometry };
+  return { area: total, parts, geometry };
 }
 
 function meetsEdge(ring: Ring, { field }: Judged): boolean {

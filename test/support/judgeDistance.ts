@@ -1,8 +1,8 @@
 import type { Point, Shape } from '../../src/geometry/index.ts';
 import { boxOf, type Judged, ringsOf } from './Judged.ts';
 
-/** Rounding may bring two pieces nearer by this many ticks: corners of both, and of both their tiles where these lie aslant, each by up to 0.7. */
-const ALLOWED = 2.8;
+/** Rounding of corners may bring two pieces nearer by this many ticks. */
+const ALLOWED = 2;
 
 /**
  * Whether any two pieces lie nearer together than the joint. Says which; empty when none do. Two pieces of one
