@@ -11,7 +11,6 @@ import { judgeCount } from '../support/judgeCount.ts';
 import { judgeCover } from '../support/judgeCover.ts';
 import { judgeDistance } from '../support/judgeDistance.ts';
 import { layOut } from '../support/layOut.ts';
-import type { RandomRoom } from '../support/randomRoom.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 /** Areas of the pieces of a border, and the length round them, the smallest first. */
@@ -24,30 +23,14 @@ function bordersIn({ pieces }: Layout) {
 
 const isMitred = ({ border }: SurfaceSpec) => border!.every(({ corners }) => corners === 'mitred');
 
-/** Whether a room is too narrow in some place for its border and a field inside it. */
-function isRefused({ job, surface }: RandomRoom): boolean {
-  try {
-    layOut(job, surface);
-    return false;
-  } catch (error) {
-    if (/borderTooWide/.test(String(error))) return true;
-    throw error;
-  }
-}
-
 /** Rooms with a border: 20 in `npm test`, 400 in the long run; a fifth of them looked at in every way. */
 const ROOMS = process.env.LONG === '1' ? 400 : 20;
 
 describe('random rooms with a border', () => {
-  const all = fc
+  const named = fc
     .sample(borderedRoom, { seed: 20270701, numRuns: ROOMS })
     .map((room, i) => [`${i} ${room.kind}`, room] as const);
-  const named = all.filter(([, room]) => !isRefused(room));
   const some = named.slice(0, Math.max(4, ROOMS / 5));
-
-  test('hardly any is too narrow for its border', () => {
-    expect(all.length - named.length).toBeLessThanOrEqual(ROOMS / 100);
-  });
 
   test.each(named)('%s: no joint is wider than it should be and no piece lies outside', (_, room) => {
     expect(judgeBorder(layoutOf(room))).toEqual([]);

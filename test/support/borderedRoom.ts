@@ -18,7 +18,9 @@ const course = fc.record({
 /** A random room with a border of one or two courses, and its field inside. */
 export const borderedRoom: fc.Arbitrary<RandomRoom> = fc
   .tuple(
-    randomRoom.filter(({ kind, surface }) => KINDS.includes(kind) && !namesDoorway(surface)),
+    randomRoom.filter(
+      (room) => KINDS.includes(room.kind) && !namesDoorway(room.surface) && hasWideStem(room),
+    ),
     fc.array(course, { minLength: 1, maxLength: 2 }),
   )
   .map(([{ kind, job, surface }, courses]): RandomRoom => {
@@ -28,6 +30,11 @@ export const borderedRoom: fc.Arbitrary<RandomRoom> = fc
     });
     return { kind, job: { ...job, tiles: [...job.tiles, ...tiles] }, surface: { ...surface, border } };
   });
+
+/** Whether the stem of a T, whose end is its fifth wall, has room for a border on both sides. */
+function hasWideStem({ kind, surface }: RandomRoom): boolean {
+  return kind !== 'T' || surface.walls[4]!.readings[0]! >= 20 * IN;
+}
 
 /** A start that names a doorway cannot be had inside a border. */
 function namesDoorway({ start, doorways }: RandomRoom['surface']): boolean {

@@ -11,12 +11,15 @@ import { makeRoom } from '../../../src/room/makeRoom.ts';
 import { jobOf, rectangle, surfaceOf, ticks } from '../../support/surfaceOf.ts';
 import { renumbered } from '../../support/transformSurface.ts';
 
-const plank = jobOf(ticks('20 in'), ticks('4 in'), ticks('1/8 in'));
+const joint = ticks('1/8 in');
+const plank = jobOf(ticks('20 in'), ticks('4 in'), joint);
+const square = jobOf(ticks('15 1/2 in'), ticks('15 1/2 in'), joint);
+type Tiles = typeof plank;
 
-function readied(surface: SurfaceSpec) {
+function readied({ tiles }: Tiles, surface: SurfaceSpec) {
   const made = makeRoom(surface);
   if ('problems' in made) throw new Error('room refused');
-  const pattern = makePattern(surface.pattern, plank.tiles, plank.joint);
+  const pattern = makePattern(surface.pattern, tiles, joint);
   const frame = frameRoom(made.room, turnOf(made.room, surface.pattern));
   return { pattern, directions: wallDirections(makeGround(frame, [], surface), pattern) };
 }
@@ -32,7 +35,7 @@ function stepsAlong({ a, b, tiles }: Pattern, [nx, ny]: Point): number[] {
       }),
     ),
   );
-  const near = levels.filter((level) => Math.abs(level) < a[0]).sort((one, other) => one - other);
+  const near = levels.filter((level) => Math.abs(level) < 2 * a[0]).sort((one, other) => one - other);
   return near.slice(1).flatMap((level, i) => (level - near[i]! > ROUNDING ? [level - near[i]!] : []));
 }
 
@@ -41,18 +44,21 @@ const ROUNDING = 4;
 
 // Most of these walls lie along no direction in which the planks soon repeat: the nearest one is taken for them.
 const turns = [0, 22.5, -22.5, 30, -30, 45, 67.5];
-const rooms = [40, 61, 87, 104, 133].flatMap((width) =>
-  turns.map((turnedDeg) => {
-    const pattern = { name: 'running' as const, offset: { numerator: 1, denominator: 3 }, turnedDeg };
-    const surface = surfaceOf(rectangle(ticks(`${width} in`), ticks('93 in')), { pattern });
-    return [`${width} in wide, turned ${turnedDeg}`, surface] as const;
-  }),
-);
+const roomsOf = (what: string, tiles: Tiles, numerator: number, denominator: number) =>
+  [40, 61, 87, 104, 133].flatMap((width) =>
+    turns.map((turnedDeg) => {
+      const offset = { numerator, denominator };
+      const pattern = { name: 'running', offset, stepping: 'stepping', turnedDeg } as const;
+      const surface = surfaceOf(rectangle(ticks(`${width} in`), ticks('93 in')), { pattern });
+      return [`${what}, ${width} in wide, turned ${turnedDeg}`, tiles, surface] as const;
+    }),
+  );
+const rooms = [...roomsOf('planks', plank, 1, 3), ...roomsOf('squares', square, 2, 5)];
 
 describe('the directions along which walls are read', () => {
-  test.each(rooms)('%s: are as far apart from row to row as the tiles are', (_, surface) => {
+  test.each(rooms)('%s: are as far apart from row to row as the tiles are', (_, tiles, surface) => {
     for (const first of [0, 1, 2, 3]) {
-      const { pattern, directions } = readied(renumbered(surface, first));
+      const { pattern, directions } = readied(tiles, renumbered(surface, first));
       for (const { normal, spacing } of directions) {
         const steps = stepsAlong(pattern, normal);
         expect(steps.length).toBeGreaterThan(0);
@@ -61,9 +67,9 @@ describe('the directions along which walls are read', () => {
     }
   });
 
-  test.each(rooms)('%s: are the same from another first corner', (_, surface) => {
+  test.each(rooms)('%s: are the same from another first corner', (_, tiles, surface) => {
     const told = [0, 1, 2, 3].map((first) =>
-      readied(renumbered(surface, first)).directions.map(({ normal, readings }) => [
+      readied(tiles, renumbered(surface, first)).directions.map(({ normal, readings }) => [
         normal.map((part) => Math.abs(part).toFixed(6)),
         readings.length,
       ]),

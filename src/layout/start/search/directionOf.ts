@@ -9,23 +9,35 @@ const MOST_LEAN = 0.18;
 const REPEATS = 4;
 const FARTHEST = REPEATS + 0.501;
 
+/** The directions of a pattern along which walls may be read. */
+export interface Directions {
+  /** Those in which its courses come round again. */
+  readonly round: readonly Point[];
+  /** Those in which one tile takes another's place. */
+  readonly all: readonly Point[];
+}
+
+export function directionsOf(whole: Repeat, least: Repeat): Directions {
+  const area = least.a[0] * least.b[1] - least.a[1] * least.b[0];
+  const isLeast = ([x, y]: Point) => {
+    const [i, j] = [(x * least.b[1] - y * least.b[0]) / area, (y * least.a[0] - x * least.a[1]) / area];
+    return commonDivisor(Math.round(i), Math.round(j)) === 1;
+  };
+  return { round: repeatsOf(whole).filter(isLeast), all: repeatsOf(least) };
+}
+
 /**
  * The direction of the pattern that an edge lies along: of those in which its courses come round again the shortest, where it lies along
  * none of them the shortest in which one tile takes another's place, or else the nearest to it.
  */
-export function directionOf(edge: FieldEdge, whole: Repeat, least: Repeat): Point {
-  const isLeast = ([x, y]: Point) => {
-    const area = least.a[0] * least.b[1] - least.a[1] * least.b[0];
-    const [i, j] = [(x * least.b[1] - y * least.b[0]) / area, (y * least.a[0] - x * least.a[1]) / area];
-    return commonDivisor(Math.round(i), Math.round(j)) === 1;
-  };
-  const round = repeatsOf(whole).filter((vector) => leanOf(edge, vector) <= MOST_LEAN && isLeast(vector));
-  const all = (round.length > 0 ? round : repeatsOf(least)).map((vector) => ({
+export function directionOf(edge: FieldEdge, { round, all }: Directions): Point {
+  const along = round.filter((vector) => leanOf(edge, vector) <= MOST_LEAN);
+  const tried = (along.length > 0 ? along : all).map((vector) => ({
     vector,
     lean: leanOf(edge, vector),
     length: Math.hypot(...vector),
   }));
-  return all.reduce((best, one) => (isNearer(one, best) ? one : best)).vector;
+  return tried.reduce((best, one) => (isNearer(one, best) ? one : best)).vector;
 }
 
 /**

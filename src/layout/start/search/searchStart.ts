@@ -6,6 +6,7 @@ import { sameStart } from '../sameStart.ts';
 import { bestPlaces } from './bestPlaces.ts';
 import { inTicks } from './inTicks.ts';
 import { leastRepeat } from './leastRepeat.ts';
+import { liesAslant } from './liesAslant.ts';
 import { scoreAt } from './scoreAt.ts';
 import { searchPlaces } from './searchPlaces.ts';
 import { type SearchView, searchView } from './searchView.ts';
@@ -132,10 +133,7 @@ function alongWalls([x, y]: Point, { directions, a, b }: SearchView): Point[] {
 
 /** Whether walls lie slantwise to the pattern: then alike origins are beside enough. */
 function isSlantwise(directions: readonly WallDirection[]): boolean {
-  return (
-    directions.length === 2 &&
-    directions.some(({ normal: [x, y] }) => Math.min(Math.abs(x), Math.abs(y)) > 1e-6)
-  );
+  return directions.length === 2 && directions.some(liesAslant);
 }
 
 /** Places that are looked at along walls of one direction, and the starts across them of which each is tried there. */

@@ -6,7 +6,7 @@ import type { FieldEdge } from '../../frame/fieldEdges.ts';
 import type { Ground } from '../../frame/Ground.ts';
 import { gapEnough } from '../../pieces/keptGap.ts';
 import { cutProfile } from './cutProfile.ts';
-import { directionOf, leanOf } from './directionOf.ts';
+import { directionOf, directionsOf, leanOf } from './directionOf.ts';
 import { leastRepeat, type Repeat } from './leastRepeat.ts';
 import { setOut } from './setOut.ts';
 import type { WallDirection, WallReading } from './WallReading.ts';
@@ -30,7 +30,8 @@ export function wallDirections(ground: Ground, whole: Pattern): WallDirection[] 
     const { circle, seen } = ground.faces[face]!;
     return !circle && seen !== 'hidden';
   });
-  const own = new Map(seen.map((edge) => [edge, directionOf(edge, whole, pattern)]));
+  const directions = directionsOf(whole, pattern);
+  const own = new Map(seen.map((edge) => [edge, directionOf(edge, directions)]));
   const found = vectorsOf(own).map((vector) => ({ vector, readings: [] as WallReading[], length: 0 }));
   for (const edge of seen) {
     const key = keyOf(own.get(edge)!);

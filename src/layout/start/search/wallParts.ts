@@ -1,6 +1,7 @@
 import type { Point } from '../../../geometry/index.ts';
 import type { Pattern } from '../../../pattern/Pattern.ts';
 import { breakPhases } from './breakPhases.ts';
+import { liesAslant } from './liesAslant.ts';
 import type { PlaceQuestion } from './PlaceQuestion.ts';
 import { phaseTable } from './phaseTable.ts';
 import { remembered } from './remembered.ts';
@@ -106,7 +107,7 @@ function onLine(
   const moved = directions.filter(({ normal }) => Math.abs(normal[axis]) > 1e-9);
   const high = axis === 0 ? Math.hypot(...a) : repeatUp(a, b);
   // Then there is much to look at along the line, and a table of all stretches is worth its while.
-  const slantwise = directions.some(({ normal: [x, y] }) => Math.min(Math.abs(x), Math.abs(y)) > 1e-6);
+  const slantwise = directions.some(liesAslant);
   const seeds = moved.flatMap((direction) =>
     breakPhases(direction).map((phase): Point => {
       const place = (phase - along(direction.normal)(given)) / direction.normal[axis];
