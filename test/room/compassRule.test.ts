@@ -32,6 +32,43 @@ describe('the compass rule', () => {
     expect([misclosure[1].toFixed(3), misclosure[0].toFixed(3)]).toEqual(['0.150', '-0.128']);
   });
 
+  // Source: J. Mahun, as above, example 2. Seen of it: lengths, closure (0.157 in 2388.31) and adjusted sides; its unadjusted ones are
+  // not, so they are worked backwards: the misclosure of that size at which all four sides get their own lengths back.
+  const sameSite: readonly (readonly [length: number, adjustedLat: number, adjustedDep: number])[] = [
+    [639.15, -436.631, -466.761],
+    [523.69, 523.715, -0.023],
+    [409.54, -234.64, -335.663],
+    [815.93, 147.556, 802.447],
+  ];
+
+  it('gives back the published sides of a second walk, whose misclosure is known by its size alone', () => {
+    const lengths = sameSite.map(([length]) => length);
+    const round = lengths.reduce((sum, length) => sum + length, 0);
+    const unadjusted = (lat: number, dep: number) =>
+      sameSite.map(([length, adjustedLat, adjustedDep]): readonly [number, number] => [
+        adjustedDep + (dep * length) / round,
+        adjustedLat + (lat * length) / round,
+      ]);
+    const walks = Array.from({ length: 3600 }, (_, i) => (i * Math.PI) / 1800).map((turn) =>
+      unadjusted(0.157 * Math.cos(turn), 0.157 * Math.sin(turn)),
+    );
+    const farthestOff = (walk: readonly (readonly [number, number])[]) =>
+      Math.max(...walk.map(([dep, lat], i) => Math.abs(Math.hypot(dep, lat) - lengths[i]!)));
+    const walk = walks.reduce((best, next) => (farthestOff(next) < farthestOff(best) ? next : best));
+    expect(farthestOff(walk)).toBeLessThan(0.001);
+    const thousandths = walk.map(([dep, lat]): [number, number] => [
+      Math.round(dep * 1000) / 1000,
+      Math.round(lat * 1000) / 1000,
+    ]);
+    const { legs, misclosure } = compassRule(thousandths, lengths);
+    // Sides worked backwards are rounded to 0.001 before they are adjusted, so a last digit may come out one off.
+    for (const [i, [, lat, dep]] of sameSite.entries()) {
+      expect(Math.abs(legs[i]![1] - lat)).toBeLessThan(0.0011);
+      expect(Math.abs(legs[i]![0] - dep)).toBeLessThan(0.0011);
+    }
+    expect(Math.abs(Math.hypot(...misclosure) - 0.157)).toBeLessThan(0.0011);
+  });
+
   // Source: a public exercise of four sides, Compass Rule (Scribd, document 493615208); its last departure is cut off there and is
   // worked out from length and bearing, 68.00 at N 38 W.
   const exercise: readonly (readonly [
