@@ -17,17 +17,21 @@ export interface TemplateWords {
   readonly lines: readonly string[];
 }
 
-/** Radius of the number's circle, room for it, and height of a line of words, in mm. */
-const ring = 7;
-const least = 9;
+/** Radius of the number's circle, room for it and size of its figures, large and on a small piece; height of a line of words; in mm. */
+const rings = [
+  { radius: 7, least: 9, size: 20 },
+  { radius: 4, least: 5, size: 11 },
+] as const;
 const line = 5;
 
 /** The number in its circle, and the lines under it as far as they fit, at the deepest place of the piece on this page. */
 function wordMarks(plan: TemplatePlan, window: Box, words: TemplateWords): readonly Mark[] {
-  const places = deepest([plan.laid.shape], window).filter(({ room }) => room >= least);
+  const places = deepest([plan.laid.shape], window);
   if (places.length === 0) return [];
   const { at, room } = places.reduce((a, b) => (b.room > a.room ? b : a));
-  const high = (count: number) => ring + (count * line) / 2;
+  const ring = rings.find(({ least }) => room >= least);
+  if (!ring) return [];
+  const high = (count: number) => ring.radius + (count * line) / 2;
   // A block of words lies in the circle of the room there.
   const fits = (count: number) =>
     words.lines
@@ -36,9 +40,11 @@ function wordMarks(plan: TemplatePlan, window: Box, words: TemplateWords): reado
   const shown = words.lines.filter((_, i) => fits(i + 1));
   const centre: Spot = [at[0], at[1] + (shown.length * line) / 2];
   return [
-    circle(centre, ring, { line: 'box' }),
-    text(centre, words.number, { size: 20, weight: 700, clear: 'none' }),
-    ...shown.map((one, i) => text([at[0], centre[1] - ring - line * (i + 0.6)], one, { clear: 'none' })),
+    circle(centre, ring.radius, { line: 'box' }),
+    text(centre, words.number, { size: ring.size, weight: 700, clear: 'none' }),
+    ...shown.map((one, i) =>
+      text([at[0], centre[1] - ring.radius - line * (i + 0.6)], one, { clear: 'none' }),
+    ),
   ];
 }
 

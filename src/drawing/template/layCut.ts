@@ -1,7 +1,7 @@
 import type { Cut } from '../../cuts/Cut.ts';
 import { type Turn, turnPoint } from '../../cuts/TileBox.ts';
 import {
-  bounds,
+  distancePointSegment,
   type Point,
   type Ring,
   subtract,
@@ -40,14 +40,12 @@ function edgesOf(
   inner: readonly Point[],
   circles: readonly TrueCircle[],
 ): LaidEdge[] {
-  const { minX, minY, maxX, maxY } = bounds(tile);
-  const along = (axis: 0 | 1, at: number, a: Point, b: Point) =>
-    Math.abs(a[axis] - at) <= near && Math.abs(b[axis] - at) <= near;
+  const along = (i: number, ...spots: readonly Point[]) =>
+    spots.every((spot) => distancePointSegment(spot, tile[i]!, tile[(i + 1) % tile.length]!) <= near);
   const ends = ([x, y]: Point) => inner.some((corner) => corner[0] === x && corner[1] === y);
   return ring.map((from, i) => {
     const to = ring[(i + 1) % ring.length]!;
-    const level = [minY, maxY].some((at) => along(1, at, from, to));
-    const factory = level || [minX, maxX].some((at) => along(0, at, from, to));
+    const factory = tile.some((_, at) => along(at, from, to));
     const odd = !factory && (ends(from) || ends(to) || circleOf(from, to, circles) !== undefined);
     return { from, to, factory, odd };
   });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drawTemplate, drawTemplateKey, planTemplate } from '../../../src/drawing/index.ts';
+import { tileOutline } from '../../../src/pattern/index.ts';
 import { cuts, tile } from '../cutFixtures.ts';
 import { say } from '../fixture.ts';
 import { clashes, faultsOf, textsIn } from '../readSvg.ts';
@@ -94,6 +95,16 @@ test('a part of the piece is left off where that saves pages, but no factory edg
     expect(Math.max(...shown.map(([wide]) => wide))).toBeGreaterThan(29);
     expect(Math.max(...shown.map(([, high]) => high))).toBeGreaterThan(29);
   }
+});
+
+test('all factory edges are heavy, those of a hexagon that slant too, and what is sawn is not', () => {
+  const hexagon = { length: 65066, width: 75132, shape: { kind: 'hexagon' } } as const;
+  const outer = tileOutline(hexagon)
+    .slice(0, 2)
+    .concat([[65066, 52260], [0, 52260], [0, 18783]]); // biome-ignore format: corners on a line
+  const cut = { ...cuts.rip, shape: { outer, holes: [] } };
+  const { edges } = planTemplate(cut, hexagon, spaces.large).laid;
+  expect(edges.map(({ factory }) => factory)).toEqual([true, true, false, true, true]);
 });
 
 describe('pages of one template', () => {
