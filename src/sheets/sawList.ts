@@ -94,11 +94,9 @@ function sawLine(
 
 /**
  * Sizes that no fence gives: a slanted cut is marked at both ends, each on the edge of the tile that the size is named
- * for, and sawn to the line.
+ * for, and sawn to the line; so is a cut whose tile has no straight edge to lie against the fence that way.
  */
 function handMarks(cut: Cut) {
   const settings = new Set(cut.fences.map(({ on, exact }) => `${on} ${exact}`));
-  return cut.fences.length > 0 && cut.kind !== 'taper' && cut.kind !== 'point'
-    ? []
-    : cut.sizes.filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
+  return cut.sizes.filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
 }

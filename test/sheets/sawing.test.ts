@@ -1,14 +1,17 @@
 import { describe, expect, test } from 'vitest';
+import { figure } from '../../src/measure/index.ts';
 import { demos } from './demos.ts';
 
 interface Line {
   readonly number: number;
   readonly pieces: readonly string[];
+  /** Further settings of the fence. */
+  readonly next?: readonly unknown[];
   /** Sizes marked by hand, each with the edge of the tile that it is marked on. */
-  readonly marks?: readonly { readonly where: string }[];
+  readonly marks?: readonly { readonly where: string; readonly figure: unknown }[];
 }
 interface SawZone {
-  readonly fences: readonly { readonly lines: readonly Line[] }[];
+  readonly fences: readonly { readonly setting: unknown; readonly lines: readonly Line[] }[];
   readonly marked: readonly Line[];
 }
 
@@ -54,6 +57,29 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
       ({ marks = [] }) => new Set(marks.map(({ where }) => where)).size < marks.length,
     );
     expect(twice.map(({ number }) => number)).toEqual([]);
+  });
+
+  test('every size of a cut without a card stands on its own line, under its fence setting or marked', () => {
+    const { system } = packet.spec.print;
+    const zones = sheets.flatMap(({ template, data }) =>
+      template === 'saw-list' ? ((data as { zones?: SawZone[] }).zones ?? []) : [],
+    );
+    const printed = zones.flatMap(({ fences, marked }) => [
+      ...fences.flatMap(({ setting, lines }) => lines.map((line) => ({ line, setting }))),
+      ...marked.map((line) => ({ line, setting: null })),
+    ]);
+    const lost = printed.flatMap(({ line, setting }) => {
+      const { sizes } = packet.surfaces
+        .flatMap(({ cuts }) => cuts)
+        .find(({ number }) => number === line.number)!;
+      const told = [setting, ...(line.next ?? []), ...(line.marks ?? []).map(({ figure }) => figure)];
+      const figures = told.map((figure) => JSON.stringify(figure));
+      return sizes
+        .map(({ saw }) => JSON.stringify(figure(saw, system)))
+        .filter((size) => !figures.includes(size))
+        .map((size) => `${line.number}: ${size}`);
+    });
+    expect(lost).toEqual([]);
   });
 
   test('the zone sheets tick each cut piece once', () => {
