@@ -1,5 +1,6 @@
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../measure/index.ts';
 import { CHECK_RUN, checkRun, type Limit } from '../trade/index.ts';
+import { readAgain } from './readAgain.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
@@ -21,13 +22,14 @@ export interface Gate {
   readonly source: string;
 }
 
-/** All gates of a job in the order in which they are passed: stops, tile, base, heights. */
+/** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
 export function gates(context: SheetContext): readonly Gate[] {
   const { limits } = context.packet;
   const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
   const others = limits.filter(({ rule }) => !rule.startsWith('house.'));
   return [
     ...stops.map((limit) => limitGate(context, limit)),
+    ...readingGates(context),
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
     ...taperGates(context),
@@ -100,6 +102,16 @@ function limitText(context: SheetContext, value: number | string, unit: string):
   };
   const text = sayFigure(context, named[unit] ?? 'valueCount', value);
   return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+}
+
+/** Readings that do not agree: no line is snapped by them. */
+function readingGates(context: SheetContext): Gate[] {
+  const { packet, say } = context;
+  return packet.surfaces.flatMap((surface) => {
+    const note = readAgain(context, surface).join(' ');
+    const gate = { what: say('gate.readAgain'), limit: '', found: '', note, source: '' };
+    return note === '' ? [] : [{ ...gate, state: 'open' as const }];
+  });
 }
 
 /** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. */

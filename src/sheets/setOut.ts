@@ -2,6 +2,7 @@ import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
+import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { setOutFigures } from './setOutFigures.ts';
@@ -18,18 +19,21 @@ export const setOut: Sheet = {
 
 /** What belongs on the drawing's page, in mm: the check, the first tile, and how lines and joints lie, in four lines at most. */
 const BELOW_MM = 22;
+/** Room for the words that stop a line from being snapped, in two languages, in mm. */
+const AGAIN_MM = 10;
 
 function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
   const { packet, say, length, units } = context;
   const { paper, step } = packet.spec.print;
   const { chalk } = surface;
+  const again = readAgain(context, surface).length > 0;
   const drawing = drawSetOut(surface, {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
     ...units,
     say,
     step,
-    space: bothSpaces(paper, BELOW_MM),
+    space: bothSpaces(paper, BELOW_MM + (again ? AGAIN_MM : 0)),
   });
   const figures = setOutFigures(context, surface, drawing.moved);
   const where = figuresApart(figures, drawing, paper, drawing.orientation);
@@ -42,6 +46,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
     data: {
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
+      again,
       check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
       first: chalk.firstPiece,
       tiles: tileKey(

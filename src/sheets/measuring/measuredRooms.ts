@@ -2,11 +2,11 @@ import { drawMeasured } from '../../drawing/index.ts';
 import type { PacketSurface } from '../../packet/Packet.ts';
 import type { AdjustedCorner, AdjustedReading } from '../../room/Room.ts';
 import { pageSpace } from '../drawingSpace.ts';
+import { readAgain } from '../readAgain.ts';
 import type { SheetPage } from '../Sheet.ts';
 import type { SheetContext } from '../SheetContext.ts';
 import type { Block, Row } from './Block.ts';
-import { nextText, readingName, roughly, suspectText, testText, togetherTexts } from './readingName.ts';
-import { remeasureText } from './remeasureText.ts';
+import { nextText, readingName, roughly, testText, togetherTexts } from './readingName.ts';
 
 /** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
 const DRAWING_MM = 112;
@@ -111,11 +111,7 @@ function measured(context: SheetContext, surface: PacketSurface, i: number): She
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: DRAWING_MM };
   const label = say('sheet.measuring.roomDrawing', { name: surface.name });
   const drawing = drawMeasured(surface, { id: `measured-${i + 1}`, label, ...units, say, space });
-  const again = adjustment.suspects.map((suspect): Block => ({
-    kind: 'note',
-    text: suspectText(context, suspect),
-    strong: true,
-  })); // biome-ignore format: a block on its lines
+  const again = readAgain(context, surface).map((text): Block => ({ kind: 'note', text, strong: true }));
   return {
     ...(i > 0 ? { suffix: surface.name } : {}),
     figures: { shape: 'filled', name, named: name === '' ? 'no' : 'yes' },
@@ -125,7 +121,6 @@ function measured(context: SheetContext, surface: PacketSurface, i: number): She
       blocks: [
         { kind: 'drawing', svg: drawing.svg },
         ...again,
-        ...remeasureText(context, adjustment).map((text): Block => ({ kind: 'note', text, strong: true })),
         ...nextText(context, adjustment).map(note),
         { kind: 'lines', lines: [...togetherTexts(context, adjustment), ...middles(context, surface)] },
         readings(context, surface),
