@@ -1,4 +1,5 @@
 import type { Row } from '../cuts/Cut.ts';
+import { printLength } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { closingRow } from './closingRow.ts';
 import { edgeWords } from './edgeWords.ts';
@@ -32,6 +33,12 @@ function rowLine(context: SheetContext, surface: PacketSurface, row: Row) {
     id: row.id,
     ends: `${from} – ${to}`,
     sum: closingRow(context, row),
-    space: context.longLength(row.terms.reduce((total, term) => total + term.saw, 0)),
+    space: spaceOf(context, row),
   };
+}
+
+/** A row's length as printed: rounded down as its last gap is, so that the terms add up to it in print. */
+function spaceOf({ units }: SheetContext, { terms }: Row): string {
+  const length = terms.reduce((total, { saw }) => total + saw, 0);
+  return printLength(length, units, { round: 'down', feet: units.system === 'inches' });
 }

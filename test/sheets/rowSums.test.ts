@@ -17,9 +17,21 @@ function sumOf(text: string): number {
   }, 0);
 }
 
+/** A length as printed, feet and all, in inches or millimetres: `5 ft 4 1/64 in`. */
+function lengthOf(text: string): number {
+  const [, feet = '0', rest = ''] = /^(?:(\d+) ft ?)?(.*?)(?: ?(?:in|mm))?$/.exec(text.trim()) ?? [];
+  return 12 * Number(feet) + value(rest);
+}
+
+interface Printed {
+  readonly id: string;
+  readonly sum: string;
+  readonly space: string;
+}
+
 interface Sums {
   readonly surfaces: readonly {
-    readonly axes: readonly { readonly rows: readonly { readonly id: string; readonly sum: string }[] }[];
+    readonly axes: readonly { readonly rows: readonly Printed[] }[];
   }[];
 }
 
@@ -34,6 +46,11 @@ describe.each(inCourses)('the row sums of $slug', ({ packet, sheets }) => {
   test('hold every row both ways', () => {
     const ids = surfaces.flatMap(({ axes }) => axes.flatMap(({ rows }) => rows.map(({ id }) => id)));
     expect(ids.sort()).toEqual(packet.surfaces.flatMap((surface) => surface.rows.map(({ id }) => id)).sort());
+  });
+
+  test('add up, by pencil, to the length that is printed beside them', () => {
+    for (const { id, sum, space } of surfaces.flatMap(({ axes }) => axes.flatMap(({ rows }) => rows)))
+      expect(sumOf(sum), `${id}: ${sum}`).toBeCloseTo(lengthOf(space), 6);
   });
 
   test('close as printed: what is written adds up to the room, to the last figure that is written', () => {
