@@ -1,8 +1,8 @@
-import { lineThroughShape, type Point } from '../geometry/index.ts';
+import { lineThroughShape, type Point, type Ring } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 
-/** How deep a piece lies in the line of sight; null where it is a whole tile. */
+/** How deep a piece is in the line of sight, all of it, not only where the line meets it; null where it is a whole tile. */
 export interface SeenDepth {
   readonly depth: Ticks | null;
 }
@@ -57,8 +57,13 @@ function viewAlong(
     .sort((a, b) => a.from - b.from);
   const [near, far] = [crossed[0], crossed.at(-1)];
   if (!near || !far || near === far) return undefined;
-  const depth = ({ piece, from, to }: typeof near): SeenDepth => ({
-    depth: piece.whole ? null : Math.round(to - from),
+  const depth = ({ piece }: typeof near): SeenDepth => ({
+    depth: piece.whole ? null : depthOf(piece.shape.outer, inward),
   });
   return { near: depth(near), far: depth(far) };
+}
+
+function depthOf(ring: Ring, [x, y]: Point): Ticks {
+  const along = ring.map((point) => point[0] * x + point[1] * y);
+  return Math.round(Math.max(...along) - Math.min(...along));
 }

@@ -100,6 +100,21 @@ test('from the door one sees the tile there and the one at the wall across', () 
   expect(inches(view!.far.depth)).toBeCloseTo(98.1 - (49 + 48 + 3 / 32), 1);
 });
 
+test.each(demos)(
+  '$slug: no tile seen from a door is told smaller than the smallest in sight',
+  ({ packet }) => {
+    for (const surface of packet.surfaces) {
+      const { smallest } = surface.start.chosen;
+      const depths = seenFromDoor(surface, surface.pieces).flatMap(({ near, far }) => [
+        near.depth,
+        far.depth,
+      ]);
+      // A tick or two is rounding.
+      expect(depths.filter((depth) => depth !== null && depth < smallest - 2)).toEqual([]);
+    }
+  },
+);
+
 test('a whole tile at the door is told as one', () => {
   const surface = surfaceOf({ ...bootRoom, crossing: [Math.round((-2.4 - 3 / 32) * 8128), 31 * 8128] });
   expect(seenFromDoor(surface, surface.pieces)[0]!.near.depth).toBeNull();
