@@ -54,6 +54,16 @@ interface EndCut {
   readonly towards: number;
 }
 
+/** A wall that leans by more than this from square, as a sine, cuts its tiles aslant: where the line ends tells no size of a cut. */
+const aslant = 0.2;
+
+function isAslant({ edges }: PacketSurface, wall: Point, towards: Point): boolean {
+  const edge = edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+  if (!edge || edge.arc) return false;
+  const [dx, dy] = [edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]];
+  return Math.abs(dx * towards[0] + dy * towards[1]) > aslant * Math.hypot(dx, dy);
+}
+
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
   const [length, width] = tileSize(surface);
   const { along, across } = surface.start.chosen.ends;
@@ -63,8 +73,9 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     { size: along[0], of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
   ];
-  return all.map(({ of, turn, ...straight }) => {
+  return all.flatMap(({ of, turn, ...straight }) => {
     const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], direction(turn));
+    if (isAslant(surface, wall, direction(turn))) return [];
     const size = cutAtCurve(surface, wall, direction(turn)) ?? straight.size;
     return {
       words: print.say('drawing.endCut', {

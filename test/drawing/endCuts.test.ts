@@ -8,7 +8,7 @@ import { textsIn } from './readSvg.ts';
 const space = { portrait: { widthMm: 183, heightMm: 203 }, landscape: { widthMm: 247, heightMm: 140 } };
 
 /** What a plan says of the ends of its axes; tiles of 11 7/8 in, begun whole on A-B, and a wall C-D of 10 ft that may bend. */
-function endCutsOf(wall: string): string[] {
+function endCutsOf(wall: string, lies = 'start: {along: tile on D-A, across: tile on A-B}'): string[] {
   const file = `
 title: One wall
 revision: {letter: A, date: 2027-03-01}
@@ -16,7 +16,7 @@ tile: {field: {read: 11 7/8 in x 11 7/8 in}}
 joint: 1/8 in
 floor:
   walls: {A-B: 10 ft, B-C: 8 ft, C-D: ${wall}, D-A: 8 ft}
-  start: {along: tile on D-A, across: tile on A-B}
+  ${lies}
 `;
   const made = makePacket(readJob(file, 'job.yaml').job!);
   if (!('packet' in made)) throw new Error('no packet');
@@ -28,6 +28,11 @@ floor:
 // 96 in less both gaps of 1/4 in are 95 1/2: seven modules of 12 in and 11 1/2 in.
 test('a straight wall ends the axis in the cut that its run leaves', () => {
   expect(endCutsOf('10 ft')).toContain('endCut 11 1/2 in 97');
+});
+
+// There a row ends in a triangle: how long it is on the chalk line is the size of no cut.
+test('a wall that the axis meets aslant ends it in no cut', () => {
+  expect(endCutsOf('10 ft', 'pattern: {straight: {turned: 45}}')).toEqual([]);
 });
 
 // A chord of 120 in that rises 6: radius c²/8h + h/2 = 303 in, as circular segments stand in Machinery's Handbook (from memory).
