@@ -20,6 +20,16 @@ export function faultLines(context: SheetContext, surface: PacketSurface): reado
   return [...faults, ...tapers, ...noCheck];
 }
 
+/** Pieces that may break at the saw: no setter may find them out there. */
+const BREAKS: ReadonlySet<string> = new Set(['web', 'sliver']);
+
+/** What the layout has to say of pieces that may break while they are cut. */
+export function breakLines(context: SheetContext, surface: PacketSurface): readonly string[] {
+  return surface.faults
+    .filter(({ code }) => BREAKS.has(code))
+    .map((fault) => faultLine(context, surface, fault));
+}
+
 /** Faults whose size is that of a piece, which the saw list gives as it is sawn. */
 const SAWN: ReadonlySet<string> = new Set(['underHalf', 'thinStrip', 'nearFull']);
 

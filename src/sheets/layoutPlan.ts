@@ -10,7 +10,7 @@ import {
 import type { PacketSurface } from '../packet/Packet.ts';
 import { borderSays } from './borderSays.ts';
 import { bothSpaces } from './drawingSpace.ts';
-import { faultLines } from './faultLines.ts';
+import { breakLines, faultLines } from './faultLines.ts';
 import { inlaySays } from './inlayLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -51,7 +51,7 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const { faults, plan: onePage } = planAndFaults(
     context,
     [...borderSays(context, surface), ...inlaySays(context, surface)],
-    faultLines(context, surface),
+    { all: faultLines(context, surface), breaks: breakLines(context, surface) },
     planOver,
   );
   const pages = drawPlanPages(surface, onePage, {
@@ -69,19 +69,20 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
 }
 
 /**
- * What is always said, and all faults, under the plan where they are few or leave it its scale; else in their place the one line that says
- * where they stand.
+ * What is always said, and all faults, under the plan where they are few or leave it its scale; else in their place those that may
+ * break a piece, and the one line that says where all stand.
  */
 function planAndFaults(
   { say }: SheetContext,
   always: readonly string[],
-  faults: readonly string[],
+  faults: { readonly all: readonly string[]; readonly breaks: readonly string[] },
   planOver: (lines: readonly string[]) => PlanDrawing,
 ) {
-  const all = [...always, ...faults];
+  const all = [...always, ...faults.all];
   const whole = planOver(all);
-  if (faults.length <= MOST_FAULTS) return { faults: all, plan: whole };
-  const short = [...always, say('sheet.layout-plan.elsewhere', { count: faults.length })];
+  if (faults.all.length <= MOST_FAULTS) return { faults: all, plan: whole };
+  const elsewhere = say('sheet.layout-plan.elsewhere', { count: faults.all.length });
+  const short = [...always, ...faults.breaks, elsewhere];
   const alone = planOver(short);
   const kept = whole.ratio === alone.ratio && whole.orientation === alone.orientation;
   return kept ? { faults: all, plan: whole } : { faults: short, plan: alone };
