@@ -1,4 +1,6 @@
+import type { Point } from '../geometry/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { doubleLine } from './baseMarks.ts';
 import type { Box } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart, firstFree } from './firstFree.ts';
@@ -15,11 +17,24 @@ const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0, 1] as const;
 /** How far off the line they may stand where it has no place, in mm of paper: on it first. */
 const OFF = [0, 2.6, -2.6, 6, -6, 9, -9] as const;
 
-/** Soft joints through the field: heavy lines on their tile joints. */
-export function movementMarks({ movement }: PacketSurface, scale: Scale): readonly Mark[] {
-  return (movement?.lines ?? []).flatMap(({ parts }) =>
+/** Soft joints through the field: heavy lines on their tile joints; and double lines where the base moves under the tile and no joint lies over it. */
+export function movementMarks(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  const onJoints = (surface.movement?.lines ?? []).flatMap(({ parts }) =>
     parts.map(({ from, to }) => path([toPaper(scale, from), toPaper(scale, to)], 'softJoint')),
   );
+  const under = uncarried(surface).flatMap((line) => doubleLine(line.map((point) => toPaper(scale, point))));
+  return [...onJoints, ...under];
+}
+
+/** Joints and moving cracks of the base over which no tile joint runs, as lines in the pattern's frame. */
+function uncarried({ base, carried = [] }: PacketSurface): readonly (readonly Point[])[] {
+  const { cracks = [], hollow = [], joints = [] } = base ?? {};
+  const lines = [
+    ...cracks.map(({ line }) => line),
+    ...hollow.map(() => []),
+    ...joints.map(({ from, to }) => [from, to]),
+  ];
+  return carried.flatMap(({ number, kind }) => (kind === 'none' ? [lines[number - 1] ?? []] : []));
 }
 
 /**

@@ -9,6 +9,7 @@ import {
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { borderSays } from './borderSays.ts';
+import { carriedLines } from './carriedLines.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { breakLines, faultLines } from './faultLines.ts';
 import { inlaySays } from './inlayLines.ts';
@@ -50,7 +51,7 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
-    [...borderSays(context, surface), ...inlaySays(context, surface)],
+    [...borderSays(context, surface), ...inlaySays(context, surface), ...carriedLines(context, surface)],
     { all: faultLines(context, surface), breaks: breakLines(context, surface) },
     planOver,
   );
