@@ -17,6 +17,8 @@ export interface Layout {
   /** Where repeat (0, 0) stands. */
   readonly origin: Point;
   readonly start: Start;
+  /** Starts so near to the chosen one that the number of tiles may decide; missing where there are none. */
+  readonly rivals?: readonly Rival[];
   readonly pieces: readonly Piece[];
   readonly left: readonly Left[];
   /** Field as tiled: the room's field, plus what a tile kept whole covers of the gap. */
@@ -93,6 +95,9 @@ export interface Start {
   /** Further layouts worth a look, such as balanced on another run or shifted clear of an opening. */
   readonly alternatives: readonly Candidate[];
 }
+
+/** A start that is nearly as good as the chosen one, so that what comes after may decide between them. */
+export type Rival = Pick<Start, 'along' | 'across' | 'chosen'>;
 
 export interface AxisStart {
   readonly wish: string;

@@ -15,7 +15,7 @@ import { offsetBound } from './faults/offsetBound.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
-import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
+import type { Chalk, ChalkLine, Layout, Piece, Rival } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice } from './pieces/Lattice.ts';
@@ -31,11 +31,14 @@ export const MOST_PIECES = 100_000;
 /**
  * A surface's pattern laid on its room: where it starts, every piece with its name, what stays without tile,
  * the chalk lines and what is wrong with the layout. All in the pattern's frame, in ticks.
+ *
+ * @param instead One of the `rivals` of a layout of this floor, to start there.
  */
 export function makeLayout(
   job: Pick<Job, 'tiles' | 'joint' | 'print'>,
   surface: SurfaceSpec,
   room: Room,
+  instead?: Rival,
 ): Layout | { readonly problems: readonly Problem[] } {
   const withJoint = (joint: number) => makePlain(surface.pattern, job.tiles, joint);
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
@@ -56,7 +59,8 @@ export function makeLayout(
   const chosen = chooseStart({ ground, pattern: plain, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
   const { runs } = chosen;
-  const start = flushStart(chosen.start, runs, ground, plain, surface.start);
+  const wanted = instead ? { ...chosen.start, ...instead, runnerUp: chosen.start.chosen } : chosen.start;
+  const start = flushStart(wanted, runs, ground, plain, surface.start);
   const { origin } = start.chosen;
   const laid = layTiles(ground, pattern, origin);
   const chalk = makeChalk({
@@ -76,6 +80,7 @@ export function makeLayout(
     pattern,
     origin,
     start,
+    ...(chosen.rivals.length > 0 && { rivals: chosen.rivals }),
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
     field: tiledField(frame, [...laid.border, ...apart.kept]),

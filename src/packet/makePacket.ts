@@ -1,7 +1,7 @@
 import { makeCalendar } from '../calendar/makeCalendar.ts';
 import { makeCare } from '../care/makeCare.ts';
 import { makeCuts } from '../cuts/makeCuts.ts';
-import type { Job } from '../job/Job.ts';
+import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
 import { makeLayout } from '../layout/makeLayout.ts';
@@ -11,9 +11,11 @@ import { makeLimits } from '../materials/makeLimits.ts';
 import { makeMaterials } from '../materials/makeMaterials.ts';
 import { makeRoom } from '../room/makeRoom.ts';
 import { placeBase } from '../room/placeBase.ts';
+import type { Room } from '../room/Room.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
 import { easedJob } from './easedJob.ts';
+import { fewerTiles } from './fewerTiles.ts';
 import { makeChoices } from './makeChoices.ts';
 import { makeCurve } from './makeCurve.ts';
 import { makeNotes } from './makeNotes.ts';
@@ -45,7 +47,7 @@ export function makePacket(
   const stages = placed.flatMap(({ surface, room }): Stages[] => {
     const placing = placeBase(job.base, surface, room, job.print.system);
     problems.push(...placing.problems);
-    const layout = makeLayout(job, surface, room);
+    const layout = fewestOf(job, surface, room);
     if ('problems' in layout) {
       problems.push(...layout.problems);
       return [];
@@ -58,6 +60,14 @@ export function makePacket(
     ];
   });
   return problems.length > 0 ? { problems } : { packet: assemble(job, stages, curve) };
+}
+
+/** The layout of a floor; of starts that are nearly as good as the best, the one that takes fewest tiles. */
+function fewestOf(job: Job, surface: SurfaceSpec, room: Room): ReturnType<typeof makeLayout> {
+  const layout = makeLayout(job, surface, room);
+  if ('problems' in layout) return layout;
+  const rival = fewerTiles(job, surface, room, layout);
+  return rival ? makeLayout(job, surface, room, rival) : layout;
 }
 
 function withReason(layout: Layout, reason: Candidate['reason'][number]): Layout {

@@ -9,6 +9,10 @@ export interface StartTolerance {
   readonly halves: Ticks;
   /** Width of the narrowest cut. */
   readonly narrowest: Ticks;
+  /** Width by which the smallest piece may be less where that takes fewer tiles. */
+  readonly tiles: Ticks;
+  /** By how much a start may then be further off balance. */
+  readonly balance: Ticks;
   /** By how much chalk lines may be off and all figures still hold. */
   readonly lines: Ticks;
 }
@@ -18,6 +22,8 @@ export const START_TOLERANCE: Fact<StartTolerance> = {
     strips: TICKS_PER_INCH,
     halves: 3 * TICKS_PER_INCH,
     narrowest: 3 * TICKS_PER_INCH,
+    tiles: TICKS_PER_INCH / 8,
+    balance: 0,
     lines: TICKS_PER_INCH / 16,
   },
   mark: 'P',

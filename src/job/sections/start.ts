@@ -29,6 +29,11 @@ export const startSchema = z
           length,
           'Width by which the narrowest cut may be less for the sake of corners, openings and whole tiles.',
         ).optional(),
+        tiles: leaf(
+          length,
+          'Width by which the smallest piece may be less where that takes fewer tiles.',
+        ).optional(),
+        balance: leaf(length, 'By how much the start may then be further off balance.').optional(),
         lines: leaf(length, 'By how much chalk lines may be off and the figures still hold.').optional(),
       })
       .meta({ description: 'What the search for a start may give up in one figure for the next.' })
@@ -76,6 +81,8 @@ const USUAL = {
   strips: { inches: '1 in', mm: '25 mm' },
   halves: { inches: '3 in', mm: '75 mm' },
   narrowest: { inches: '3 in', mm: '75 mm' },
+  tiles: { inches: '1/8 in', mm: '3 mm' },
+  balance: { inches: '0 in', mm: '0 mm' },
   lines: { inches: '1/16 in', mm: '1.5 mm' },
 } as const;
 
@@ -86,6 +93,8 @@ function tolerance(given: Given | undefined, path: Path, notes: Notes): StartTol
     strips: one('strips'),
     halves: one('halves'),
     narrowest: one('narrowest'),
+    tiles: one('tiles'),
+    balance: one('balance'),
     lines: one('lines'),
   };
 }

@@ -1,11 +1,12 @@
 import type { Point } from '../../geometry/index.ts';
-import type { AxisStart, Start } from '../Layout.ts';
+import type { AxisStart, Rival, Start } from '../Layout.ts';
 import { affordable } from './affordable.ts';
 import { farApart, movedOn, rankScored } from './bestLaid.ts';
 import { AXES, type Choice, type MainRuns } from './Choice.ts';
 import type { CandidateSet } from './candidateSet.ts';
 import { evaluate } from './evaluate.ts';
 import { spacingAlong } from './mainRuns.ts';
+import { rivalsOf } from './rivalsOf.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { distinct } from './sameStart.ts';
 
@@ -27,14 +28,16 @@ const NOTHING_BOUND = { strips: 0, halves: 0, narrowest: 1 } as const;
 export function chooseByLaying(
   question: Pick<StartQuestion, 'ground' | 'pattern' | 'surface'>,
   set: CandidateSet,
-): { readonly start: Start; readonly runs: MainRuns } {
+): { readonly start: Start; readonly runs: MainRuns; readonly rivals: readonly Rival[] } {
   const { ground, pattern } = question;
   const balanced = distinct(set.choices, pattern).slice(0, MOST_BALANCED);
   const choices = distinct([...balanced, ...spread(question, balanced[0]!)], pattern);
-  const lay = (choice: Choice): Scored => ({
-    choice,
-    candidate: evaluate(ground, pattern, choice, set.ends),
-  });
+  const known: Scored[] = [];
+  const lay = (choice: Choice): Scored => {
+    const scored = { choice, candidate: evaluate(ground, pattern, choice, set.ends) };
+    known.push(scored);
+    return scored;
+  };
   const laid = rankScored(choices.map(lay));
   const beside = (origin: Point, by: Point) => moved(question, balanced[0]!, origin, by);
   const most = Math.max(0, affordable(question) - laid.length);
@@ -44,7 +47,11 @@ export function chooseByLaying(
   const [, runnerUp] = farApart([best, ...laid], pattern);
   const { along, across } = best.choice;
   const start = { along, across, chosen: best.candidate, bound: NOTHING_BOUND, alternatives: [] };
-  return { start: { ...start, ...(runnerUp && { runnerUp: runnerUp.candidate }) }, runs: set.runs };
+  return {
+    start: { ...start, ...(runnerUp && { runnerUp: runnerUp.candidate }) },
+    runs: set.runs,
+    rivals: rivalsOf(best, known, ground),
+  };
 }
 
 /** A start moved on the axes that no wish holds; none where one of them would have to be moved. */

@@ -1,5 +1,5 @@
 import type { Pattern } from '../../pattern/Pattern.ts';
-import type { Candidate, Start } from '../Layout.ts';
+import type { Candidate, Rival, Start } from '../Layout.ts';
 import { affordable } from './affordable.ts';
 import { alternativesTo } from './alternatives/alternativesTo.ts';
 import { bestLaid, rankScored } from './bestLaid.ts';
@@ -9,11 +9,12 @@ import { chooseByLaying } from './chooseByLaying.ts';
 import { evaluate } from './evaluate.ts';
 import { axisRuns } from './mainRuns.ts';
 import { nearStarts } from './nearStarts.ts';
+import { rivalsOf } from './rivalsOf.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { sameStart } from './sameStart.ts';
 
 export type StartAnswer =
-  | { readonly start: Start; readonly runs: MainRuns }
+  | { readonly start: Start; readonly runs: MainRuns; readonly rivals: readonly Rival[] }
   | { readonly unknown: string; readonly axis: Axis };
 
 /**
@@ -49,6 +50,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
       alternatives,
     },
     runs: set.runs,
+    rivals: rivalsOf(chosen, [...known.values()], ground),
   };
 }
 

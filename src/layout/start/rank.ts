@@ -5,7 +5,7 @@ import { groupNearly, sortNearly } from './sortNearly.ts';
 const SAME_SHARE = 0.0005;
 
 /** Shifts nearer than this, in ticks, are one: they follow the room's corners, which rounding moves. */
-const SAME_SHIFT = 16;
+export const SAME_SHIFT = 16;
 
 type Ranked = Omit<Candidate, 'origin' | 'reason' | 'ends'>;
 
