@@ -10,10 +10,11 @@ const moment = 15;
 /** Local time without a zone: wherever the calendar is opened, eight o'clock stays eight o'clock. */
 const localTime = (iso: string) => new Date(`${iso}:00Z`);
 
-function eventOf({ job }: Packet, entry: CalendarEntry, i: number, say: Say) {
+function eventOf({ job, spec }: Packet, entry: CalendarEntry, i: number, say: Say) {
   const start = localTime(entry.from);
   const end = entry.to ? localTime(entry.to) : new Date(start.getTime() + moment * 60_000);
-  const summary = say(`calendar.${entry.code}`, { zone: entry.zone ?? 0, hours: entry.hours ?? 0 });
+  const figures = { zone: entry.zone ?? 0, hours: entry.hours ?? 0, units: spec.print.system };
+  const summary = say(`calendar.${entry.code}`, figures);
   return {
     id: `${job.slug}-${job.revision}-${i + 1}@tile-job-packet`,
     start,

@@ -26,12 +26,15 @@ function filmCheck(film: BaseSpec['film']): BaseCheck {
   return check('open', film?.kind === 'curing' ? 'curing' : 'test');
 }
 
+/** How a reading was taken, as its unit tells. */
+const METHODS = { '% CM': 'cm', '% MC': 'mc', '% RH': 'rh', lb: 'lb' } as const;
+
 const told = ({ value, unit }: MoistureReading) => `${value} ${unit}`;
 
 function moistureCheck(moisture: BaseSpec['moisture']): BaseCheck {
   if (!moisture) return { what: 'moisture', state: 'open', code: 'base.moisture.test', figures: {} };
   const { reads, on = '________', limit } = moisture;
-  const figures = { reads: told(reads), on };
+  const figures = { reads: told(reads), on, method: METHODS[reads.unit] };
   if (!limit) return { what: 'moisture', state: 'open', code: 'base.moisture.noLimit', figures };
   const pass = reads.value <= limit.value;
   return {

@@ -117,7 +117,7 @@ export interface PacketSurface {
   readonly choice?: PacketChoice;
 }
 
-/** A start with the fewest tiles that lay it, the number that no plan goes below, and how often the fence is set anew. */
+/** A start with the fewest tiles that lay it, the number that no plan goes below, and how many fence settings its saw list has. */
 export interface CurvePoint {
   readonly candidate: Candidate;
   readonly tiles: number;

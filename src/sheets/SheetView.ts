@@ -1,3 +1,5 @@
+import type { System } from '../measure/index.ts';
+
 /** Puts a code and its figures into words of one language. */
 export type Say = (code: string, figures?: Readonly<Record<string, unknown>>) => string;
 
@@ -25,6 +27,8 @@ export interface SheetView {
   readonly scale?: string;
   /** Whether check bars stand on the sheet; its foot then says how to use them. */
   readonly bars: boolean;
+  /** The units that its figures are printed in. */
+  readonly units: System;
   /** Which job this is; missing on a blank sheet, which serves the next one. */
   readonly head?: {
     readonly job: string;

@@ -5,6 +5,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { startLine } from './startLine.ts';
 import { startToKeep } from './startToKeep.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { taperTable } from './taperTable.ts';
@@ -23,7 +24,7 @@ export const alternatives: Sheet = {
           name: surface.name,
           faults: faultLines(context, surface),
           taper: taperTable(context, surface),
-          keep: startToKeep(surface),
+          keep: startLine(startToKeep(surface)),
           proof: proofOf(context, surface),
           rows: candidates(surface).map(([role, one]) => candidateRow(context, surface, role, one)),
         })),

@@ -1,5 +1,6 @@
-import { asMarked } from './asMarked.ts';
+import { tightFrom } from '../trade/index.ts';
 import { bothTongues } from './bothTongues.ts';
+import { defaultLine } from './defaultLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -13,10 +14,7 @@ export const assumed: Sheet = {
   make: (context) => [
     {
       data: {
-        defaults: context.packet.defaults.map(({ path, figures }) => ({
-          path,
-          value: asMarked(String(figures.value ?? ''), context.units.decimal),
-        })),
+        defaults: context.packet.defaults.map((one) => defaultLine(context, one)),
         limits: reasons(context),
         standards: context.packet.limits.some(({ mark }) => mark === REPORTED),
         cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, code)),
@@ -29,11 +27,11 @@ export const assumed: Sheet = {
 const REPORTED = 'S';
 
 /** Each rule once, with its reason, its source and what kind of source that is. */
-function reasons({ packet, say }: SheetContext) {
+function reasons({ packet, say, units, length }: SheetContext) {
   const once = new Map(packet.limits.map((limit) => [limit.rule, limit]));
   return [...once.values()].map(({ rule, mark, source }) => ({
     name: say(`limit.${rule}`),
-    why: say(`limit.${rule}.why`),
+    why: say(`limit.${rule}.why`, { units: units.system, side: length(tightFrom(units.system)) }),
     mark: [...new Set([saySource(say, source), ...(mark === REPORTED ? [] : [say(`mark.${mark}`)])])].join(
       '; ',
     ),

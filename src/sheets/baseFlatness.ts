@@ -2,8 +2,9 @@ import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_AREA, flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import { CHECK_AREA, type FlatnessClass, flatnessClass, straightedgeChecks } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayApart } from './sayApart.ts';
 
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
@@ -19,6 +20,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       over: longLength(asked.over),
       shortGap: length(asked.shortGap),
       shortOver: longLength(asked.shortOver),
+      read: readUnder(context, surface, asked),
     }),
     checkCount: say('sheet.base-sheet.checks', {
       count: straightedgeChecks(surface.areaM2),
@@ -32,21 +34,36 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   };
 }
 
+/** The gap under each other straightedge that the floor was read with, so that it stands here as on the job sheet; else `none`. */
+function readUnder(
+  { packet, say, length, longLength }: SheetContext,
+  surface: PacketSurface,
+  { over, shortOver }: FlatnessClass,
+): string {
+  const others = packet.limits.flatMap((one) =>
+    one.rule.startsWith('flatness.') &&
+    one.surface === surface.name &&
+    one.over !== undefined &&
+    ![over, shortOver].includes(one.over)
+      ? [say('limit.under', { gap: length(Number(one.limit)), over: longLength(one.over) })]
+      : [],
+  );
+  return [...new Set(others)].join(', ') || 'none';
+}
+
 /** Floor for one straightedge check, in the units of the job. */
 function checkArea({ units, number }: SheetContext): string {
   const squareFeet = CHECK_AREA.value;
   return units.system === 'mm' ? `${number(squareFeet * M2_PER_SQ_FT)} m²` : `${number(squareFeet)} sq ft`;
 }
 
-function spotRow(
-  { say, length, longLength }: SheetContext,
-  surface: PacketSurface,
-  under: Flatness['under'][number],
-) {
+function spotRow(context: SheetContext, surface: PacketSurface, under: Flatness['under'][number]) {
+  const { say, longLength } = context;
   const { straightedge, limit, pass, worst } = under;
+  const apart = sayApart(context, { limit, ...(worst && { depth: worst.depth }) });
   const edge = say('sheet.base-sheet.straightedge', {
     length: longLength(straightedge),
-    limit: length(limit),
+    limit: apart.limit,
   });
   if (!worst) return { edge, text: say('sheet.base-sheet.tooFar'), state: '', failed: false };
   const [row, number] = [worst.row, worst.number];
@@ -54,7 +71,7 @@ function spotRow(
     edge,
     text: say('sheet.base-sheet.worst', {
       kind: worst.kind,
-      depth: length(worst.depth),
+      depth: apart.depth,
       row,
       number,
       floor: surface.name,

@@ -2,12 +2,12 @@ import { drawBase, drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
 import { carriedText } from './carriedText.ts';
+import { checkText } from './checkText.ts';
 import { comesAndGoes } from './comesAndGoes.ts';
 import { drawingSpace } from './drawingSpace.ts';
 import { gates } from './gates.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayFigures } from './sayFigures.ts';
 
 /** Is the base ready for tile? Stops, what comes up and goes back, what was found on it, how flat it is. */
 export const baseSheet: Sheet = {
@@ -79,10 +79,10 @@ function ofTheHouse(context: SheetContext) {
   return {
     stops: gates(context).filter(({ stop }) => stop),
     goes: comesAndGoes(context),
-    checks: (packet.baseChecks ?? []).map(({ what, state, code, figures }) => ({
+    checks: (packet.baseChecks ?? []).map(({ what, state, ...check }) => ({
       what: say(`sheet.base-sheet.${what}`),
       second: second?.say(`sheet.base-sheet.${what}`) ?? '',
-      text: say(code, sayFigures(context, figures)),
+      text: checkText(context, check),
       state: state === 'open' ? '' : say(`limit.${state}`),
       failed: state === 'fail',
     })),

@@ -15,11 +15,15 @@ export const calendarSheet: Sheet = {
   ],
 };
 
-function calendarRow({ say, time }: SheetContext, entry: CalendarEntry) {
+function calendarRow({ say, time, units }: SheetContext, entry: CalendarEntry) {
   return {
     from: time(entry.from),
     to: entry.to ? time(entry.to) : '',
-    what: say(`calendar.${entry.code}`, { zone: entry.zone ?? 0, hours: entry.hours ?? 0 }),
+    what: say(`calendar.${entry.code}`, {
+      zone: entry.zone ?? 0,
+      hours: entry.hours ?? 0,
+      units: units.system,
+    }),
     wait: entry.hours ? say('calendar.wait', hoursAndMinutes(entry.hours)) : '',
     source: saySource(say, entry.source),
   };

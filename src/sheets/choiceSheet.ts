@@ -3,6 +3,7 @@ import type { Candidate } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { forOwner } from './forOwner.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
@@ -44,7 +45,7 @@ function choicePage(
   const { packet, say, date, units } = context;
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
   const drawings = [own, choice].map(({ pieces }, k) =>
-    drawChoice(surface, pieces, {
+    drawChoice(forOwner(context, surface), pieces, {
       id: `choice-${i + 1}-${k + 1}`,
       label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
       ...units,

@@ -1,33 +1,20 @@
-import { TICKS_PER_INCH, TICKS_PER_MM } from '../measure/index.ts';
-import { CHECK_RUN, checkRun, type Limit } from '../trade/index.ts';
+import { CHECK_RUN, checkRun } from '../trade/index.ts';
+import { checkText, readBy } from './checkText.ts';
+import type { Gate } from './Gate.ts';
+import { limitGate } from './limitGate.ts';
 import { readAgain } from './readAgain.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayFigure, sayFigures } from './sayFigures.ts';
-import { saySource } from './saySource.ts';
+import { sayApart } from './sayApart.ts';
+import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
 import { taperLines } from './taperTable.ts';
-
-/** A gate: what must be true before a tile is set, with room to write what was found. */
-export interface Gate {
-  readonly what: string;
-  readonly limit: string;
-  /** Already known from the job file; empty where it is found on the floor. */
-  readonly found: string;
-  /** `pass`, `fail`, `advice` where the trade advises and does not forbid, or `open` where only the floor can tell. */
-  readonly state: 'pass' | 'fail' | 'advice' | 'open';
-  /** A question of health: nobody may sign it away. */
-  readonly stop?: boolean;
-  /** What to do, or what would pass. */
-  readonly note: string;
-  readonly source: string;
-}
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
 export function gates(context: SheetContext): readonly Gate[] {
   const { limits } = context.packet;
   const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
   const others = limits.filter(({ rule }) => !rule.startsWith('house.'));
-  return [
+  const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
     ...tileGates(context),
@@ -36,72 +23,14 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...baseGates(context),
     ...heightGates(context),
   ];
+  return all.map((gate) => marked(context, gate));
 }
 
-function limitGate(context: SheetContext, limit: Limit): Gate {
-  const { say } = context;
-  const onSite = limit.found === 'onSite' || isAssumed(context, limit);
-  const unread = limit.rule === 'joint.spread' && readOnce(context);
-  const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
-  return {
-    what: say(`limit.${limit.rule}`),
-    limit: unread ? '________' : limit.limit === 'onSite' ? '' : limitSaid(context, limit),
-    found: onSite ? '' : foundText(context, limit),
-    state,
-    note: limit.wouldPass ? say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures)) : '',
-    // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
-    source: state === 'pass' ? '' : saySource(say, limit.source),
-    ...(limit.rule.startsWith('house.') ? { stop: true } : {}),
-  };
-}
-
-/** A limit, with the straightedge that it is for where it is one of flatness. */
-function limitSaid(context: SheetContext, { limit, unit, over }: Limit): string {
-  const text = limitText(context, limit, unit);
-  return over === undefined
-    ? text
-    : context.say('limit.under', { gap: text, over: context.longLength(over) });
-}
-
-/** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
-const ASSUMED: Readonly<Record<string, RegExp>> = {
-  bow: /^tile\.[^.]+\.bow$/,
-  temperature: /^work\.temperature$/,
-};
-
-/** Whether what passes was assumed: then it is still to be found on the floor. */
-function isAssumed({ packet }: SheetContext, { rule, pass }: Limit): boolean {
-  const setting = ASSUMED[rule];
-  return pass && setting !== undefined && packet.defaults.some(({ path }) => setting.test(path));
-}
-
-/** One tile that was measured tells no spread. */
-function readOnce({ packet }: SheetContext): boolean {
-  return packet.spec.tiles.every(({ readings }) => readings.length === 1);
-}
-
-/** What was found; a length that differs from its limit by less than the tape shows is told as a decimal. */
-function foundText(context: SheetContext, { found, limit, unit }: Limit): string {
-  const text = limitText(context, found, unit);
-  const alike = found !== limit && text === limitText(context, limit, unit);
-  if (!alike || unit !== 'ticks' || typeof found === 'string') return text;
-  return context.packet.spec.print.system === 'mm'
-    ? `${context.number(found / TICKS_PER_MM, 2)} mm`
-    : `${context.number(found / TICKS_PER_INCH, 3)} in`;
-}
-
-/** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
-function limitText(context: SheetContext, value: number | string, unit: string): string {
-  if (typeof value === 'string')
-    return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
-  const named: Readonly<Record<string, string>> = {
-    ticks: 'length',
-    share: 'valueShare',
-    areaM2: 'areaM2',
-    tempC: 'valueTempC',
-  };
-  const text = sayFigure(context, named[unit] ?? 'valueCount', value);
-  return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+/** The same gate with its result in words: where a figure is held against a limit, and where it fails. */
+function marked({ say }: SheetContext, gate: Gate): Gate {
+  const compared = gate.limit !== '' && gate.found !== '' && gate.state !== 'open';
+  if (gate.stop || !(compared || gate.state === 'fail')) return gate;
+  return { ...gate, mark: say(gate.state === 'pass' ? 'limit.pass' : 'limit.fail') };
 }
 
 /** Readings that do not agree: no line is snapped by them. */
@@ -118,6 +47,7 @@ function readingGates(context: SheetContext): Gate[] {
 function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
   return packet.spec.tiles.map((tile) => ({
     what: say('gate.run', { name: tile.name, tileCount: tile.run?.tiles ?? CHECK_RUN.value }),
+    bound: say('sheet.job-sheet.shouldBe'),
     limit: longLength(checkRun(tile.length, packet.spec.joint, tile.run?.tiles)),
     found: tile.run ? longLength(tile.run.read) : '',
     state: tile.run ? 'pass' : 'open',
@@ -183,13 +113,14 @@ function readOf(context: SheetContext, what: 'film' | 'moisture'): Partial<Gate>
   if (!check || check.code.endsWith('.test')) return {};
   const { say } = context;
   const figures = sayFigures(context, check.figures);
-  const note = say(check.code, figures);
+  const note = checkText(context, check);
   if (figures.limit === undefined) return { state: check.state, note };
   return {
+    bound: say('sheet.job-sheet.most'),
     limit: String(figures.limit),
     found: say('gate.readOn', { reads: figures.reads, on: figures.on }),
     state: check.state,
-    note: check.state === 'pass' ? '' : note,
+    note: check.state === 'pass' ? readBy(context, check) : note,
   };
 }
 
@@ -199,6 +130,7 @@ function heightGates(context: SheetContext): Gate[] {
   return [
     {
       what: say('gate.undercut'),
+      bound: say('sheet.job-sheet.shouldBe'),
       limit: length(heights.undercut),
       found: '',
       state: 'open',
@@ -211,7 +143,7 @@ function heightGates(context: SheetContext): Gate[] {
         limit: '',
         found: '',
         state: result.pass ? 'pass' : 'fail',
-        note: say(result.code, sayFigures(context, result.figures)),
+        note: say(result.code, sayApart(context, result.figures)),
         source: '',
       }),
     ),

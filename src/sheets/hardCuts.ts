@@ -1,8 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { hasCard } from '../cuts/hasCard.ts';
 import { cardScale, drawCard, type Space } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
-import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 

@@ -4,7 +4,7 @@ import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
-import { sayFigures } from './sayFigures.ts';
+import { sayApart } from './sayApart.ts';
 import { sayThing } from './sayThing.ts';
 import { whoDoes } from './whoDoes.ts';
 
@@ -75,7 +75,7 @@ function resultRow(context: SheetContext, { name, kind, after, pass, code, figur
     after: `${after > 0 ? '+' : ''}${context.length(after)}`,
     pass,
     state: context.say(`sheet.heights.${state}`),
-    text: context.say(code, sayFigures(context, figures)),
+    text: context.say(code, sayApart(context, figures)),
     who: whoDoes(context, name, kind),
   };
 }

@@ -48,6 +48,7 @@ function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<Sh
     paper: packet.spec.print.paper,
     ...(page.scale ? { scale: page.scale } : {}),
     bars: hasBars(page.data),
+    units: packet.spec.print.system,
     data: page.data,
   };
 }

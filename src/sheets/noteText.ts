@@ -1,5 +1,7 @@
 import type { PacketNote, PacketSurface } from '../packet/Packet.ts';
+import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 
@@ -11,10 +13,14 @@ export function noteText(context: SheetContext, note: PacketNote): string {
     code,
     surface ? surfaceFigures(context, surface, figures) : sayFigures(context, figures),
   );
-  const limit = context.packet.limits.find((one) => !one.pass && `limit.${one.rule}` === code);
+  const limit = context.packet.limits.find(
+    (one) =>
+      !one.pass && `limit.${one.rule}` === code && one.found === figures.found && one.limit === figures.limit,
+  );
   const name = code.startsWith('height.') ? `${at[0]}: ` : '';
   if (!limit?.wouldPass) return `${name}${sentence}`;
-  return `${sentence}. ${context.say(limit.wouldPass.code, sayFigures(context, limit.wouldPass.figures))}`;
+  const { wouldPass } = limit;
+  return `${limitName(context, limit)}. ${context.say(wouldPass.code, sayApart(context, wouldPass.figures))}`;
 }
 
 /** The surface that has the edge a note names, and where it names none, the first. */

@@ -1,5 +1,6 @@
 import { drawPlan } from '../drawing/index.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { forOwner } from './forOwner.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tableHeightMm } from './tableHeightMm.ts';
@@ -32,7 +33,8 @@ const KEY_MM = 8;
 const PLAN_MM = { least: 34, most: 92 };
 
 /** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid({ packet, say, units }: SheetContext, usedMm: number) {
+function planAsLaid(context: SheetContext, usedMm: number) {
+  const { packet, say, units } = context;
   const { paper, step } = packet.spec.print;
   const surface = packet.surfaces[0];
   if (!surface) return { plan: '', numbered: false };
@@ -40,7 +42,15 @@ function planAsLaid({ packet, say, units }: SheetContext, usedMm: number) {
   const left = Math.max(PLAN_MM.least, heightMm - usedMm);
   const space = { widthMm, heightMm: Math.min(PLAN_MM.most, left) };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  const drawing = drawPlan(surface, { id: 'record-plan', label, ...units, say, step, space, outside: false });
+  const drawing = drawPlan(forOwner(context, surface), {
+    id: 'record-plan',
+    label,
+    ...units,
+    say,
+    step,
+    space,
+    outside: false,
+  });
   return { plan: drawing.svg, numbered: drawing.numbered };
 }
 
@@ -82,9 +92,15 @@ function recordRows({ packet, say, length, date }: SheetContext) {
 
 /** How many tiles are left of each kind, and a line for where they are. */
 function spareRows({ packet, say }: SheetContext) {
-  const left = Object.values(packet.tiles).map(({ keep, over }) => say('record.spareCount', { keep, over }));
+  const plans = Object.entries(packet.tiles);
   return [
-    ...left.map((value) => ({ what: say('record.spares'), value })),
+    ...plans.map(([key, { keep, over }]) => ({
+      what: say('record.spares'),
+      value: [
+        ...(plans.length > 1 ? [packet.spec.tiles.find((tile) => tile.key === key)?.name ?? key] : []),
+        say('record.spareCount', { keep, over }),
+      ].join(': '),
+    })),
     { what: say('record.spareWhere'), value: '' },
   ];
 }

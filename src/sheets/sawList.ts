@@ -1,8 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { hasCard } from '../cuts/hasCard.ts';
 import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { savesPage } from './savesPage.ts';

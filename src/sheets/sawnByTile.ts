@@ -1,7 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { hasCard } from '../cuts/hasCard.ts';
 import { shapeArea } from '../geometry/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
-import { hasCard } from './hasCard.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tilePages } from './tilePages.ts';
 

@@ -5,6 +5,7 @@ import { pageSpace } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { startAsWish } from './startAsWish.ts';
+import { startLine } from './startLine.ts';
 
 /** What does a wider narrowest cut cost in tiles? The chosen start and others on the curve, side by side at one scale. */
 export const startsCurve: Sheet = {
@@ -52,7 +53,7 @@ function curvePage(
     data: {
       plans: drawings.map(({ svg }) => svg),
       rows: rowsOf(context, curve),
-      wishes: curve.map(({ candidate }) => startAsWish(context, candidate)),
+      wishes: curve.map(({ candidate }) => startLine(startAsWish(context, candidate))),
     },
   };
 }

@@ -1,4 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { hasCard } from '../cuts/hasCard.ts';
 import {
   drawCheckBars,
   drawTemplate,
@@ -9,7 +10,6 @@ import {
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { drawingSpace } from './drawingSpace.ts';
-import { hasCard } from './hasCard.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 

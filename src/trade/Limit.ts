@@ -7,6 +7,8 @@ export interface Limit {
   readonly limit: number | string;
   /** What `found` and `limit` are: `ticks`, `share`, `year`, … */
   readonly unit: string;
+  /** Whether the limit is the most or the least that passes; missing for years and counts, which are told in words of their own, and in packets from before it was kept. */
+  readonly bound?: 'most' | 'least';
   /** Ticks of straightedge that a gap was read under. */
   readonly over?: Ticks;
   readonly mark: 'S' | 'H' | 'G' | 'P' | 'M';

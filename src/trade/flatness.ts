@@ -36,6 +36,17 @@ export const FLATNESS: Fact<Readonly<Record<System, FlatnessRule>>> = {
   source: 'ANSI A108.01',
 };
 
+/**
+ * The side from which a tile asks for the tight class, in ticks.
+ *
+ * @example tightFrom('inches') //=> 121920
+ * @example tightFrom('mm') //=> 121600
+ */
+export function tightFrom(system: System): Ticks {
+  const side = FLATNESS.value[system].tightFrom;
+  return system === 'mm' ? millimetres(side) : inches(side);
+}
+
 export interface FlatnessClass {
   readonly name: 'ordinary' | 'tight';
   readonly gap: Ticks;
@@ -55,7 +66,7 @@ export interface FlatnessClass {
 export function flatnessClass(longestSide: Ticks, system: System = 'inches'): FlatnessClass {
   const rule = FLATNESS.value[system];
   const ticks = system === 'mm' ? millimetres : inches;
-  const name = longestSide >= ticks(rule.tightFrom) ? 'tight' : 'ordinary';
+  const name = longestSide >= tightFrom(system) ? 'tight' : 'ordinary';
   const { gap, over, shortGap, shortOver } = rule[name];
   return {
     name,
@@ -79,4 +90,23 @@ export function flatnessGap(longestSide: Ticks, straightedge: Ticks, system: Sys
   const { gap, over, shortGap, shortOver } = flatnessClass(longestSide, system);
   if (straightedge <= shortOver) return shortGap;
   return Math.max(shortGap, Math.round((gap * Math.min(straightedge, over)) / over));
+}
+
+/** Straightedges whose lengths differ by no more than this share are sold for each other: 10 ft and 3 m, 2 ft and 610 mm. */
+const SAME_EDGE = 0.02;
+
+/**
+ * The straightedge that a reading was taken with, by the name that the rule has for it in the system of the job: 10 ft is 3 m where
+ * it is printed in millimetres. One that the rule does not name stays as it was written.
+ *
+ * @example
+ * straightedgeAsNamed(975360, { over: 960000, shortOver: 195200 }) //=> 960000
+ * straightedgeAsNamed(640000, { over: 960000, shortOver: 195200 }) //=> 640000
+ */
+export function straightedgeAsNamed(
+  straightedge: Ticks,
+  { over, shortOver }: Pick<FlatnessClass, 'over' | 'shortOver'>,
+): Ticks {
+  const alike = (named: Ticks) => Math.abs(straightedge - named) <= SAME_EDGE * named;
+  return [over, shortOver].find(alike) ?? straightedge;
 }

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { hasCard } from '../../src/sheets/hasCard.ts';
+import { hasCard } from '../../src/cuts/hasCard.ts';
 import { readWords } from '../../src/site/words.ts';
 import { home, patience } from './support/browserPath.ts';
 import { type BuiltJob, demoJobs } from './support/buildJobs.ts';
@@ -91,7 +91,9 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
   // A sheet that runs on has its drawing, and the bars with it, on one of its pages.
   test('have check bars on every sheet whose foot speaks of them', () => {
     const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
-    const notes = words.languages.map((lang) => words.say(lang)('site.printNote').slice(0, 30));
+    const notes = words.languages.map((lang) =>
+      words.say(lang)('site.printNote', { units: 'mm' }).slice(0, 30),
+    );
     const without = perFile(({ pages }) => {
       const speaking = pages.filter(({ text }) => notes.some((note) => text.includes(note)));
       const barred = pages.filter((page) => checkBars(page, nominal).length > 0).map(questionOf);

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cut } from '../../src/cuts/Cut.ts';
+import { hasCard } from '../../src/cuts/hasCard.ts';
 import type { Packet, PacketSurface } from '../../src/packet/Packet.ts';
-import { hasCard } from '../../src/sheets/hasCard.ts';
 import { readWords } from '../../src/site/words.ts';
 import { home, patience } from './support/browserPath.ts';
 import { type BuiltJob, demoJobs } from './support/buildJobs.ts';

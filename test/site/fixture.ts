@@ -68,6 +68,7 @@ function sheet(packet: Packet, name: string, more: Partial<SheetView>): SheetVie
     bundles: ['crew', 'packet'],
     landscape: false,
     bars: false,
+    units: 'inches',
     paper: 'letter',
     head,
     data: { rows },

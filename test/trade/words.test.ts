@@ -83,9 +83,11 @@ function said(job: Job): readonly Step[] {
 const stone: Job = { ...JOB, tiles: [{ ...TILE, material: 'stone', glazed: false }] };
 const spoken = [JOB, OLD, stone].flatMap(said);
 
-/** Numbers stay numbers where they are counted; what carries a unit arrives as text. The sheet adds whether the floor is the only one. */
+/** Numbers stay numbers where they are counted; what carries a unit arrives as text. The sheet adds whether the floor is the only one, the units of the print, and the side that makes a tile a long one. */
 const asPrinted = (figures: Step['figures']) => ({
   one: 'no',
+  units: 'mm',
+  side: '<side>',
   ...Object.fromEntries(
     Object.entries(figures).map(([k, v]) => [k, figureKind(k, v) === 'number' ? v : `<${v}>`]),
   ),

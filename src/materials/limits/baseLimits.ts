@@ -14,6 +14,7 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
     ...flatnessLimits(job, spec.name, longest),
     limitOf(CONTACT, {
       rule: 'contact',
+      bound: 'least',
       surface: spec.name,
       found: ON_SITE,
       limit: contactShare(spec.exposure),
@@ -22,6 +23,7 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
     }),
     limitOf(TROWELS, {
       rule: 'trowel',
+      bound: 'least',
       surface: spec.name,
       found: Math.round(bedDepth(notch)),
       limit: Math.round(bedDepth(wanted)),

@@ -1,6 +1,6 @@
 import type { Job } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
-import { FLATNESS, flatnessClass, flatnessGap, type Limit } from '../../trade/index.ts';
+import { FLATNESS, flatnessClass, flatnessGap, type Limit, straightedgeAsNamed } from '../../trade/index.ts';
 import { makeFlatness } from '../makeFlatness.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
 
@@ -14,29 +14,31 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
     return [
       limitOf(FLATNESS, {
         rule,
+        bound: 'most',
         surface,
         found: ON_SITE,
         limit: gap,
         unit: 'ticks',
+        over,
         pass: true,
         wouldPass: { code: 'limit.flatness.check', figures: { gap, over, shortGap, shortOver } },
       }),
     ];
   const read = job.base.flatness.map((reading) => {
-    const most = flatnessGap(longest, reading.under, job.print.system);
+    const under = straightedgeAsNamed(reading.under, { over, shortOver });
+    const most = flatnessGap(longest, under, job.print.system);
     const pass = reading.gap <= most;
     return limitOf(FLATNESS, {
       rule,
+      bound: 'most',
       surface,
       found: reading.gap,
       limit: most,
       unit: 'ticks',
-      over: reading.under,
+      over: under,
       pass,
       ...(reading.where === undefined ? {} : { at: [reading.where] }),
-      ...(pass
-        ? {}
-        : { wouldPass: { code: 'limit.flatness.pass', figures: { gap: most, over: reading.under } } }),
+      ...(pass ? {} : { wouldPass: { code: 'limit.flatness.pass', figures: { gap: most, over: under } } }),
     });
   });
   return [...read, ...onGrid];
@@ -54,6 +56,7 @@ function gridLimits(job: Job, surface: string, longest: Ticks, rule: string): re
     return [
       limitOf(FLATNESS, {
         rule,
+        bound: 'most',
         surface,
         found: worst.depth,
         limit,

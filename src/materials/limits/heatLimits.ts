@@ -7,6 +7,7 @@ export function heatLimits(job: Job): readonly Limit[] {
   const pass = warmEnough(job.work.tempC);
   const cold = limitOf(COLD, {
     rule: 'temperature',
+    bound: 'least',
     found: job.work.tempC,
     limit: COLD.value.stopC,
     unit: 'tempC',
@@ -17,6 +18,7 @@ export function heatLimits(job: Job): readonly Limit[] {
   });
   const heat = limitOf(HEAT_AFTER, {
     rule: 'heat',
+    bound: 'least',
     found: ON_SITE,
     limit: HEAT_AFTER.value.days,
     unit: 'days',

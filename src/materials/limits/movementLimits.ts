@@ -27,6 +27,7 @@ function bayLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
     const pass = run <= limit;
     return limitOf(MOVEMENT, {
       rule: `movement.${exposed ? 'exposed' : 'dry'}.${axis === 0 ? 'along' : 'across'}`,
+      bound: 'most',
       surface: spec.name,
       found: run,
       limit,
@@ -72,6 +73,7 @@ function gapLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
   const row = (rule: string, limit: number) =>
     limitOf(PERIMETER_GAP, {
       rule,
+      bound: 'least',
       surface: spec.name,
       found: narrowest,
       limit,

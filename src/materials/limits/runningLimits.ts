@@ -27,6 +27,7 @@ export function runningLimits(laid: Laid, joint: Ticks): readonly Limit[] {
     limitOf(RUNNING_JOINT, {
       ...common,
       rule: 'joint.running',
+      bound: 'least',
       found: joint,
       limit: least,
       unit: 'ticks',
@@ -45,6 +46,7 @@ function offsetLimit({ spec, tile }: Laid, longest: Ticks): Limit {
     surface: spec.name,
     tile: tile.key,
     rule: 'offset',
+    bound: 'most',
     found: offsetShare(shift, repeat),
     limit: longest > inches(over) ? 1 / parts : 1 / 2,
     unit: 'share',

@@ -22,6 +22,7 @@ export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
     limitOf(JOINT_PER_SPREAD, {
       ...common,
       rule: 'joint.spread',
+      bound: 'least',
       found: joint,
       limit: bySpread,
       pass: joint >= bySpread,
@@ -33,6 +34,7 @@ export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
     limitOf(JOINT_LEAST, {
       ...common,
       rule: 'joint.absolute',
+      bound: 'least',
       found: joint,
       limit: least,
       pass: joint >= least,
@@ -41,6 +43,7 @@ export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
     limitOf(EDGE_WARPAGE, {
       ...common,
       rule: 'bow',
+      bound: 'most',
       found: tile.bow,
       limit: warpage,
       pass: tile.bow <= warpage,
@@ -49,6 +52,7 @@ export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
     limitOf(LIPPAGE, {
       ...common,
       rule: 'lippage',
+      bound: 'most',
       found: ON_SITE,
       limit: lippageLimit(joint, tile.bow),
       pass: true,

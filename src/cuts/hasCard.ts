@@ -1,4 +1,4 @@
-import type { Cut } from '../cuts/Cut.ts';
+import type { Cut } from './Cut.ts';
 
 /**
  * Whether a cut is drawn on a card and as a template: a hard one, or a point with more than one sawn edge, two of whose sizes

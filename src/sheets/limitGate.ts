@@ -1,0 +1,88 @@
+import { printTemperature } from '../measure/index.ts';
+import type { Limit } from '../trade/index.ts';
+import type { Gate } from './Gate.ts';
+import { limitName } from './limitName.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { lengthsApart, sayApart } from './sayApart.ts';
+import { sayFigure } from './sayFigures.ts';
+import { saySource } from './saySource.ts';
+
+/** A rule of the trade as a gate: what passes, what was found, and what to do where it does not pass. */
+export function limitGate(context: SheetContext, limit: Limit): Gate {
+  const { say } = context;
+  const onSite = limit.found === 'onSite' || isAssumed(context, limit);
+  const unread = limit.rule === 'joint.spread' && readOnce(context, limit);
+  const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
+  const said = foundAndLimit(context, limit);
+  return {
+    what: limitName(context, limit),
+    ...(limit.bound ? { bound: say(`sheet.job-sheet.${limit.bound}`) } : {}),
+    limit: unread ? '________' : limit.limit === 'onSite' ? '' : underEdge(context, limit, said.limit),
+    found: onSite ? '' : said.found,
+    state,
+    note: limit.wouldPass ? say(limit.wouldPass.code, sayApart(context, limit.wouldPass.figures)) : '',
+    // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
+    source: state === 'pass' ? '' : saySource(say, limit.source),
+    ...(limit.rule.startsWith('house.') ? { stop: true, held: say(`limit.${limit.rule}.held`, said) } : {}),
+  };
+}
+
+/** A limit, with the straightedge that it is for where it is one of flatness. */
+function underEdge({ say, longLength }: SheetContext, { over }: Limit, gap: string): string {
+  return over === undefined ? gap : say('limit.under', { gap, over: longLength(over) });
+}
+
+/** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
+const ASSUMED: Readonly<Record<string, RegExp>> = {
+  bow: /^tile\.[^.]+\.bow$/,
+  temperature: /^work\.temperature$/,
+};
+
+/** Whether what passes was assumed: then it is still to be found on the floor. */
+function isAssumed({ packet }: SheetContext, { rule, pass }: Limit): boolean {
+  const setting = ASSUMED[rule];
+  return pass && setting !== undefined && packet.defaults.some(({ path }) => setting.test(path));
+}
+
+/** One tile that was measured tells no spread. */
+function readOnce({ packet }: SheetContext, { tile }: Limit): boolean {
+  const own = packet.spec.tiles.filter(({ key }) => tile === undefined || key === tile);
+  return own.every(({ readings }) => readings.length === 1);
+}
+
+/** Both figures in print; where they differ by less than is printed, with more decimals, so that the reader sees which is larger. */
+function foundAndLimit(context: SheetContext, { found, limit, unit }: Limit) {
+  const said = { found: limitText(context, found, unit), limit: limitText(context, limit, unit) };
+  if (typeof found === 'string' || typeof limit === 'string' || found === limit || said.found !== said.limit)
+    return said;
+  if (unit === 'ticks') {
+    const [one, other] = lengthsApart(context, [found, limit]);
+    return { found: one!, limit: other! };
+  }
+  if (unit !== 'share' && unit !== 'tempC') return said;
+  const finer = (value: number) =>
+    unit === 'share'
+      ? `${context.number(value * 100, 3)} %`
+      : printTemperature(value, context.units.system).replace(/^\S+/, () => finerTemperature(context, value));
+  return { found: finer(found), limit: finer(limit) };
+}
+
+function finerTemperature({ units, number }: SheetContext, tempC: number): string {
+  return number(units.system === 'mm' ? tempC : tempC * 1.8 + 32, 2);
+}
+
+/** Kind of figure that each unit of a limit is printed as. */
+const KINDS: Readonly<Record<string, string>> = {
+  ticks: 'length',
+  share: 'valueShare',
+  areaM2: 'areaM2',
+  tempC: 'valueTempC',
+};
+
+/** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
+function limitText(context: SheetContext, value: number | string, unit: string): string {
+  if (typeof value === 'string')
+    return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
+  const text = sayFigure(context, KINDS[unit] ?? 'valueCount', value);
+  return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+}

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import { limitName } from '../../src/sheets/limitName.ts';
+import { sheetContext } from '../../src/sheets/SheetContext.ts';
+import { lengthsApart, sayApart } from '../../src/sheets/sayApart.ts';
+import { demos, demoTexts, sheetsOf, words } from './demos.ts';
+
+interface Gate {
+  readonly what: string;
+  readonly bound?: string;
+  readonly limit: string;
+  readonly found: string;
+  readonly state: string;
+  readonly mark?: string;
+  readonly note: string;
+  readonly held?: string;
+}
+type Made = Pick<(typeof demos)[number], 'sheets'>;
+const dataOf = (made: Made, name: string) =>
+  made.sheets.find(({ template }) => template === name)!.data as Record<string, unknown>;
+const gatesOf = (made: Made) => dataOf(made, 'job-sheet').gates as Gate[];
+const inMm = (slug: string) =>
+  sheetsOf(
+    slug,
+    demoTexts[slug]!.replace('units: inches', 'units: mm').replace(/saw step: [^,]*/, 'saw step: 1 mm'),
+  );
+const metric = Object.keys(demoTexts).map((slug) => inMm(slug));
+
+describe('a limit', () => {
+  // By arithmetic: what is no more than a most passes, and what is no less than a least.
+  test('tells rightly whether it is a most or a least', () => {
+    const held = [...demos, ...metric].flatMap(({ packet }) =>
+      packet.limits.filter(({ found, limit }) => typeof found === 'number' && typeof limit === 'number'),
+    );
+    const houses = held.filter(({ rule }) => rule.startsWith('house.'));
+    const bounded = held.filter((one) => !houses.includes(one));
+    expect(bounded.length).toBeGreaterThan(50);
+    expect(new Set(bounded.map(({ bound }) => bound))).toEqual(new Set(['most', 'least']));
+    const wrong = bounded.filter(({ bound, found, limit, pass }) =>
+      bound === 'most' ? pass !== found <= limit : pass !== found >= limit,
+    );
+    expect(wrong.map(({ rule }) => rule)).toEqual([]);
+  });
+
+  test.each([...demos, ...metric])(
+    'says at most or at least beside every figure, and the result: $slug',
+    (made) => {
+      const say = words.say(made.sheets.find(({ template }) => template === 'job-sheet')!.lang);
+      const compared = gatesOf(made).filter(({ limit, found }) => limit !== '' && found !== '');
+      const judged = compared.filter(({ state }) => state !== 'open');
+      expect(judged.length).toBeGreaterThan(5);
+      expect(gatesOf(made).filter(({ limit, bound }) => limit !== '' && !bound)).toEqual([]);
+      for (const { mark, state } of judged)
+        expect(mark).toBe(say(state === 'pass' ? 'limit.pass' : 'limit.fail'));
+      expect(gatesOf(made).filter(({ state, mark }) => state === 'open' && mark)).toEqual([]);
+    },
+  );
+
+  test('that a bed misses is marked, though the trade only advises it', () => {
+    const bed = words.say('en')('limit.trowel');
+    const one = gatesOf(demos.find(({ slug }) => slug === 'linden-entry')!).find(({ what }) => what === bed)!;
+    expect(one).toMatchObject({ state: 'advice', mark: 'FAILS LIMIT', bound: 'At least' });
+  });
+
+  test('is named with its tile where the job has more than one', () => {
+    const names = gatesOf(demos.find(({ slug }) => slug === 'linden-entry')!).map(({ what }) => what);
+    const twice = names.filter((name, i) => names.indexOf(name) !== i);
+    expect(twice).toEqual([]);
+    expect(names).toContain('Narrowest joint: Dark ash strip');
+  });
+
+  test('of a floor is named with it where the job has more than one', () => {
+    const { packet } = demos[0]!;
+    const two = { ...packet, surfaces: [packet.surfaces[0]!, packet.surfaces[0]!] };
+    const limit = packet.limits.find(({ rule }) => rule === 'contact')!;
+    const say = words.say('en');
+    expect(limitName({ packet, say }, limit)).toBe(say('limit.contact'));
+    expect(limitName({ packet: two, say }, limit)).toBe(`${say('limit.contact')}: ${limit.surface}`);
+  });
+
+  test('that is a stop says for which houses it holds, and what is not known is not found', () => {
+    const stops = dataOf(demos.find(({ slug }) => slug === 'fernlea-boot-room')!, 'job-sheet')
+      .stops as Gate[];
+    expect(stops.map(({ held }) => held)).toEqual([
+      'holds for houses up to 1980; this one: year not known',
+      'holds for houses before 1978; this one: year not known',
+    ]);
+  });
+});
+
+describe('two figures that are held against each other', () => {
+  const context = (lang: string, slug = 'rowan-bath') =>
+    sheetContext(demos.find((one) => one.slug === slug)!.packet, { lang, say: words.say(lang) });
+
+  test('never print alike where one fails the other', () => {
+    const joint = gatesOf(demos.find(({ slug }) => slug === 'rowan-bath')!).find(({ note }) =>
+      note.includes('yours differ by'),
+    )!;
+    expect(joint.note).toContain('no more than 0.042 in; yours differ by 0.047 in');
+    for (const made of [...demos, ...metric])
+      for (const { limit, found, state } of gatesOf(made))
+        if (state === 'fail' || state === 'advice') expect(found === limit && found !== '').toBe(false);
+  });
+
+  // By hand: 338 ticks are 338 / 8128 = 0.04158… in, 381 are 0.04687… in; 640 and 641 ticks 2 and 2.003125 mm.
+  test('get as many decimals as tell them apart', () => {
+    expect(sayApart(context('en'), { most: 338, yours: 381, other: 8128 })).toEqual({
+      most: '0.042 in',
+      yours: '0.047 in',
+      other: '1 in',
+    });
+    expect(lengthsApart({ units: { system: 'mm', decimal: ',' } }, [640, 641])).toEqual(['2 mm', '2,003 mm']);
+  });
+
+  test('stay as they are where they are the same', () => {
+    expect(sayApart(context('en'), { most: 381, yours: 381 })).toEqual({ most: '3/64 in', yours: '3/64 in' });
+  });
+});
+
+describe('flatness', () => {
+  test.each(metric)('is told under one straightedge on both sheets in millimeters: $slug', (made) => {
+    const { packet } = made;
+    const longest = packet.limits.filter(({ rule }) => rule.startsWith('flatness.'));
+    const asked = String(dataOf(made, 'base-sheet').asked);
+    expect(longest.length).toBeGreaterThan(0);
+    for (const { over } of longest) expect(asked).toContain(`${over! / 320} mm`);
+    expect(JSON.stringify(made.sheets.map(({ data }) => data))).not.toContain('3048 mm');
+  });
+});
