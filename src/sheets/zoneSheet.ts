@@ -1,3 +1,4 @@
+import { isHard } from '../cuts/isHard.ts';
 import { drawCheckBars, drawZone } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
@@ -133,7 +134,7 @@ function zoneCuts(surface: PacketSurface, zone: Zone) {
     .map((cut) => ({
       number: cut.number,
       pieces: cut.pieces.filter((piece) => inZone.has(piece)),
-      hard: cut.hard,
+      hard: isHard(cut),
     }))
     .filter((cut) => cut.pieces.length > 0);
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { isHard } from '../../src/cuts/isHard.ts';
 import { boxOf, grow, segmentMeets } from '../../src/drawing/boxes.ts';
 import { sizeMarks } from '../../src/drawing/cardSizes.ts';
 import { tileRing, wallDownTurn } from '../../src/drawing/cutFrame.ts';
@@ -6,7 +7,6 @@ import { cardScale } from '../../src/drawing/drawCard.ts';
 import type { PathMark, Spot } from '../../src/drawing/Mark.ts';
 import { scaleFor, toPaper } from '../../src/drawing/Scale.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
-import { hasCard } from '../../src/sheets/hasCard.ts';
 import { demos } from '../sheets/demos.ts';
 
 /** Lines of a card's sizes that run over one of its figures, by the figure's whole number. */
@@ -14,7 +14,7 @@ function crossed(slug: string) {
   const { packet } = demos.find((demo) => demo.slug === slug)!;
   const { tiles, print } = packet.spec;
   const ratio = cardScale(tiles, print.system);
-  const carded = packet.surfaces.flatMap(({ cuts }) => cuts.filter(hasCard));
+  const carded = packet.surfaces.flatMap(({ cuts }) => cuts.filter(isHard));
   return carded.flatMap((cut) => {
     const tile = tiles.find(({ key }) => key === cut.tile)!;
     const scale = scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]);
