@@ -4,6 +4,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 import { sayThing } from './sayThing.ts';
+import { stoppedLayers } from './stoppedLayers.ts';
 import { taperLines } from './taperTable.ts';
 
 /** A gate: what must be true before a tile is set, with room to write what was found. */
@@ -146,7 +147,11 @@ function baseGates(context: SheetContext): Gate[] {
       ? [
           open(
             say('gate.comesUp', { layers: base.removed.map(({ name }) => sayThing(say, name)).join(', ') }),
-            say('gate.comesUpNote'),
+            say(
+              base.removed.some(({ name }) => stoppedLayers(packet).has(name))
+                ? 'gate.comesUpStopped'
+                : 'gate.comesUpNote',
+            ),
           ),
         ]
       : []),

@@ -1,4 +1,5 @@
 import { drawSection, type SectionOf } from '../drawing/index.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
@@ -72,10 +73,16 @@ function resultRow(context: SheetContext, { name, kind, after, pass, code, figur
   const state = STATES[code] ?? (pass ? 'pass' : 'fail');
   return {
     name: sayThing(context.say, name),
-    after: `${after > 0 ? '+' : ''}${context.length(after)}`,
+    after: afterText(context, kind, after),
     pass,
     state: context.say(`sheet.heights.${state}`),
     text: context.say(code, sayFigures(context, figures)),
     who: whoDoes(context, name, kind),
   };
+}
+
+/** How far a thing stands above the tile or below it, with its sign; the clear height of an opening is no such distance. */
+function afterText({ say, length }: SheetContext, kind: string, after: Ticks): string {
+  if (kind === 'appliance') return say('sheet.heights.opening', { height: length(after) });
+  return `${after > 0 ? '+' : ''}${length(after)}`;
 }
