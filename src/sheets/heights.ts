@@ -73,7 +73,7 @@ function resultRow(context: SheetContext, { name, kind, after, pass, code, figur
   const state = STATES[code] ?? (pass ? 'pass' : 'fail');
   return {
     name: sayThing(context.say, name),
-    after: afterText(context, kind, after),
+    ...afterText(context, kind, after),
     pass,
     state: context.say(`sheet.heights.${state}`),
     text: context.say(code, sayFigures(context, figures)),
@@ -81,8 +81,9 @@ function resultRow(context: SheetContext, { name, kind, after, pass, code, figur
   };
 }
 
-/** How far a thing stands above the tile or below it, with its sign; the clear height of an opening is no such distance. */
-function afterText({ say, length }: SheetContext, kind: string, after: Ticks): string {
-  if (kind === 'appliance') return say('sheet.heights.opening', { height: length(after) });
-  return `${after > 0 ? '+' : ''}${length(after)}`;
+/** How far a thing stands above the tile or below it, with its sign; the clear height of an opening is no such distance and says so. */
+function afterText({ say, length }: SheetContext, kind: string, after: Ticks) {
+  return kind === 'appliance'
+    ? { after: length(after), measured: say('sheet.heights.opening') }
+    : { after: `${after > 0 ? '+' : ''}${length(after)}`, measured: '' };
 }

@@ -24,7 +24,7 @@ export const zoneSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
-const FACTS_MM = { one: 52, two: 62 };
+const FACTS_MM = { one: 49, two: 67 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** What found spaces of several lines, and the line that says where names stand, may take besides. */

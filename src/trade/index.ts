@@ -17,7 +17,6 @@ export * from './houseYear.ts';
 export * from './inches.ts';
 export * from './jointMinimum.ts';
 export type { Limit } from './Limit.ts';
-export * from './layerWaste.ts';
 export * from './lineError.ts';
 export * from './lippageLimit.ts';
 export * from './modulesInReach.ts';

@@ -8,3 +8,6 @@ export const SPARE_PER_HARD_CUT: Fact<number> = { value: 1, mark: 'P', source: '
 
 /** Years that a line of tile or an opened bag of grout can be counted on. */
 export const KEEPS_YEARS: Fact<number> = { value: 3, mark: 'P', source: 'practice' };
+
+/** Share of boards and membranes bought beyond the area that they cover. */
+export const LAYER_WASTE: Fact<number> = { value: 0.1, mark: 'P', source: 'practice' };

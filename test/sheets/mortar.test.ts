@@ -71,3 +71,18 @@ describe('the crew reads one trowel', () => {
     expect(texts).not.toContain('25/64 in × ');
   });
 });
+
+describe('when tile may be walked on', () => {
+  test.each(cases)('%s: each zone has the day of the calendar and the door for all others', (_, demo) => {
+    const [door] = dataOf<{ day: string; clock: string }>(demo, 'door-sign');
+    const grout = demo.packet.calendar.find(({ code }) => code === 'grout')!;
+    for (const { walks } of dataOf<{ walks: readonly { who: string; from: string }[] }>(demo, 'zone')) {
+      expect(walks).toHaveLength(2);
+      const [setter, others] = walks;
+      expect(setter!.from.slice(-5)).toBe(grout.from.slice(11, 16));
+      expect(others!.from.slice(-5)).toBe(door!.clock);
+      if (demo.packet.spec.print.owner === 'en') expect(others!.from).toBe(`${door!.day}, ${door!.clock}`);
+      expect(setter!.who).not.toBe(others!.who);
+    }
+  });
+});
