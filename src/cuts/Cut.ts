@@ -22,7 +22,7 @@ export interface Cut {
     readonly exact: Ticks;
     readonly saw: Ticks;
   }[];
-  /** Hard cuts get a card: notch, U, hole, curve, odd. */
+  /** Hard cuts get a card and a spare, as `isHard` tells. */
   readonly hard: boolean;
   /** Taper of a sawn edge over its length, 0 when square. */
   readonly taper: Ticks;

@@ -1,5 +1,6 @@
 import { shapeArea } from '../geometry/index.ts';
 import type { Cut, CutKind } from './Cut.ts';
+import { isHard } from './isHard.ts';
 import type { UprightPiece } from './uprightPiece.ts';
 
 /** A cut piece with its name, upright. */
@@ -10,7 +11,6 @@ export interface NamedPiece extends UprightPiece {
 
 /** Order in which kinds are numbered: those on the fence first. */
 const KINDS: readonly CutKind[] = ['rip', 'corner', 'taper', 'notch', 'u', 'hole', 'curve', 'point', 'odd'];
-const HARD: ReadonlySet<CutKind> = new Set<CutKind>(['notch', 'u', 'hole', 'curve', 'odd']);
 
 /**
  * Pieces of one tile that are sawn alike share a cut: sizes as sawn, factory edges and hand are equal. Numbered from 1 by tile,
@@ -41,6 +41,9 @@ function inOrder(a: NamedPiece, b: NamedPiece): number {
 
 function cutOf(group: readonly NamedPiece[], number: number): Cut {
   const { tile, description, hand, piece } = group[0]!;
+  const edges = description.edges
+    .filter(({ what }) => what !== 'arc')
+    .map(({ from, to, what, via }) => ({ from, to, factory: what === 'factory', ...(via && { via }) }));
   return {
     number,
     tile,
@@ -50,12 +53,10 @@ function cutOf(group: readonly NamedPiece[], number: number): Cut {
     turns: group.map(({ turn }) => turn),
     shape: piece.shape,
     circles: piece.circles.map(({ centre, radius, name }) => ({ centre, radius, name })),
-    edges: description.edges
-      .filter(({ what }) => what !== 'arc')
-      .map(({ from, to, what, via }) => ({ from, to, factory: what === 'factory', ...(via && { via }) })),
+    edges,
     sizes: description.sizes,
     fences: description.fences,
-    hard: HARD.has(description.kind),
+    hard: isHard({ kind: description.kind, edges }),
     taper: description.taper,
   };
 }

@@ -1,3 +1,4 @@
+import { isHard } from '../cuts/isHard.ts';
 import type { Point, Ring } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
@@ -77,7 +78,7 @@ export function lookOf(piece: PacketPiece, hardCuts: ReadonlySet<number>): { fil
 }
 
 export function hardCutsOf(surface: PacketSurface): ReadonlySet<number> {
-  return new Set(surface.cuts.filter(({ hard }) => hard).map(({ number }) => number));
+  return new Set(surface.cuts.filter(isHard).map(({ number }) => number));
 }
 
 /** All pieces of a surface, each by its look. */

@@ -95,9 +95,11 @@ export function layerColumn(
   ];
 }
 
-/** Heights of doors, flanges and floors against the face of the new tile, left of the column of new layers. */
+/** Heights of doors, flanges and floors against the face of the new tile, left of the column of new layers; an opening is none. */
 export function heightMarks({ heights }: SectionOf, face: number, look: SectionLook): readonly Mark[] {
-  const near = heights.results.filter(({ after }) => Math.abs(after * look.perTick) <= farthest);
+  const near = heights.results.filter(
+    ({ kind, after }) => kind !== 'appliance' && Math.abs(after * look.perTick) <= farthest,
+  );
   const levels = keepApart(
     near.map(({ after }) => face + after * look.perTick),
     apart,

@@ -138,6 +138,7 @@ export interface Candidate {
   readonly slivers?: number;
   readonly nearFull: number;
   readonly webFaults: number;
+  /** Pieces with an inner corner, a hole or a curve; a hard cut, which has a card, may have none of them. */
   readonly hardCuts: number;
   readonly shift: Ticks;
   /** What the walls that are seen make of it. */

@@ -1,6 +1,6 @@
 /** One line of the material tally: the sum, the rate and where the rate comes from. */
 export interface Material {
-  /** `tile`, `mortar`, `grout`, `sealant`, `sealer`, `backer`, `trim`. */
+  /** `tile`, `fill`, `layer`, `mortar`, `grout`, `sealant`, `backer`, `sealer`, `ring`. */
   readonly what: string;
   /** Name or colour of the product where the job gives one. */
   readonly name?: string;
@@ -16,7 +16,7 @@ export interface Material {
   /** Amount needed before rounding to what is sold. */
   readonly amount: number;
   readonly unit: string;
-  /** What to buy, in packages. */
+  /** What to buy, in packages; where no package is known, the amount with what is bought beyond it. */
   readonly buy: number;
   readonly buyUnit: string;
 }

@@ -1,5 +1,5 @@
 import type { HeightSpec } from '../job/Job.ts';
-import type { System, Ticks } from '../measure/index.ts';
+import { onGrid, type System, type Ticks } from '../measure/index.ts';
 import { doorGap, FLANGE, flangeSpacers, inches, threshold } from '../trade/index.ts';
 import type { HeightResult } from './Heights.ts';
 
@@ -26,8 +26,10 @@ export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks, syste
 
 type Verdict = Pick<HeightResult, 'pass' | 'code' | 'figures'>;
 
-function flangeVerdict({ spec, after }: Found): Verdict {
-  const { pass, rings, raised } = flangeSpacers(after, spec.wanted ?? inches(FLANGE.value.wanted));
+function flangeVerdict({ spec, after, system }: Found): Verdict {
+  const { pass, rings: exact } = flangeSpacers(after, spec.wanted ?? inches(FLANGE.value.wanted));
+  // Rings are added up as they are printed.
+  const rings = exact.map((ring) => onGrid(ring, system, {}));
   const limits = { least: inches(FLANGE.value.least), most: inches(FLANGE.value.most) };
   if (!pass && after > 0)
     return { pass, code: 'height.flange.tooHigh', figures: { height: after, ...limits } };
@@ -42,7 +44,7 @@ function flangeVerdict({ spec, after }: Found): Verdict {
     thick: rings[0]!,
     thinCount: rings.length - thick,
     thin: rings[rings.length - 1]!,
-    raised,
+    raised: after + sum,
   };
   return { pass, code: 'height.flange.spacers', figures };
 }

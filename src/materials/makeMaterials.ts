@@ -2,17 +2,21 @@ import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
+import { fillLines } from './fillLines.ts';
 import { groutLine } from './groutLine.ts';
 import { laidSurfaces } from './laidSurfaces.ts';
+import { layerLines } from './layerLines.ts';
 import type { Material } from './Material.ts';
+import { makeHeights } from './makeHeights.ts';
 import { mortarLine } from './mortarLine.ts';
+import { ringLines } from './ringLines.ts';
 import { sealantLines } from './sealantLines.ts';
 import { sealerLine } from './sealerLine.ts';
 import { softJoints } from './softJoints.ts';
 import { tileLine } from './tileLine.ts';
 
 /**
- * The material tally of a job: tile, mortar, grout, sealant, backer and sealer, each with its sum step by step, the rate
+ * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, backer, sealer and rings, each with its sum step by step, the rate
  * it rests on and where that comes from. Plans are by the tile's key.
  */
 export function makeMaterials(
@@ -29,9 +33,12 @@ export function makeMaterials(
       const plan = plans[tile.key];
       return plan ? [tileLine(tile, plan)] : [];
     }),
+    ...fillLines(job, surfaces),
+    ...layerLines(job.base.fresh, areaM2),
     mortarLine(job.products.mortar, areaM2),
     groutLine(job.products.grout, surfaces),
     ...sealantLines(job.products.sealant, joints, job.print.system),
     ...sealerLine(job.products, surfaces),
+    ...ringLines(makeHeights(job).results),
   ];
 }

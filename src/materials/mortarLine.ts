@@ -1,12 +1,11 @@
 import type { MortarSpec } from '../job/Job.ts';
 import {
-  bagCoverage,
   bedDepth,
   MORTAR_COVERAGE,
   MORTAR_DENSITY,
   MORTAR_WASTE,
-  mortarBags,
-  notchMass,
+  type MortarRate,
+  mortarRate,
   type Step,
   TROWEL_ANGLE,
 } from '../trade/index.ts';
@@ -14,33 +13,31 @@ import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
 
 /**
- * Mortar for an area in square metres, summed twice: by what a bag covers, and by what the notch leaves on the floor.
- * The larger is bought. A range on the bag counts at its low end, since that is what a floor out of true takes.
+ * Mortar for an area in square metres, summed twice: by what a bag covers, and by what the notch leaves on the floor. The larger is
+ * the rate by which zones share it out too; a part is bought beyond it.
  */
 export function mortarLine(mortar: MortarSpec, areaM2: number): Material {
-  const cover = mortar.coversM2?.[0] ?? bagCoverage(mortar.notch, mortar.bagKg);
-  const perM2 = notchMass(mortar.notch);
-  const byBag = mortarBags(areaM2, cover, mortar.backButter);
-  const byNotch = (areaM2 * perM2 * (1 + MORTAR_WASTE.value.waste)) / mortar.bagKg;
-  const larger = Math.max(byBag, byNotch);
-  const bagRules = byBag >= byNotch;
-  const rate = bagRules ? (byBag * mortar.bagKg) / areaM2 : (byNotch * mortar.bagKg) / areaM2;
-  const fact = bagRules ? MORTAR_COVERAGE : MORTAR_DENSITY;
-  const fromSheet = bagRules && mortar.coversM2 !== undefined;
+  const rate = mortarRate(mortar);
+  const bought = 1 + MORTAR_WASTE.value.waste;
+  const bagsAt = (kgPerM2: number) => (areaM2 * kgPerM2 * bought) / mortar.bagKg;
+  const larger = bagsAt(rate.kgPerM2);
+  const fact = rate.rules === 'bag' ? MORTAR_COVERAGE : MORTAR_DENSITY;
+  const fromSheet = rate.rules === 'bag' && mortar.coversM2 !== undefined;
   return {
     what: 'mortar',
     ...(mortar.name === undefined ? {} : { name: mortar.name }),
     sum: [
       { code: 'material.mortar.sum.area', figures: { areaM2 } },
-      bagStep(mortar, cover, byBag),
-      notchStep(mortar, perM2, byNotch),
+      bagStep(mortar, rate, bagsAt(rate.byBag)),
+      notchStep(mortar, rate, bagsAt(rate.byNotch)),
       {
-        code: `material.mortar.sum.${bagRules ? 'bagRules' : 'notchRules'}`,
+        code: `material.mortar.sum.${rate.rules}Rules`,
         figures: { bagCount: packages(larger), bagKg: mortar.bagKg },
       },
+      zonesStep(areaM2, rate),
       { code: 'material.mortar.sum.spareBag', figures: {} },
     ],
-    rate: { value: areaM2 > 0 ? rounded(rate, 3) : 0, unit: 'kgPerM2' },
+    rate: { value: areaM2 > 0 ? rounded(rate.kgPerM2 * bought, 3) : 0, unit: 'kgPerM2' },
     mark: fromSheet ? 'job' : fact.mark,
     source: fromSheet ? 'job' : fact.source,
     amount: larger * mortar.bagKg,
@@ -50,15 +47,15 @@ export function mortarLine(mortar: MortarSpec, areaM2: number): Material {
   };
 }
 
-function bagStep(mortar: MortarSpec, cover: number, bags: number): Step {
+function bagStep(mortar: MortarSpec, { coverM2 }: MortarRate, bags: number): Step {
   const { waste, backButter } = MORTAR_WASTE.value;
-  const figures = { coverM2: cover, bagKg: mortar.bagKg, wasteShare: waste, bagCount: rounded(bags) };
+  const figures = { coverM2, bagKg: mortar.bagKg, wasteShare: waste, bagCount: rounded(bags) };
   return mortar.backButter
     ? { code: 'material.mortar.sum.bagRateButtered', figures: { ...figures, keptShare: backButter } }
     : { code: 'material.mortar.sum.bagRate', figures };
 }
 
-function notchStep({ notch, bagKg }: MortarSpec, perM2: number, bags: number): Step {
+function notchStep({ notch, bagKg }: MortarSpec, { byNotch }: MortarRate, bags: number): Step {
   return {
     code: `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}`,
     figures: {
@@ -67,11 +64,20 @@ function notchStep({ notch, bagKg }: MortarSpec, perM2: number, bags: number): S
       notchSpace: notch.space,
       angleNumber: TROWEL_ANGLE.value,
       bed: Math.round(bedDepth(notch, TROWEL_ANGLE.value)),
-      mortarKgPerM2: rounded(perM2),
+      mortarKgPerM2: rounded(byNotch),
       mortarKgPerLitre: MORTAR_DENSITY.value,
       wasteShare: MORTAR_WASTE.value.waste,
       bagKg,
       bagCount: rounded(bags),
     },
+  };
+}
+
+/** What the zones share out, before anything is bought beyond it. */
+function zonesStep(areaM2: number, { kgPerM2 }: MortarRate): Step {
+  const figures = { mortarKgPerM2: rounded(kgPerM2), areaM2, massKg: areaM2 * kgPerM2 };
+  return {
+    code: 'material.mortar.sum.zones',
+    figures: { ...figures, wasteShare: MORTAR_WASTE.value.waste },
   };
 }

@@ -1,6 +1,6 @@
 import type { Cuts } from '../cuts/Cut.ts';
 import { groupCuts } from '../cuts/groupCuts.ts';
-import { hasCard } from '../cuts/hasCard.ts';
+import { isHard } from '../cuts/isHard.ts';
 import { uprightPieces } from '../cuts/uprightPieces.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
@@ -70,7 +70,7 @@ type Counted = CurvePoint & { readonly laid: Layout; readonly cuts: Cuts };
 function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Counted {
   const { tiles, bound } = countTiles(job, laid, cuts);
   // As the saw list has them: what is on a card is marked by hand and not set on the fence.
-  const fenced = cuts.cuts.filter((cut) => !hasCard(cut));
+  const fenced = cuts.cuts.filter((cut) => !isHard(cut));
   const fences = new Set(fenced.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
   const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share, border }) => ({
     whole,

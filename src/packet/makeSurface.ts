@@ -5,8 +5,7 @@ import { carriedJoints } from '../layout/carriedJoints.ts';
 import { chalkGround } from '../layout/chalk/chalkGround.ts';
 import { laterLines } from '../layout/chalk/laterLines.ts';
 import type { Chalk, Layout } from '../layout/Layout.ts';
-import { tilesLaid } from '../layout/tilesLaid.ts';
-import { makeFlatness } from '../materials/makeFlatness.ts';
+import { floorFlatness } from '../materials/floorFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Opening, Room, RoomEdge } from '../room/Room.ts';
@@ -30,6 +29,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
   const { frame, pattern, start, chalk } = layout;
   const base = turnedBase(stage.base, layout.turn);
   const carried = carriedJoints(layout, base);
+  const flatness = floorFlatness(job, surface, layout);
   return {
     name: surface.name,
     kind: surface.kind,
@@ -78,26 +78,12 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     ...(layout.inlays ? { inlays: layout.inlays } : {}),
     ...(layout.inner ? { inner: layout.inner } : {}),
     ...(layout.movement ? { movement: layout.movement } : {}),
-    ...flatnessOf(job, stage),
+    ...(flatness ? { flatness } : {}),
   };
 }
 
 function areaOf(layout: Layout): number {
   return areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0));
-}
-
-function flatnessOf(job: Job, { surface, layout }: Stages): Pick<PacketSurface, 'flatness'> {
-  const { grid, fillBagLitres } = job.base;
-  const keys = new Set(tilesLaid(layout));
-  const sides = job.tiles.filter(({ key }) => keys.has(key)).flatMap(({ length, width }) => [length, width]);
-  if (sides.length === 0 || grid?.surface !== surface.name) return {};
-  const floor = {
-    longest: Math.max(...sides),
-    areaM2: areaOf(layout),
-    system: job.print.system,
-    ...(fillBagLitres === undefined ? {} : { bagLitres: fillBagLitres }),
-  };
-  return { flatness: makeFlatness(grid, floor) };
 }
 
 function laterOf(job: Job, { surface, room, layout, zones }: Stages): Chalk['later'] {

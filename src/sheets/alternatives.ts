@@ -91,7 +91,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     smallest: `${sawn(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
     underHalf: one.underHalf,
     nearFull: one.nearFull,
-    hardCuts: one.hardCuts,
+    cutInside: one.hardCuts,
     webFaults: one.webFaults,
     cutLength: longLength(one.cutLength),
     along: pair(sawn(left), sawn(right)),

@@ -1,12 +1,14 @@
 import { heightKind } from '../job/heightKind.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayThing } from './sayThing.ts';
+import { stoppedLayers } from './stoppedLayers.ts';
 import { PLUMBED, whoDoes } from './whoDoes.ts';
 
 /** What comes up or out before the first tile, and where it goes back when. */
 export interface ComesAndGoes {
   readonly what: string;
   readonly who: string;
+  /** Empty while nobody may take it out. */
   readonly out: string;
   /** Empty for a layer of the old floor, which does not come back. */
   readonly back: string;
@@ -36,12 +38,15 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   );
   const toilet = base.comesOut.some(({ what }) => /\b(?:toilet|wc|closet|inodoro)\b/i.test(what));
   return [
-    ...base.removed.map(({ name }) => ({
-      what: sayThing(say, name),
-      who: say('height.who.setter'),
-      out,
-      back: '',
-    })),
+    ...base.removed.map(({ name }) => {
+      const stopped = stoppedLayers(packet).has(name);
+      return {
+        what: sayThing(say, name),
+        who: say(stopped ? 'height.who.laboratory' : 'height.who.setter'),
+        out: stopped ? '' : out,
+        back: '',
+      };
+    }),
     ...base.comesOut.map(({ what }) => ({
       what: sayThing(say, what),
       who: whoDoes(context, what, 'other'),

@@ -7,6 +7,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
+import { stoppedLayers } from './stoppedLayers.ts';
 import { taperLines } from './taperTable.ts';
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
@@ -88,7 +89,11 @@ function baseGates(context: SheetContext): Gate[] {
       ? [
           open(
             say('gate.comesUp', { layers: base.removed.map(({ name }) => sayThing(say, name)).join(', ') }),
-            say('gate.comesUpNote'),
+            say(
+              base.removed.some(({ name }) => stoppedLayers(packet).has(name))
+                ? 'gate.comesUpStopped'
+                : 'gate.comesUpNote',
+            ),
           ),
         ]
       : []),

@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { hasCard } from '../cuts/hasCard.ts';
+import { isHard } from '../cuts/isHard.ts';
 import { cardScale, drawCard, type Space } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
@@ -17,7 +17,7 @@ export const hardCuts: Sheet = {
     const tiles = packet.spec.tiles;
     const ratio = cardScale(tiles, packet.spec.print.system);
     const cards = packet.surfaces.flatMap((surface) =>
-      surface.cuts.filter(hasCard).map((cut) => card(context, surface, cut, ratio)),
+      surface.cuts.filter(isHard).map((cut) => card(context, surface, cut, ratio)),
     );
     if (cards.length === 0) return [];
     const low = areLow(cards, pageSpace(packet.spec.print.paper, 'portrait').heightMm);

@@ -1,4 +1,5 @@
 import { drawSection, type SectionOf } from '../drawing/index.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
@@ -72,10 +73,17 @@ function resultRow(context: SheetContext, { name, kind, after, pass, code, figur
   const state = STATES[code] ?? (pass ? 'pass' : 'fail');
   return {
     name: sayThing(context.say, name),
-    after: `${after > 0 ? '+' : ''}${context.length(after)}`,
+    ...afterText(context, kind, after),
     pass,
     state: context.say(`sheet.heights.${state}`),
     text: context.say(code, sayApart(context, figures)),
     who: whoDoes(context, name, kind),
   };
+}
+
+/** How far a thing stands above the tile or below it, with its sign; the clear height of an opening is no such distance and says so. */
+function afterText({ say, length }: SheetContext, kind: string, after: Ticks) {
+  return kind === 'appliance'
+    ? { after: length(after), measured: say('sheet.heights.opening') }
+    : { after: `${after > 0 ? '+' : ''}${length(after)}`, measured: '' };
 }

@@ -4,8 +4,10 @@ import { asMarked } from './asMarked.ts';
 import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import type { Say } from './SheetView.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { sayThing } from './sayThing.ts';
 
 /** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
 export const materialTally: Sheet = {
@@ -62,7 +64,7 @@ function materialRow(context: SheetContext, material: Material) {
   const one = packet.surfaces.length === 1 ? 'yes' : 'no';
   return {
     what: say(`material.${material.what}.name`),
-    name: material.name ?? '',
+    name: material.name === undefined ? '' : nameOf(say, material.what, material.name),
     sum: material.sum.map(({ code, figures }) => say(code, { ...sayFigures(context, figures), one })),
     source: saySource(say, material.source),
     amount: amountText(context, material),
@@ -70,9 +72,15 @@ function materialRow(context: SheetContext, material: Material) {
   };
 }
 
-/** What is sold by the length is bought in the job's own unit, all else by the package. */
+/** Layers and flanges have usual names, which every language has; products have names of their own. */
+function nameOf(say: Say, what: string, name: string): string {
+  return what === 'layer' || what === 'ring' ? sayThing(say, name) : name;
+}
+
+/** What has no package is bought in the job's own unit, all else by the package. */
 function buyText(context: SheetContext, { buy, buyUnit }: Material): string {
-  if (buyUnit === 'metre') return String(sayFigure(context, 'buyMetres', buy));
+  const ending = ENDINGS[buyUnit];
+  if (ending) return String(sayFigure(context, ending, buy));
   return `${context.number(buy, 0)} ${context.say(`unit.${buyUnit}`, { count: buy })}`;
 }
 
@@ -81,6 +89,7 @@ const ENDINGS: Readonly<Record<string, string>> = {
   kg: 'amountKg',
   litre: 'amountLitres',
   metre: 'amountMetres',
+  m2: 'amountM2',
 };
 
 function amountText(context: SheetContext, { amount, unit }: Material): string {

@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { hasCard } from '../cuts/hasCard.ts';
+import { isHard } from '../cuts/isHard.ts';
 import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
@@ -50,7 +50,7 @@ export const sawList: Sheet = {
 function zoneCuts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const inZone = new Set(zone.pieces);
   const lines = surface.cuts
-    .filter((cut) => !hasCard(cut))
+    .filter((cut) => !isHard(cut))
     .map((cut) => ({ cut, pieces: cut.pieces.filter((piece) => inZone.has(piece)) }))
     .filter(({ pieces }) => pieces.length > 0)
     .map(({ cut, pieces }) => ({

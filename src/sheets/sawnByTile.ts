@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { hasCard } from '../cuts/hasCard.ts';
+import { isHard } from '../cuts/isHard.ts';
 import { shapeArea } from '../geometry/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -57,7 +57,7 @@ function tileLine(context: SheetContext, { tile, pieces }: CutTile, zoneOf: Read
     .map(({ piece, cut }) => ({
       piece,
       number: cut.number,
-      settings: hasCard(cut) ? [] : cut.fences.map(({ saw }) => context.figure(saw)),
+      settings: isHard(cut) ? [] : cut.fences.map(({ saw }) => context.figure(saw)),
       // A piece for a later zone waits as an offcut.
       later: zoneOf.get(piece) === zone ? 0 : zoneOf.get(piece)!,
     }));

@@ -4,13 +4,14 @@ import {
   M2_PER_SQ_FT,
   type Notation,
   printArea,
+  printLength,
   printMass,
   printTemperature,
   printVolume,
   type System,
   TICKS_PER_INCH,
 } from '../measure/index.ts';
-import { figureKind } from '../trade/index.ts';
+import { figureKind, soldIn } from '../trade/index.ts';
 import { asMarked } from './asMarked.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -26,6 +27,9 @@ export function sayFigures(
   );
 }
 
+/** Sizes of a trowel's notches, which are told as they are sold. */
+const NOTCH = /^(?:ownN|n)otch(?:Width|Depth|Space)$/;
+
 /** From here on, in ticks, a tape is read in feet: no tile is as long. */
 const LONG = 72 * TICKS_PER_INCH;
 
@@ -36,6 +40,7 @@ export function sayFigure(
   value: number | string,
 ): string | number {
   if (typeof value === 'string') return sayText({ date, time, units }, key, value);
+  if (NOTCH.test(key)) return printLength(value, { ...units, system: soldIn(value, units.system) });
   const { system } = units;
   switch (figureKind(key, value)) {
     case 'length':

@@ -77,7 +77,7 @@ function rowsOf({ packet, say, length, longLength, number }: SheetContext, curve
     ),
     row('pieces', ({ candidate: { pieces, whole, cut } }) => `${pieces} = ${whole} + ${cut}`),
     row('underHalf', ({ candidate }) => String(candidate.underHalf)),
-    row('hardCuts', ({ candidate }) => String(candidate.hardCuts)),
+    row('cutInside', ({ candidate }) => String(candidate.hardCuts)),
     row('cutLength', ({ candidate }) => longLength(candidate.cutLength)),
     row('fences', ({ fences }) => String(fences)),
     ...(curve.some(({ boxes }) => boxes !== undefined)

@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { hasCard } from '../cuts/hasCard.ts';
+import { isHard } from '../cuts/isHard.ts';
 import {
   drawCheckBars,
   drawTemplate,
@@ -24,7 +24,7 @@ export const templates: Sheet = {
     const { paper } = packet.spec.print;
     const space = { ...drawingSpace(paper, 'portrait', HEAD_MM), widthMm: WIDTHS_MM[paper] };
     const pages = packet.surfaces.flatMap((surface) =>
-      surface.cuts.filter(hasCard).flatMap((cut) => pagesOf(context, surface, cut, space)),
+      surface.cuts.filter(isHard).flatMap((cut) => pagesOf(context, surface, cut, space)),
     );
     const bars = drawCheckBars({ id: 'bars', label: say('drawing.bars'), ...units, say }).svg;
     return pages.length === 0

@@ -1,4 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { isHard } from '../cuts/isHard.ts';
 import { type CutTileView, drawCutTile, passesOf, tileScale } from '../drawing/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
 import { pileLine } from './pileLine.ts';
@@ -84,7 +85,7 @@ function tileGroups(context: SheetContext, tile: string, from: readonly CutTile[
 
 /** A tile for one piece that the saw list tells in full. */
 function isPlain({ cuts }: TileGroup): boolean {
-  return cuts.length === 1 && !cuts[0]!.hard;
+  return cuts.length === 1 && !isHard(cuts[0]!);
 }
 
 function lineOf({ say }: SheetContext, { cuts, tiles }: TileGroup) {

@@ -1,3 +1,4 @@
+import { isHard } from '../cuts/isHard.ts';
 import { drawCheckBars, drawZone } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
@@ -6,7 +7,9 @@ import { edgeWords } from './edgeWords.ts';
 import { foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayFigure, sayFigures } from './sayFigures.ts';
 import { tileKey } from './tileKey.ts';
+import { zoneMass } from './zoneMass.ts';
 
 /** What to set in one go: its plan, its cuts to tick, its mortar, the way out, when it may be walked, and each row's space at the wall, expected and found. */
 export const zoneSheet: Sheet = {
@@ -21,7 +24,7 @@ export const zoneSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
-const FACTS_MM = { one: 42, two: 60 };
+const FACTS_MM = { one: 49, two: 67 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** What found spaces of several lines, and the line that says where names stand, may take besides. */
@@ -108,20 +111,38 @@ function planOver({ packet, say, units }: SheetContext, surface: PacketSurface, 
   return { drawing, bars, heightMm };
 }
 
-function facts({ packet, say, time, number }: SheetContext, surface: PacketSurface, zone: Zone) {
-  const entry = (code: string) =>
-    packet.calendar.find((one) => one.code === code && one.zone === zone.number);
-  const set = entry('set');
-  const walk = entry('walk') ?? packet.calendar.find((one) => one.code === 'grout');
-  const metric = packet.spec.print.system === 'mm';
+function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
+  const { packet, say, time } = context;
+  const set = packet.calendar.find(({ code, zone: of }) => code === 'set' && of === zone.number);
   return {
     set: set ? time(set.from) : '',
-    walk: walk ? time(walk.from) : '',
+    walks: walksOn(context),
     first: zone.first,
     last: zone.last,
     wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
     count: zone.pieces.length,
-    mortar: `${number(metric ? zone.mortarKg : zone.mortarKg / 0.45359237, 0)} ${metric ? 'kg' : 'lb'}`,
+    ...mortarFacts(context, zone),
+  };
+}
+
+/** Who may walk on the tile from when: the setter as soon as the next work on it begins, all others as the calendar and the door say. */
+function walksOn({ packet: { calendar }, say, time }: SheetContext) {
+  const work = calendar.find(({ code }) => code === 'sealTile' || code === 'grout');
+  const walk = calendar.findLast(({ code }) => code === 'walk');
+  return [
+    ...(work ? [{ who: say('sheet.zone.walkSetter', { first: work.code }), from: time(work.from) }] : []),
+    ...(walk ? [{ who: say('sheet.zone.walkOthers'), from: time(walk.from) }] : []),
+  ];
+}
+
+/** Powder for the zone, the rate it goes by with the trowel that leaves it, and the batches. */
+function mortarFacts(context: SheetContext, zone: Zone) {
+  const { packet, say } = context;
+  const { notch } = packet.spec.products.mortar;
+  const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth });
+  return {
+    mortar: sayFigure(context, 'mortarKg', zoneMass(packet, zone)),
+    rate: zone.mortarBy ? say('sheet.zone.rate', { by: zone.mortarBy, kind: notch.kind, ...figures }) : '',
     batches: zone.batches,
   };
 }
@@ -133,7 +154,7 @@ function zoneCuts(surface: PacketSurface, zone: Zone) {
     .map((cut) => ({
       number: cut.number,
       pieces: cut.pieces.filter((piece) => inZone.has(piece)),
-      hard: cut.hard,
+      hard: isHard(cut),
     }))
     .filter((cut) => cut.pieces.length > 0);
 }

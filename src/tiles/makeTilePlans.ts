@@ -1,4 +1,5 @@
 import type { CutKind, Cuts } from '../cuts/Cut.ts';
+import { isHard } from '../cuts/isHard.ts';
 import type { Job, TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { breaking, type SawnAs, SMALL_PILE_COSTS, SPARE_PER_HARD_CUT } from '../trade/index.ts';
@@ -14,9 +15,6 @@ import type { TilePlan } from './TilePlan.ts';
 import { tilePrices } from './tilePrices.ts';
 import { tileRules } from './tileRules.ts';
 import { workOrder } from './workOrder.ts';
-
-/** Cuts inside a tile: they break more easily than others, so each has a spare. */
-const INSIDE: ReadonlySet<CutKind> = new Set<CutKind>(['notch', 'u', 'hole', 'curve']);
 
 /**
  * For each kind of tile that is laid: how many tiles, which piece comes out of which, and how many to buy.
@@ -106,19 +104,17 @@ function plansOf(
   };
 }
 
-/** Tiles for what breaks, spares for cuts inside a tile, and what the owner keeps. */
+/** Tiles for what breaks, a spare for each hard cut, and what the owner keeps. */
 function extraOf({ waste }: Job, classes: readonly CutClass[], pieces: number) {
   const counts: Partial<Record<SawnAs, number>> = {};
   for (const { cut, pieces } of classes) {
     const way = sawnAs(cut.kind);
     counts[way] = (counts[way] ?? 0) + pieces.length;
   }
-  const inside = classes
-    .filter((one) => INSIDE.has(one.cut.kind))
-    .reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const hard = classes.filter(({ cut }) => isHard(cut)).reduce((sum, { pieces }) => sum + pieces.length, 0);
   return {
     breakage: Math.ceil(breaking(counts, waste.breakage) - 1e-9),
-    spare: inside * SPARE_PER_HARD_CUT.value,
+    spare: hard * SPARE_PER_HARD_CUT.value,
     keep: Math.max(1, shareUp(waste.keep, pieces)),
   };
 }

@@ -18,8 +18,12 @@ export interface Zone {
   readonly onlyWayOut?: boolean;
   readonly rows: readonly string[];
   readonly region?: Ring;
-  /** Mortar for the zone, powder in kg, and how many batches the pot life asks for. */
+  /**
+   * Mortar for the zone, powder in kg, by the rate that rules in the tally, and how many batches the pot life asks for. Those of all
+   * zones together are the tally's figure before anything is bought beyond it. Older packets do not say which rate it is.
+   */
   readonly mortarKg: number;
+  readonly mortarBy?: 'bag' | 'notch';
   readonly batches: number;
   /** For each end of a row where a piece is sawn: the space from the last whole edge to the wall, and the cuts that take up a difference. */
   readonly found: readonly {

@@ -2,6 +2,7 @@ import type { Cuts } from '../cuts/Cut.ts';
 import { shapeArea } from '../geometry/index.ts';
 import type { Job, ZoneWish } from '../job/Job.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
+import { fieldAreaM2 } from '../materials/fieldRuns.ts';
 import { areaM2Of } from '../measure/index.ts';
 import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
@@ -52,7 +53,7 @@ function zoneOf(
     ...endPieces(layout, pieces, wayOut),
     ...(wayOut ? { wayOut: wayOut.name, onlyWayOut: wayOut.only } : {}),
     rows: cuts.rows.filter(({ terms }) => terms.some(({ id }) => ids.has(id))).map(({ id }) => id),
-    ...zoneMortar(job, areaM2),
+    ...zoneMortar(job, areaM2, (fieldAreaM2(layout) * areaM2) / areaOf(layout.pieces)),
     found: foundSpaces(layout, cuts, ids),
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { hasCard } from '../../src/cuts/hasCard.ts';
+import { isHard } from '../../src/cuts/isHard.ts';
 import { boxOf, grow, segmentMeets } from '../../src/drawing/boxes.ts';
 import { sizeMarks } from '../../src/drawing/cardSizes.ts';
 import { tileRing, wallDownTurn } from '../../src/drawing/cutFrame.ts';
@@ -14,7 +14,7 @@ function crossed(slug: string) {
   const { packet } = demos.find((demo) => demo.slug === slug)!;
   const { tiles, print } = packet.spec;
   const ratio = cardScale(tiles, print.system);
-  const carded = packet.surfaces.flatMap(({ cuts }) => cuts.filter(hasCard));
+  const carded = packet.surfaces.flatMap(({ cuts }) => cuts.filter(isHard));
   return carded.flatMap((cut) => {
     const tile = tiles.find(({ key }) => key === cut.tile)!;
     const scale = scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]);

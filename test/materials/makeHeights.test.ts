@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { HeightSpec, Job } from '../../src/job/Job.ts';
 import { makeHeights } from '../../src/materials/makeHeights.ts';
+import { printLength, type System, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/measure/index.ts';
 import { inches } from '../../src/trade/index.ts';
 import { JOB } from './plainJob.ts';
 
@@ -90,5 +92,62 @@ describe('heights over the finished tile (cases: common practice, no source)', (
       thickness: inches(thickness),
     }));
     expect(makeHeights({ ...JOB, base: { ...JOB.base, fresh } }).undercut).toBe(inches(1 + 3 / 16));
+  });
+});
+
+/** What a reader takes from the sheet, in tenths of a millimetre or 64ths of an inch. */
+function readBack(ticks: number, system: System): number {
+  const text = printLength(ticks, system).replace('−', '-');
+  if (system === 'mm') return Math.round(Number.parseFloat(text) * 10);
+  const [, sign, whole = '0', over = '0', under = '1'] = /^(-?)(?:(\d+)(?= |$))? ?(?:(\d+)\/(\d+))? in$/.exec(
+    text,
+  )!;
+  return (sign ? -1 : 1) * (Number(whole) * 64 + (Number(over) * 64) / Number(under));
+}
+
+describe('figures of a sheet add up as they are printed, whatever the job is printed in', () => {
+  const thickness = fc.oneof(
+    fc.integer({ min: 2, max: 40 }).map((n) => (n * TICKS_PER_INCH) / 32),
+    fc.integer({ min: 2, max: 60 }).map((n) => (n * TICKS_PER_MM) / 2),
+  );
+  const layers = fc.array(thickness, { minLength: 1, maxLength: 5 });
+  const heightsOf = (fresh: readonly number[], kept: readonly number[], height: number, system: System) => {
+    const named = (all: readonly number[]) => all.map((one, i) => ({ name: `layer ${i}`, thickness: one }));
+    const spec = (kind: HeightSpec['kind'], wanted?: number): HeightSpec => ({
+      name: kind,
+      kind,
+      height,
+      above: 'boards',
+      ...(wanted === undefined ? {} : { wanted }),
+    });
+    const heights = [spec('flange'), spec('door'), spec('appliance', 10 * TICKS_PER_INCH)];
+    const base = { ...JOB.base, kept: named(kept), fresh: named(fresh), heights };
+    return makeHeights({ ...JOB, print: { ...JOB.print, system }, base });
+  };
+
+  test.each(['inches', 'mm'] as const)('layers, rings, trims and openings in %s', (system) => {
+    const read = (ticks: number | string | undefined) => readBack(Number(ticks), system);
+    fc.assert(
+      fc.property(layers, layers, thickness, (fresh, kept, height) => {
+        const { stack, results } = heightsOf(fresh, kept, height, system);
+        const sum = [...kept, ...fresh].reduce((total, one) => total + read(one), 0);
+        expect(read(stack)).toBe(sum);
+        for (const { after } of results) expect(read(after)).toBe(read(height) - sum);
+        const [flange, door, opening] = results;
+        if (flange!.code === 'height.flange.spacers') {
+          const { below, spacers, raised, thick, thin, thickCount, thinCount } = flange!.figures;
+          const rings = Number(thickCount) * read(thick) + Number(thinCount) * read(thin);
+          expect(rings).toBe(read(spacers));
+          expect(read(spacers) - read(below)).toBe(read(raised));
+        }
+        if (door!.code === 'height.door.trim')
+          expect(read(door!.after) + read(door!.figures.trim)).toBe(read(door!.figures.wanted));
+        if (opening!.code === 'height.appliance.tooHigh')
+          expect(read(opening!.figures.height) + read(opening!.figures.short)).toBe(
+            read(opening!.figures.wanted),
+          );
+      }),
+      { seed: 7, numRuns: 500 },
+    );
   });
 });

@@ -1,9 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import type { Job } from '../../src/job/Job.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
+import { floorFlatness } from '../../src/materials/floorFlatness.ts';
 import type { Material } from '../../src/materials/Material.ts';
 import { makeMaterials } from '../../src/materials/makeMaterials.ts';
 import type { TilePlan } from '../../src/tiles/TilePlan.ts';
 import { groutVolume, inches, millimetres } from '../../src/trade/index.ts';
-import { fieldLayout, JOB, LB_IN_KG, squareFeet, withFloor, withTile } from './plainJob.ts';
+import {
+  FLOOR,
+  fieldLayout,
+  JOB,
+  LB_IN_KG,
+  SQ_FT_IN_M2,
+  squareFeet,
+  withFloor,
+  withTile,
+} from './plainJob.ts';
 
 const find = (materials: readonly Material[], what: string) => materials.find((one) => one.what === what);
 const figures = (material: Material | undefined, code: string) =>
@@ -127,6 +139,83 @@ describe('sealant, backer and sealer', () => {
     const grout = { ...JOB.products.grout, kind: 'epoxy' as const };
     const epoxy = makeMaterials({ ...JOB, products: { ...JOB.products, grout } }, [squareFeet(50)], {});
     expect(find(epoxy, 'sealer')).toBeUndefined();
+  });
+});
+
+describe('what lies under the tile has a line for each layer that the job adds', () => {
+  const layer = (name: string, thickness: number) => ({ name, thickness: inches(thickness) });
+  const under = (fresh: readonly ReturnType<typeof layer>[]) =>
+    makeMaterials({ ...JOB, base: { ...JOB.base, fresh } }, [squareFeet(100)], {}).filter(
+      ({ what }) => what === 'layer',
+    );
+  const board = layer('board', 1 / 4);
+  const bed = layer('mortar under tile', 1 / 8);
+  const tile = layer('tile', 3 / 8);
+
+  test('a board by its area and a tenth more, and its pieces by its own sheet (common practice, no source)', () => {
+    const [line, ...rest] = under([board, bed, tile]);
+    expect(rest).toEqual([]);
+    expect(line).toMatchObject({ name: 'board', mark: 'P', unit: 'm2', buyUnit: 'm2' });
+    expect(line!.amount).toBeCloseTo(100 * SQ_FT_IN_M2, 9);
+    expect(line!.buy).toBeCloseTo(110 * SQ_FT_IN_M2, 9);
+    expect(line!.sum.map(({ code }) => code)).toContain('material.layer.sum.read');
+  });
+
+  test('the mortar under a board by its thickness: 100 sq ft of 3/32 in are 22.12 L (geometry)', () => {
+    const lines = under([layer('mortar', 3 / 32), board, bed, tile]);
+    expect(lines.map(({ name }) => name)).toEqual(['mortar', 'board']);
+    expect(Number(figures(lines[0], 'material.layer.sum.bed')?.bedLitres)).toBeCloseTo(22.123, 3);
+    expect(lines[0]!.amount).toBeCloseTo(22.122 * 1.6, 2);
+  });
+
+  test('tile on its bed alone, or on a bed that bears another name, asks for nothing more', () => {
+    expect(under([bed, tile])).toEqual([]);
+    expect(under([tile])).toEqual([]);
+    expect(under([])).toEqual([]);
+  });
+
+  test('a membrane right under the tile counts, where no bed is told', () => {
+    expect(under([layer('membrane', 1 / 8), tile]).map(({ name }) => name)).toEqual(['membrane']);
+  });
+});
+
+describe('rings and patch', () => {
+  test('rings that the flange asks for are bought: 1/2 and 1/4 in under a flange 19/32 in too low', () => {
+    const base = {
+      ...JOB.base,
+      fresh: [{ name: 'tile', thickness: inches(27 / 32) }],
+      heights: [{ name: 'flange', kind: 'flange' as const, height: inches(1 / 4), above: 'boards' }],
+    };
+    const rings = find(makeMaterials({ ...JOB, base }, [squareFeet(50)], {}), 'ring');
+    expect(rings).toMatchObject({ buy: 2, buyUnit: 'ring', name: 'flange' });
+  });
+
+  test('a hollow floor needs the patch of its base sheet, in bags where the job says what one fills', () => {
+    const flat = [0, 0, 0, 0, 0, 0];
+    const heights = [flat, flat, [0, 0, -2540, -2540, 0, 0], flat, flat, flat];
+    const grid = { surface: 'floor', from: [], every: inches(24), heights } as unknown as NonNullable<
+      Job['base']['grid']
+    >;
+    const fillOf = (fillBagLitres?: number) => {
+      const base = { ...JOB.base, grid, ...(fillBagLitres === undefined ? {} : { fillBagLitres }) };
+      const layout = { ...squareFeet(100), pieces: [{ tile: 'field' }] } as unknown as Layout;
+      const job = { ...JOB, base };
+      return {
+        line: find(makeMaterials(job, [layout], {}), 'fill'),
+        flat: floorFlatness(job, FLOOR, layout)!,
+      };
+    };
+    const bare = fillOf();
+    expect(bare.line).toMatchObject({ amount: bare.flat.patchLitres, buyUnit: 'litre' });
+    expect(bare.flat.patchLitres).toBeGreaterThan(0);
+    const bags = fillOf(3);
+    expect(bags.line).toMatchObject({ buy: bags.flat.patchBags, buyUnit: 'bag' });
+  });
+
+  test('a floor that nobody read, and one whose flange fits, ask for neither', () => {
+    const all = makeMaterials(JOB, [squareFeet(50)], {}).map(({ what }) => what);
+    expect(all).not.toContain('fill');
+    expect(all).not.toContain('ring');
   });
 });
 

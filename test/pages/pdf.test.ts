@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { hasCard } from '../../src/cuts/hasCard.ts';
+import { isHard } from '../../src/cuts/isHard.ts';
 import { readWords } from '../../src/site/words.ts';
 import { home, patience } from './support/browserPath.ts';
 import { type BuiltJob, demoJobs } from './support/buildJobs.ts';
@@ -139,7 +139,7 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
       text.includes(say('sheet.saw-list.title', { byTile: 'no' })),
     );
     const text = pages.map((page) => page.text).join('\n');
-    const cuts = job.packet.surfaces.flatMap((surface) => surface.cuts).filter((cut) => !hasCard(cut));
+    const cuts = job.packet.surfaces.flatMap((surface) => surface.cuts).filter((cut) => !isHard(cut));
     const lost = cuts.flatMap((cut) =>
       fenceFigures(cut, job.packet)
         .filter((figure) => !holdsFigure(text, figure))

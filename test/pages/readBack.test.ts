@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Cut } from '../../src/cuts/Cut.ts';
-import { hasCard } from '../../src/cuts/hasCard.ts';
+import { isHard } from '../../src/cuts/isHard.ts';
 import type { Packet, PacketSurface } from '../../src/packet/Packet.ts';
 import { readWords } from '../../src/site/words.ts';
 import { home, patience } from './support/browserPath.ts';
@@ -56,14 +56,14 @@ describe.each(slugs)('what is read back from the PDF of %s is what its packet ho
 
   test('each size of a cut that has a card on it', () => {
     const { system } = packet.spec.print;
-    const carded = cuts.filter(hasCard);
+    const carded = cuts.filter(isHard);
     const sizes = carded.flatMap((cut) => cut.sizes.map(({ saw }) => sawFigure(saw, system)));
     expect(lost('hard-cuts', sizes)).toEqual([]);
   });
 
   test('each fence setting and each piece on the saw list', () => {
     const { system } = packet.spec.print;
-    const plain = cuts.filter((cut) => !hasCard(cut));
+    const plain = cuts.filter((cut) => !isHard(cut));
     expect(plain.length).toBeGreaterThan(5);
     const figures = plain.flatMap((cut) => cut.fences.map(({ saw }) => sawFigure(saw, system)));
     const text = textOf('saw-list');

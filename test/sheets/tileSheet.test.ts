@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { isHard } from '../../src/cuts/isHard.ts';
 import { pileLine } from '../../src/sheets/pileLine.ts';
 import { demos, words } from './demos.ts';
 
@@ -45,7 +46,7 @@ describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
 
   test('draws every tile that gives several pieces or a hard one, and lists the others', () => {
     const hard = new Set(
-      packet.surfaces.flatMap(({ cuts }) => cuts.filter((cut) => cut.hard)).map(({ number }) => number),
+      packet.surfaces.flatMap(({ cuts }) => cuts.filter(isHard)).map(({ number }) => number),
     );
     const wants = ({ cuts }: Line) => cuts.length > 1 || hard.has(cuts[0]!);
     expect([drawn.every(wants), lines.some(wants)]).toEqual([true, false]);

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
+import { fieldAreaM2 } from '../../src/materials/fieldRuns.ts';
+import { makeMaterials } from '../../src/materials/makeMaterials.ts';
 import { makeZones } from '../../src/zones/makeZones.ts';
 import { inch } from '../cuts/support/inches.ts';
 import { type Floor, layFloor, rectangle } from '../cuts/support/layFloor.ts';
@@ -126,21 +128,42 @@ describe('the order of work leads out of the room', () => {
 
 describe('what a zone needs', () => {
   test('six hours at a pot life of an hour and a half are four batches', () => {
-    const mortar = { ...testJob().products.mortar, coversM2: [5, 7] as const, bagKg: 20 };
-    const { zones } = zonesOf(
+    const mortar = { ...testJob().products.mortar, coversM2: [2, 3] as const, bagKg: 20 };
+    const { zones, layout } = zonesOf(
       hall,
       { kind: 'auto' },
       { ...pace(0.6), products: { ...testJob().products, mortar } },
     );
     const [zone] = zones;
     expect(zone!.hours).toBeCloseTo(zone!.areaM2 / 0.6, 9);
-    expect(zone!.mortarKg).toBeCloseTo(zone!.areaM2 * 4, 9);
+    expect(zone!.mortarKg).toBeCloseTo(fieldAreaM2(layout) * 10, 9);
+    expect(zone!.mortarBy).toBe('bag');
     expect(zone!.batches).toBe(Math.ceil(zone!.hours / 1.5));
   });
 
+  test.each([
+    ['bag', 2],
+    ['notch', 20],
+  ] as const)(
+    'where the %s rules, all zones together take what the tally counts before it buys more',
+    (by, covers) => {
+      const mortar = { ...testJob().products.mortar, coversM2: [covers, covers] as const };
+      const { job, layout, zones } = zonesOf(
+        hall,
+        { kind: 'count', count: 3 },
+        { products: { ...testJob().products, mortar } },
+      );
+      const tally = makeMaterials(job, [layout], {}).find(({ what }) => what === 'mortar')!;
+      const sum = zones.reduce((total, { mortarKg }) => total + mortarKg, 0);
+      expect(zones).toHaveLength(3);
+      expect(sum).toBeCloseTo(tally.amount / 1.1, 9);
+      expect(zones.map(({ mortarBy }) => mortarBy)).toEqual([by, by, by]);
+    },
+  );
+
   test('back-buttered tile takes a quarter more: a bag covers 80 % (common practice)', () => {
     const kg = (backButter: boolean) => {
-      const mortar = { ...testJob().products.mortar, backButter };
+      const mortar = { ...testJob().products.mortar, coversM2: [2, 3] as const, backButter };
       return zonesOf(hall, { kind: 'auto' }, { products: { ...testJob().products, mortar } }).zones[0]!
         .mortarKg;
     };

@@ -1,5 +1,14 @@
 import type { Job } from '../../job/Job.ts';
-import { bedDepth, CONTACT, contactShare, type Limit, TROWELS, trowelFor } from '../../trade/index.ts';
+import {
+  bedDepth,
+  CONTACT,
+  contactShare,
+  type Limit,
+  type Notch,
+  TROWEL_ANGLE,
+  TROWELS,
+  trowelFor,
+} from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
 import { flatnessLimits } from './flatnessLimits.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
@@ -9,7 +18,8 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
   const longest = Math.max(...tiles.flatMap(({ length, width }) => [length, width]));
   const notch = job.products.mortar.notch;
   const wanted = trowelFor(longest, job.print.system);
-  const deepEnough = bedDepth(notch) >= bedDepth(wanted);
+  const [bed, least] = [notch, wanted].map(bedOf) as [number, number];
+  const deepEnough = bed >= least;
   return [
     ...flatnessLimits(job, spec.name, longest),
     limitOf(CONTACT, {
@@ -25,8 +35,8 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
       rule: 'trowel',
       bound: 'least',
       surface: spec.name,
-      found: Math.round(bedDepth(notch)),
-      limit: Math.round(bedDepth(wanted)),
+      found: Math.round(bed),
+      limit: Math.round(least),
       unit: 'ticks',
       pass: deepEnough,
       advice: true,
@@ -35,9 +45,21 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
         : {
             wouldPass: {
               code: `limit.trowel.${wanted.kind}`,
-              figures: { notchWidth: wanted.width, notchDepth: wanted.depth, notchSpace: wanted.space },
+              figures: {
+                ownKind: notch.kind,
+                ownNotchWidth: notch.width,
+                ownNotchDepth: notch.depth,
+                notchWidth: wanted.width,
+                notchDepth: wanted.depth,
+                notchSpace: wanted.space,
+              },
             },
           }),
     }),
   ];
+}
+
+/** The bed as mortar is counted: of a trowel held as it is on the floor. */
+function bedOf(notch: Notch): number {
+  return bedDepth(notch, TROWEL_ANGLE.value);
 }

@@ -1,0 +1,65 @@
+import type { Layer } from '../job/Job.ts';
+import { TICKS_PER_MM } from '../measure/index.ts';
+import { LAYER_WASTE, MORTAR_DENSITY } from '../trade/index.ts';
+import type { Material } from './Material.ts';
+
+/** What a layer is called where it is spread and not laid in pieces. */
+const SPREAD = /\b(?:mortar|thin-?set|adhesive|mortero|adhesivo|argamassa)\b/i;
+
+/**
+ * What the job puts under the tile, a line for each layer but the tile, which is the last, and the bed under it, which is the mortar
+ * of the tally: board, membrane, the mortar between. How much of it a pack holds is not known here: its sheet tells.
+ *
+ * @param areaM2 area of all fields in square metres.
+ */
+export function layerLines(fresh: readonly Layer[], areaM2: number): readonly Material[] {
+  const under = fresh.slice(0, -1);
+  const bedLast = SPREAD.test(under.at(-1)?.name ?? '');
+  return (bedLast ? under.slice(0, -1) : under).map((layer) =>
+    SPREAD.test(layer.name) ? spreadLine(layer, areaM2) : laidLine(layer, areaM2),
+  );
+}
+
+const READ = { code: 'material.layer.sum.read', figures: {} };
+
+function laidLine({ name }: Layer, areaM2: number): Material {
+  const buyM2 = areaM2 * (1 + LAYER_WASTE.value);
+  return {
+    what: 'layer',
+    name,
+    sum: [
+      { code: 'material.layer.sum.area', figures: { areaM2, wasteShare: LAYER_WASTE.value, buyM2 } },
+      READ,
+    ],
+    rate: { value: LAYER_WASTE.value, unit: 'share' },
+    mark: LAYER_WASTE.mark,
+    source: LAYER_WASTE.source,
+    amount: areaM2,
+    unit: 'm2',
+    buy: buyM2,
+    buyUnit: 'm2',
+  };
+}
+
+/** A layer of mortar is as much as it is thick: litres are geometry, the powder in them is the figure that the notch goes by. */
+function spreadLine({ name, thickness }: Layer, areaM2: number): Material {
+  const bedLitres = areaM2 * (thickness / TICKS_PER_MM);
+  const amount = bedLitres * MORTAR_DENSITY.value;
+  const massKg = amount * (1 + LAYER_WASTE.value);
+  const figures = { areaM2, thickness, bedLitres, mortarKgPerLitre: MORTAR_DENSITY.value };
+  return {
+    what: 'layer',
+    name,
+    sum: [
+      { code: 'material.layer.sum.bed', figures: { ...figures, wasteShare: LAYER_WASTE.value, massKg } },
+      READ,
+    ],
+    rate: { value: MORTAR_DENSITY.value, unit: 'kgPerLitre' },
+    mark: MORTAR_DENSITY.mark,
+    source: MORTAR_DENSITY.source,
+    amount,
+    unit: 'kg',
+    buy: massKg,
+    buyUnit: 'kg',
+  };
+}

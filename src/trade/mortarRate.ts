@@ -1,0 +1,35 @@
+import type { Notch } from './bedDepth.ts';
+import { bagCoverage, MORTAR_WASTE, notchMass } from './mortarCoverage.ts';
+
+/** What is known of a mortar: its bag in kg, what the bag's own sheet says it covers in square metres, its trowel. */
+export interface MortarUse {
+  readonly notch: Notch;
+  readonly bagKg: number;
+  readonly coversM2?: readonly [number, number];
+  readonly backButter: boolean;
+}
+
+/** Powder for a square metre in kg, nothing bought beyond it: by the bag, by the notch, and the larger, which rules. */
+export interface MortarRate {
+  readonly byBag: number;
+  readonly byNotch: number;
+  readonly rules: 'bag' | 'notch';
+  readonly kgPerM2: number;
+  /** What a bag covers, in square metres, before back-buttering takes its part. */
+  readonly coverM2: number;
+}
+
+/**
+ * The one rate by which a floor's mortar is bought and shared out over its zones. A range on the bag counts at its low end, since
+ * that is what a floor out of true takes; without one our table for the notch. The larger of bag and notch rules.
+ *
+ * @example
+ * mortarRate({ notch: { kind: 'square', width: 2032, depth: 3048, space: 2032 }, bagKg: 20, backButter: false }).rules //=> 'notch'
+ */
+export function mortarRate({ notch, bagKg, coversM2, backButter }: MortarUse): MortarRate {
+  const coverM2 = coversM2?.[0] ?? bagCoverage(notch, bagKg);
+  const byBag = bagKg / (coverM2 * (backButter ? MORTAR_WASTE.value.backButter : 1));
+  const byNotch = notchMass(notch);
+  const rules = byBag >= byNotch ? 'bag' : 'notch';
+  return { byBag, byNotch, rules, kgPerM2: Math.max(byBag, byNotch), coverM2 };
+}

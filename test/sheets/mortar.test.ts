@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { demos, demoTexts, sheetsOf } from './demos.ts';
+
+type Demo = (typeof demos)[number];
+
+/** The other system's print of a job: what nobody wrote for, and what a reader checks first. */
+const otherPrint = (text: string) =>
+  text
+    .replace(/units: mm, saw step: [^,]+/, 'units: INCHES, saw step: 1/16 in')
+    .replace(/units: inches, saw step: [^,]+/, 'units: mm, saw step: 1 mm')
+    .replace('INCHES', 'inches');
+const all: readonly Demo[] = [
+  ...demos,
+  ...Object.entries(demoTexts).map(([slug, text]) => sheetsOf(slug, otherPrint(text))),
+];
+const cases = all.map((demo) => [`${demo.slug} in ${demo.packet.spec.print.system}`, demo] as const);
+
+const dataOf = <T>({ sheets }: Demo, name: string) =>
+  sheets.filter(({ template }) => template === name).map(({ data }) => data as T);
+
+/** Numbers of a printed figure, whatever its decimal mark. */
+const numberIn = (text: string) => Number(/[\d.,]+/.exec(text)![0].replace(',', '.'));
+
+describe('mortar is one rate on all sheets', () => {
+  test.each(cases)(
+    '%s: what the zones take adds up, as printed, to what the tally says they take',
+    (_, demo) => {
+      const zones = dataOf<{ mortar: string; rate: string }>(demo, 'zone');
+      const [tally] = dataOf<{ materials: readonly { sum: readonly string[] }[] }>(demo, 'material-tally');
+      const lines = tally!.materials.flatMap(({ sum }) => sum);
+      const said = lines.map((line) => / = ([\d.,]+ (?:lb|kg)); /.exec(line)?.[1]).find((one) => one)!;
+      const sum = zones.reduce((total, { mortar }) => total + numberIn(mortar), 0);
+      expect(sum.toFixed(1)).toBe(numberIn(said).toFixed(1));
+    },
+  );
+
+  test.each(cases)('%s: each zone names the rate that it goes by and the trowel of the job', (_, demo) => {
+    const by = new Set(demo.packet.surfaces.flatMap(({ zones }) => zones).map(({ mortarBy }) => mortarBy));
+    const rules = demo.packet.materials
+      .flatMap(({ sum }) => sum)
+      .find(({ code }) => /mortar\.sum\.(?:bag|notch)Rules$/.test(code))!.code;
+    expect([...by].map((one) => `material.mortar.sum.${one}Rules`)).toEqual([rules]);
+    for (const { rate } of dataOf<{ rate: string }>(demo, 'zone')) expect(rate).toMatch(/\d (?:in|mm)$/);
+  });
+});
+
+describe('the crew reads one trowel', () => {
+  const advised = cases.filter(([, { packet }]) =>
+    packet.limits.some(({ rule, wouldPass }) => rule === 'trowel' && wouldPass),
+  );
+
+  test.each(advised)('%s: the job sheet names that of the zone sheets before the advice', (_, demo) => {
+    const [{ gates } = { gates: [] }] = dataOf<{ gates: readonly { note: string }[] }>(demo, 'job-sheet');
+    const [{ rate } = { rate: '' }] = dataOf<{ rate: string }>(demo, 'zone');
+    const trowel = /\S+ (?:in|mm) × \S+ (?:in|mm)$/.exec(rate)![0];
+    const named = gates.filter(({ note }) => note.includes(trowel));
+    expect(named).toHaveLength(1);
+    expect(named[0]!.note.indexOf(trowel)).toBeLessThan(named[0]!.note.lastIndexOf(' × '));
+  });
+
+  test.each(cases)('%s: the bed on the job sheet is the bed of the tally', (_, { packet }) => {
+    const bed = packet.materials.flatMap(({ sum }) => sum).find(({ figures }) => figures.bed)!.figures.bed;
+    expect(packet.limits.find(({ rule }) => rule === 'trowel')!.found).toBe(bed);
+  });
+
+  test('a notch of 10 mm is no notch of 25/64 in, whatever the job is printed in', () => {
+    const inInches = all.filter(({ packet }) => packet.spec.print.system === 'inches');
+    const texts = JSON.stringify(inInches.map((demo) => [dataOf(demo, 'zone'), dataOf(demo, 'material-tally'), dataOf<{ gates: unknown }>(demo, 'job-sheet').map(({ gates }) => gates)])); // biome-ignore format: three sheets
+    expect(texts).toContain('10 mm × 10 mm');
+    expect(texts).toContain('8 mm × 8 mm');
+    expect(texts).not.toContain('25/64 in × ');
+  });
+});
+
+describe('when tile may be walked on', () => {
+  test.each(cases)('%s: each zone has the day of the calendar and the door for all others', (_, demo) => {
+    const [door] = dataOf<{ day: string; clock: string }>(demo, 'door-sign');
+    const grout = demo.packet.calendar.find(({ code }) => code === 'grout')!;
+    for (const { walks } of dataOf<{ walks: readonly { who: string; from: string }[] }>(demo, 'zone')) {
+      expect(walks).toHaveLength(2);
+      const [setter, others] = walks;
+      expect(setter!.from.slice(-5)).toBe(grout.from.slice(11, 16));
+      expect(others!.from.slice(-5)).toBe(door!.clock);
+      if (demo.packet.spec.print.owner === 'en') expect(others!.from).toBe(`${door!.day}, ${door!.clock}`);
+      expect(setter!.who).not.toBe(others!.who);
+    }
+  });
+});
