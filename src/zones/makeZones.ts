@@ -49,7 +49,7 @@ function zoneOf(
     areaM2,
     hours: areaM2 / job.work.paceM2PerHour,
     ...(seam ? { seam } : {}),
-    ...endPieces(layout, pieces, wayOut),
+    ...endPieces(layout, pieces, number, wayOut),
     ...(wayOut ? { wayOut: wayOut.name, onlyWayOut: wayOut.only } : {}),
     rows: cuts.rows.filter(({ terms }) => terms.some(({ id }) => ids.has(id))).map(({ id }) => id),
     ...zoneMortar(job, areaM2),
