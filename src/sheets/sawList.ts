@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { drawCutIcon } from '../drawing/index.ts';
+import { drawCutIcon, printedSizes } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { hasCard } from './hasCard.ts';
@@ -100,5 +100,5 @@ function handMarks(cut: Cut) {
   const settings = new Set(cut.fences.map(({ on, exact }) => `${on} ${exact}`));
   return cut.fences.length > 0 && cut.kind !== 'taper' && cut.kind !== 'point'
     ? []
-    : cut.sizes.filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
+    : printedSizes(cut).filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
 }
