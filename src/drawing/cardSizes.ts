@@ -162,11 +162,14 @@ export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): r
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
   const outside = { ...cut, sizes: printed.filter((size) => !inPlace.get(size)) };
   const sizes = placeSizes(outside, scale, tile);
+  const words = new Map<CutSize, FigureMark>();
   for (const placed of sizes) {
     const lines = sizes.filter((other) => other !== placed).flatMap((other) => extensionsOf(other, tile));
-    const words = figureMark(placed, tile, units, taken, lines);
-    taken.push(textBox(words));
-    marks.push(words);
+    const mark = figureMark(placed, tile, units, taken, lines);
+    taken.push(textBox(mark));
+    words.set(placed.size, mark);
   }
-  return [...marks, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
+  // Read aloud, a card gives its sizes in the order of the cut.
+  const inOrder = printed.flatMap((size) => words.get(size) ?? []);
+  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
 }

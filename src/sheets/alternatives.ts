@@ -21,7 +21,7 @@ export const alternatives: Sheet = {
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
-          faults: faultLines(context, surface),
+          faults: faultLines(context, surface, 'some'),
           taper: taperTable(context, surface),
           keep: startToKeep(surface),
           proof: proofOf(context, surface),

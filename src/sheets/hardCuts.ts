@@ -54,8 +54,15 @@ const LOW_CARD = { heightMm: LOW.leastMm - LOW.roundMm, widthMm: LOW.widthMm } a
 /** The shortest sawn edge that is told from its arrows and hatch, in mm of paper: where a card of the usual size shows less, its drawing takes the place of two. */
 const LEAST_MM = 3;
 
+/** A card as far as its place goes: what its drawing takes, the ways in which it is larger than one card, and its pieces. */
+interface CardSpace {
+  readonly size: Space;
+  readonly spans: readonly unknown[];
+  readonly pieces: readonly string[];
+}
+
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
-function areLow(cards: readonly ReturnType<typeof card>[], pageMm: number): boolean {
+export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(({ size, pieces }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces);
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
