@@ -125,8 +125,15 @@ function figureMark(
   const free = tries.filter((one) => !taken.some((box) => overlap(textBox(one), box, 1)));
   const isCrossed = (one: FigureMark) =>
     lines.some(([from, to]) => segmentMeets(from, to, textBox(one), clear));
-  const near = free.filter((one) => Math.hypot(one.at[0] - middle[0], one.at[1] - middle[1]) < farthest);
-  return near.find((one) => !isCrossed(one)) ?? free[0] ?? tries[0]!;
+  const offOf = (one: FigureMark) =>
+    Math.abs((one.at[0] - middle[0]) * Math.cos(out) + (one.at[1] - middle[1]) * Math.sin(out));
+  const [best] = free;
+  if (!best) return tries[0]!;
+  const beside = free.filter(
+    (one) =>
+      offOf(one) < offOf(best) + 0.1 && Math.hypot(one.at[0] - middle[0], one.at[1] - middle[1]) < farthest,
+  );
+  return beside.find((one) => !isCrossed(one)) ?? best;
 }
 
 /** The size at the middle of a curve where it is measured, its figure in the line; undefined where the piece is too small for it. */

@@ -113,7 +113,9 @@ function planBeside(
   fixed: number,
   foundMm: number,
 ) {
-  const tried = WAYS.map((way) => {
+  // A page for a list of names alone is a page too many.
+  const ways = WAYS.filter(({ list }) => list || foundMm > 0);
+  const tried = ways.map((way) => {
     const below = fixed + (way.found && foundMm > 0 ? foundMm + SLACK_MM : 0);
     return { way, ...planOver(context, surface, zone, { below, list: way.list }) };
   });
