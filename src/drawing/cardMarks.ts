@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { poleOfInaccessibility, type Shape, shapeArea, subtract } from '../geometry/index.ts';
+import { type Point, poleOfInaccessibility, type Shape, shapeArea, subtract } from '../geometry/index.ts';
 import { curveSpots } from './curveSpots.ts';
 import { innerCorners, type TileSides, tileRing } from './cutFrame.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -12,6 +12,9 @@ import { arcStep, circleOf, ringOn, shapeOn } from './trueCircle.ts';
 const leastWaste = 4;
 /** Strokes of the wall's hatch: apart and long, in mm. */
 const stroke = { apart: 1.6, long: 2 };
+/** A triangle at the end of a sawn edge and the radius of a dot where to drill, in mm, and no more than these shares of the shortest edge beside them: a small notch stays in sight. */
+const most = { triangle: 2, dot: 1.5 };
+const shareOf = { triangle: 0.35, dot: 0.3, stroke: 0.5 };
 
 /** The whole tile the piece comes from, dashed. */
 export function ghost(tile: TileSides, scale: Scale): Mark {
@@ -38,13 +41,13 @@ export function wasteCrosses(cut: Cut, tile: TileSides, scale: Scale): readonly 
 }
 
 /** Short strokes outside an edge, as a wall is hatched. */
-export function wallStrokes(a: Spot, b: Spot): readonly Mark[] {
+export function wallStrokes(a: Spot, b: Spot, long = stroke.long): readonly Mark[] {
   const angle = angleTo(a, b);
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const count = Math.floor(length / stroke.apart);
   return Array.from({ length: count + 1 }, (_, i) => {
     const from = move(a, angle, (i * length) / Math.max(1, count));
-    return path([from, move(from, angle - (3 * Math.PI) / 4, stroke.long)], 'slash');
+    return path([from, move(from, angle - (3 * Math.PI) / 4, long)], 'slash');
   });
 }
 
@@ -58,11 +61,14 @@ export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
     if (factory) return [path([a, b], 'factory')];
     const inward = angleTo(a, b) + Math.PI / 2;
     const facesDown = Math.sin(inward) > 0.5;
+    const [own, beside] = [lengthOn(scale, lengthOf(edge)), lengthOn(scale, shortestBeside(cut, edge))];
+    const triangle = Math.min(most.triangle, shareOf.triangle * own);
+    const long = Math.min(stroke.long, shareOf.stroke * beside);
     return [
       path(way, 'sawn'),
-      arrowHead(a, inward, 2),
-      arrowHead(b, inward, 2),
-      ...(facesDown ? way.slice(1).flatMap((spot, i) => wallStrokes(way[i]!, spot)) : []),
+      arrowHead(a, inward, triangle),
+      arrowHead(b, inward, triangle),
+      ...(facesDown ? way.slice(1).flatMap((spot, i) => wallStrokes(way[i]!, spot, long)) : []),
     ];
   });
 }
@@ -79,11 +85,31 @@ export function arcMarks(cut: Cut, scale: Scale): readonly Mark[] {
   );
 }
 
-/** A 3 mm dot at each inner corner: drill here first. A small cross in the middle of each true circle. */
+type Edge = Cut['edges'][number];
+
+const lengthOf = ({ from, to }: Pick<Edge, 'from' | 'to'>) => Math.hypot(to[0] - from[0], to[1] - from[1]);
+const isEnd = (point: Point, { from, to }: Edge) => `${from}` === `${point}` || `${to}` === `${point}`;
+
+/** The shortest of the sawn edges that begin or end where one does, or of all at a point, in ticks; endless where there is none. */
+function shortestBeside(cut: Cut, edge: Pick<Edge, 'from' | 'to'>): number {
+  const sawn = cut.edges.filter((one) => !one.factory && one !== edge);
+  const near = sawn.filter((one) => isEnd(edge.from, one) || isEnd(edge.to, one));
+  return Math.min(...near.map(lengthOf));
+}
+
+/** The shortest straight edge that is sawn, on paper in mm: so small is the smallest notch or step that a card has to show. */
+export function shortestSawn(cut: Cut, mmPerTick: number): number {
+  const straight = cut.edges.filter(({ from, to, factory }) => !factory && !circleOf(from, to, cut.circles));
+  return Math.min(...straight.map(lengthOf)) * mmPerTick;
+}
+
+/** A dot of up to 3 mm at each inner corner: drill here first. A small cross in the middle of each true circle. */
 export function drillMarks(cut: Cut, scale: Scale): readonly Mark[] {
-  const dots = innerCorners(cut).map(
-    (point): Mark => ({ mark: 'circle', centre: toPaper(scale, point), radius: 1.5, fill: 'ink' }),
-  );
+  const dots = innerCorners(cut).map((point): Mark => {
+    const beside = lengthOn(scale, shortestBeside(cut, { from: point, to: point }));
+    const radius = Math.min(most.dot, shareOf.dot * beside);
+    return { mark: 'circle', centre: toPaper(scale, point), radius, fill: 'ink' };
+  });
   const centres = cut.circles.flatMap(({ centre, radius }) => {
     const [x, y] = toPaper(scale, centre);
     const arm = Math.min(2, lengthOn(scale, radius) * 0.6);

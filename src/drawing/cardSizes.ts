@@ -1,6 +1,6 @@
 import type { Cut, CutSize } from '../cuts/Cut.ts';
 import { figure, type Notation } from '../measure/index.ts';
-import { type Box, overlap } from './boxes.ts';
+import { type Box, overlap, segmentMeets } from './boxes.ts';
 import type { FigureMark, Mark, Spot } from './Mark.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { segmentPast } from './segmentPast.ts';
@@ -17,6 +17,9 @@ const next = { few: 11, many: 8 } as const;
 /** Its figures stand this far beyond the line, and lines break off as far from figures of others, in mm. */
 const beyond = 1;
 const clear = 0.6;
+/** A figure moved past the extension lines of others stays as near to its line, in mm. */
+const farthest = 16;
+type Segment = readonly [Spot, Spot];
 
 type Side = 'left' | 'right' | 'top' | 'bottom';
 
@@ -37,11 +40,20 @@ const outward: Readonly<Record<Side, number>> = {
   bottom: -Math.PI / 2,
 };
 
+const lengthOf = ({ at: [a, b] }: CutSize) => Math.hypot(b[0] - a[0], b[1] - a[1]);
+
+/** Sizes that are something as printed: what rounds to 0 is no length to saw. */
+export function printedSizes({ sizes }: Pick<Cut, 'sizes'>): readonly CutSize[] {
+  return sizes.filter(({ saw }) => saw > 0);
+}
+
 /** Gives each size a side of the tile: the nearer one, or the one across when that is taken. */
 function placeSizes(cut: Cut, scale: Scale, tile: Box): readonly Placed[] {
   const used: Record<Side, number> = { left: first, right: first, top: first, bottom: first };
   const [step, type] = cut.sizes.length <= few ? [next.few, cardFigure] : [next.many, oddFigure];
-  return cut.sizes.slice(0, most).map((size) => {
+  // The longest dimension of a side lies outermost: extension lines of the shorter ones end before it.
+  const sizes = cut.sizes.slice(0, most).sort((one, other) => lengthOf(one) - lengthOf(other));
+  return sizes.map((size) => {
     const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
     const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
     const low = level
@@ -61,6 +73,11 @@ function project([x, y]: Spot, side: Side, away: number, tile: Box): Spot {
   if (side === 'bottom') return [x, tile.bottom - away];
   if (side === 'top') return [x, tile.top + away];
   return side === 'left' ? [tile.left - away, y] : [tile.right + away, y];
+}
+
+/** Both extension lines of a size, from its ends on the piece to its line. */
+function extensionsOf({ a, b, side, away }: Placed, tile: Box): readonly Segment[] {
+  return [a, b].map((spot) => [spot, project(spot, side, away, tile)] as const);
 }
 
 /** A size's line, with extension lines and slashes; what runs over a figure is broken there. */
@@ -83,7 +100,13 @@ function lineMarks({ a, b, side, away }: Placed, tile: Box, figures: readonly Bo
 }
 
 /** The figure beside its line, moved along or out until it touches no other figure. */
-function figureMark(placed: Placed, tile: Box, units: Notation, taken: readonly Box[]): FigureMark {
+function figureMark(
+  placed: Placed,
+  tile: Box,
+  units: Notation,
+  taken: readonly Box[],
+  lines: readonly Segment[],
+): FigureMark {
   const { a, b, side, away, size, type } = placed;
   const out = outward[side];
   const parts = figure(size.saw, units);
@@ -99,7 +122,18 @@ function figureMark(placed: Placed, tile: Box, units: Notation, taken: readonly 
       return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
     }),
   );
-  return tries.find((one) => !taken.some((box) => overlap(textBox(one), box, 1))) ?? tries[0]!;
+  const free = tries.filter((one) => !taken.some((box) => overlap(textBox(one), box, 1)));
+  const isCrossed = (one: FigureMark) =>
+    lines.some(([from, to]) => segmentMeets(from, to, textBox(one), clear));
+  const offOf = (one: FigureMark) =>
+    Math.abs((one.at[0] - middle[0]) * Math.cos(out) + (one.at[1] - middle[1]) * Math.sin(out));
+  const [best] = free;
+  if (!best) return tries[0]!;
+  const beside = free.filter(
+    (one) =>
+      offOf(one) < offOf(best) + 0.1 && Math.hypot(one.at[0] - middle[0], one.at[1] - middle[1]) < farthest,
+  );
+  return beside.find((one) => !isCrossed(one)) ?? best;
 }
 
 /** The size at the middle of a curve where it is measured, its figure in the line; undefined where the piece is too small for it. */
@@ -130,14 +164,19 @@ const oddFigure = [18, 15] as const;
 export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Box[] = [tile];
-  const inPlace = new Map(cut.sizes.map((size) => [size, sizeInPlace(size, scale, tile, units)] as const));
+  const printed = printedSizes(cut);
+  const inPlace = new Map(printed.map((size) => [size, sizeInPlace(size, scale, tile, units)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
-  const outside = { ...cut, sizes: cut.sizes.filter((size) => !inPlace.get(size)) };
+  const outside = { ...cut, sizes: printed.filter((size) => !inPlace.get(size)) };
   const sizes = placeSizes(outside, scale, tile);
+  const words = new Map<CutSize, FigureMark>();
   for (const placed of sizes) {
-    const words = figureMark(placed, tile, units, taken);
-    taken.push(textBox(words));
-    marks.push(words);
+    const lines = sizes.filter((other) => other !== placed).flatMap((other) => extensionsOf(other, tile));
+    const mark = figureMark(placed, tile, units, taken, lines);
+    taken.push(textBox(mark));
+    words.set(placed.size, mark);
   }
-  return [...marks, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
+  // Read aloud, a card gives its sizes in the order of the cut.
+  const inOrder = printed.flatMap((size) => words.get(size) ?? []);
+  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
 }

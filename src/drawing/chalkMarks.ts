@@ -1,6 +1,6 @@
 import type { ChalkLine } from '../layout/Layout.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { type Box, boxOf } from './boxes.ts';
+import { type Box, boxOf, boxRound, grow, overlap, within } from './boxes.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { lengthOn, type Scale, toPaper } from './Scale.ts';
 import { angleTo, flag, move } from './signs.ts';
@@ -16,25 +16,61 @@ export function chalkLine(line: ChalkLine, scale: Scale): readonly Mark[] {
   return chalkBetween(toPaper(scale, line.from), toPaper(scale, line.to), line.name);
 }
 
+/** What a page shows past its match lines, in mm, and what lies off it. */
+export interface PageEdge {
+  readonly box: Box;
+  readonly overhang: number;
+  readonly paper: Box;
+}
+
 /**
- * The parts of chalk lines that lie in a box, drawn on as at a wall where they leave it. Where two leave it at one spot
- * only the line that is longer there has its flag.
+ * The parts of chalk lines that lie in a box: with flags where they end at a wall, and where they only leave the page, with one out past what the
+ * page shows there, clear of other flags. A line that has its flag at a wall needs none there.
  */
-export function chalkLinesIn(lines: readonly ChalkLine[], scale: Scale, box: Box): readonly Mark[] {
+export function chalkLinesIn(lines: readonly ChalkLine[], scale: Scale, page: PageEdge): readonly Mark[] {
   const parts = lines.flatMap((line) => {
-    const part = clipSegment(toPaper(scale, line.from), toPaper(scale, line.to), box);
-    return part ? [{ part, name: line.name }] : [];
+    const whole = [toPaper(scale, line.from), toPaper(scale, line.to)] as const;
+    const part = clipSegment(...whole, page.box);
+    return part ? [{ part, whole, name: line.name }] : [];
   });
   const flagged: Spot[] = [];
+  const isClear = ([x, y]: Spot) =>
+    flagged.every(([u, v]) => Math.hypot(x - u, y - v) > 2 * flagRadius + flagGap) &&
+    within(boxRound([x, y], 2 * flagRadius, 2 * flagRadius), page.paper);
   return parts
     .sort((a, b) => lengthOf(b.part) - lengthOf(a.part))
-    .flatMap(({ part, name }) => {
-      const ends = flagSpots(...part).filter(
-        ([x, y]) => !flagged.some(([u, v]) => Math.hypot(x - u, y - v) < 2 * flagRadius),
-      );
-      flagged.push(...ends);
-      return [pastWalls(...part), ...ends.flatMap((end) => flag(end, name, flagRadius))];
+    .flatMap(({ part, whole, name }) => {
+      const ends = flagSpots(...part);
+      const atWalls = [0, 1].flatMap((i) => (isNear(part[i]!, whole[i]!) ? [ends[i]!] : []));
+      const past = atWalls.length > 0 ? [] : spotsPast(part, page).filter(isClear).slice(0, 1);
+      flagged.push(...atWalls, ...past);
+      return [
+        pastWalls(...part),
+        ...past.map((spot) => path([nearer(part, spot), spot], 'chalk')),
+        ...[...atWalls, ...past].flatMap((spot) => flag(spot, name, flagRadius)),
+      ];
     });
+}
+
+const flagGap = 1;
+const isNear = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]) < 0.05;
+
+function nearer([a, b]: readonly [Spot, Spot], [x, y]: Spot): Spot {
+  return Math.hypot(a[0] - x, a[1] - y) < Math.hypot(b[0] - x, b[1] - y) ? a : b;
+}
+
+/** Where a line runs on out of a page at either end: the first spots at which a flag lies off what the page shows. */
+function spotsPast([from, to]: readonly [Spot, Spot], { box, overhang }: PageEdge): readonly Spot[] {
+  const shown = grow(box, overhang + 0.5);
+  const angle = angleTo(from, to);
+  return [
+    { end: to, way: angle },
+    { end: from, way: angle + Math.PI },
+  ].flatMap(({ end, way }) =>
+    [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]
+      .map((by) => move(end, way, overhang + flagRadius + by))
+      .filter((spot) => !overlap(boxRound(spot, 2 * flagRadius, 2 * flagRadius), shown)),
+  );
 }
 
 function lengthOf([from, to]: readonly [Spot, Spot]): number {

@@ -2,7 +2,7 @@ import type { Cut } from '../cuts/Cut.ts';
 import type { System } from '../measure/index.ts';
 import { boxOf } from './boxes.ts';
 import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
-import { sizeMarks } from './cardSizes.ts';
+import { printedSizes, sizeMarks } from './cardSizes.ts';
 import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { trimmed } from './markBounds.ts';
@@ -34,7 +34,7 @@ export function drawCard(
 ): Drawing {
   const scale = scaleFor(tileRing(tile), wallDownTurn(cut), options.ratio, [0, 0]);
   // The centre of a circle may lie off the tile, and its sizes with it.
-  const reached = [...tileRing(tile), ...cut.sizes.flatMap(({ at }) => at)];
+  const reached = [...tileRing(tile), ...printedSizes(cut).flatMap(({ at }) => at)];
   const box = boxOf(reached.map((point) => toPaper(scale, point)));
   const { marks, widthMm, heightMm } = trimmed([
     ghost(tile, scale),

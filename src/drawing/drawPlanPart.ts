@@ -76,7 +76,7 @@ function holds({ left, bottom, right, top }: Box, [x, y]: Spot): boolean {
 
 function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, ...options }: PlanOptions) {
   const { scale, paper, window, shown } = placed;
-  const chalk = chalkLinesIn(surface.chalk.lines, scale, window);
+  const chalk = chalkLinesIn(surface.chalk.lines, scale, { box: window, overhang, paper });
   const drawn = [
     ...clipMarks(
       [

@@ -4,7 +4,7 @@ import { type Box, boxOf, within } from './boxes.ts';
 import { chalkLine } from './chalkMarks.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { firstFree } from './firstFree.ts';
-import { furtherLines, furtherSizes } from './furtherMarks.ts';
+import { furtherLines } from './furtherMarks.ts';
 import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { movementMarks, movementWords } from './movementMarks.ts';
@@ -97,10 +97,13 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   const lined = [...bare, ...firstName(surface, scale, taken(bare))];
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
-  const checked = [...sized, ...threeFourFive(surface, scale, options, taken(sized))];
-  const further = [...checked, ...furtherSizes(surface, scale, options, taken(checked))];
-  const soft = movementWords(surface, scale, say, { box: paper, taken: taken(further), must: false });
-  return { marks: [...further, ...soft], moved: sizes.moved };
+  const aside = (marks: readonly Mark[]): Taken => {
+    const now = taken(marks);
+    return { ...now, boxes: [...now.boxes, ...sizes.beside] };
+  };
+  const checked = [...sized, ...threeFourFive(surface, scale, options, aside(sized))];
+  const soft = movementWords(surface, scale, say, { box: paper, taken: taken(checked), must: false });
+  return { marks: [...checked, ...soft], moved: sizes.moved };
 }
 
 /**

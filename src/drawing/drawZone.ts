@@ -2,7 +2,7 @@ import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { type Box, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
-import { kneelOutside, kneelSign, spotOf, type ZoneOnPaper } from './kneelSign.ts';
+import { kneelOutside, kneelSign, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
 import { movementMarks } from './movementMarks.ts';
@@ -10,14 +10,14 @@ import { penSvg } from './penSvg.ts';
 import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
 import { pieceNames } from './pieceNames.ts';
 import { placeNames } from './placeNames.ts';
-import { cornerLetters, doorLine, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
-import { type Scale, toPaper } from './Scale.ts';
+import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
-import { angleTo, arrow, move } from './signs.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
 import { tileAreas } from './tileAreas.ts';
+import { beginArrow, doorShares, wayOutArrow } from './zoneArrows.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
@@ -27,6 +27,8 @@ export interface ZoneOptions extends DrawOptions {
 export interface ZoneDrawing extends Drawing {
   readonly counted: boolean;
   readonly numbered: boolean;
+  /** Pieces whose name, or whose cut's number, found no place; where tiles are counted, of the cut ones only. */
+  readonly unnamed: readonly string[];
 }
 
 /**
@@ -39,29 +41,6 @@ const borders: readonly Spot[] = [
   [14, 20],
   [20, 20],
 ];
-const distance = (a: Spot, b: Spot) => Math.hypot(a[0] - b[0], a[1] - b[1]);
-/** Length of the arrows in mm. */
-const shaft = 11;
-
-/** An arrow through the doorway by which the zone is left. */
-function wayOut(surface: PacketSurface, zone: Zone, scale: Scale): readonly Mark[] {
-  const line = zone.wayOut === undefined ? undefined : doorLine(surface, zone.wayOut, scale);
-  if (!line) return [];
-  const [from, to] = line;
-  const at = move(from, angleTo(from, to), distance(from, to) / 2);
-  const out = angleTo(from, to) - Math.PI / 2;
-  return arrow(move(at, out, -shaft * 0.6), move(at, out, shaft * 0.4));
-}
-
-/** Where to begin and which way to work. */
-function beginMarks({ surface, zone, scale }: ZoneOnPaper): readonly Mark[] {
-  const [start, end] = [zone.first, zone.last].map((id) => spotOf(surface, id, scale));
-  if (!start || !end) return [];
-  const begin: Spot = [start[0], start[1] - 3];
-  const reach = Math.min(shaft, distance(begin, end));
-  return reach > 4 ? arrow(begin, move(begin, angleTo(begin, end), reach)) : [];
-}
-
 /** The scale of the whole room, or of the zone with its way out where that can be drawn larger. */
 function zoneScale(
   surface: PacketSurface,
@@ -103,7 +82,9 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
  */
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
-  const grounds = borders.map((border) => onBorder(surface, zone, options, border));
+  const grounds = borders.flatMap((border) =>
+    doorShares.map((share) => onBorder(surface, zone, options, { border, share })),
+  );
   const narrow = grounds[0]!;
   const word = options.say('drawing.kneel');
   const fits = ({ on, taken }: Ground) =>
@@ -128,7 +109,18 @@ const ownPieces = ({ pieces }: PacketSurface, zone: Zone): readonly PacketPiece[
   return pieces.filter(({ id }) => own.has(id));
 };
 
-function onBorder(surface: PacketSurface, zone: Zone, options: ZoneOptions, border: Spot): Ground {
+/** The border, and where along the doorway the arrow out of it stands. */
+interface Places {
+  readonly border: Spot;
+  readonly share: number;
+}
+
+function onBorder(
+  surface: PacketSurface,
+  zone: Zone,
+  options: ZoneOptions,
+  { border, share }: Places,
+): Ground {
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options, border);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const on = { surface, zone, scale };
@@ -145,30 +137,40 @@ function onBorder(surface: PacketSurface, zone: Zone, options: ZoneOptions, bord
     ...movementMarks(surface, scale),
     ...seamMarks(surface, scale),
     ...cornerLetters(surface, scale),
-    ...beginMarks(on),
-    ...wayOut(surface, zone, scale),
+    ...wayOutArrow(surface, zone, scale, share),
   ];
-  const marks = [...drawn, ...doorWords(surface, scale, options.say, { ...takenBy(drawn), paper })];
-  return { on, paper, marks, taken: { ...takenBy(marks), paper } };
+  const taken = (marks: readonly Mark[]) => {
+    const { boxes, lines } = takenBy(marks);
+    return { boxes: [...boxes, ...shafts(marks)], lines, paper };
+  };
+  const marks = [...drawn, ...doorWords(surface, scale, options.say, taken(drawn))];
+  return { on, paper, marks, taken: taken(marks) };
 }
 
-/** The drawing with the names of the zone's pieces, clear of all its marks. */
+/** The drawing with the names of the zone's pieces, clear of all its marks, and the arrow where to begin clear of the names. */
 function withNames(
   zone: Zone,
   options: ZoneOptions,
   { on, paper, marks }: Omit<Ground, 'taken'>,
 ): ZoneDrawing {
   const { surface, scale } = on;
+  const must = new Set([zone.first, zone.last]);
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
+    must,
   };
-  const { requests, counted, numbered } = pieceNames(ownPieces(surface, zone), scale, true, ground);
-  const bold = new Set([zone.first, zone.last]);
-  const named = requests.map((request) => (bold.has(request.name) ? { ...request, bold: true } : request));
-  const names = placeNames(named, { ...ground, leads: !counted }).marks;
+  const pieces = ownPieces(surface, zone);
+  const { requests, counted, numbered } = pieceNames(pieces, scale, true, ground);
+  const named = requests.map((request) => (must.has(request.name) ? { ...request, bold: true } : request));
+  const names = placeNames(named, { ...ground, leads: !counted });
+  const begin = beginArrow(on, [...ground.taken, ...takenBy(names.marks).boxes]);
+  const open = new Set([...names.unplaced, ...names.unnumbered]);
+  const isTold = (piece: PacketPiece) => counted && piece.whole && !must.has(piece.id);
+  const unnamed = pieces.filter((piece) => open.has(piece.id) && !isTold(piece)).map(({ id }) => id);
   const [widthMm, heightMm] = [paper.right, paper.top];
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  return { ...penSvg([...onPaper(marks, paper), ...names], frame), counted, numbered };
+  const svg = penSvg([...onPaper(marks, paper), ...begin, ...names.marks], frame);
+  return { ...svg, counted, numbered, unnamed };
 }

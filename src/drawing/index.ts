@@ -1,3 +1,5 @@
+export { shortestSawn } from './cardMarks.ts';
+export { printedSizes } from './cardSizes.ts';
 export * from './Drawing.ts';
 export * from './drawBase.ts';
 export * from './drawCard.ts';
@@ -25,6 +27,7 @@ export * from './drawZone.ts';
 export * from './measureRooms.ts';
 export * from './pickScale.ts';
 export type { MovedSize } from './runningSizes.ts';
+export { mmPerTick } from './Scale.ts';
 export * from './surfaceScale.ts';
 export * from './template/drawTemplate.ts';
 export * from './template/drawTemplateKey.ts';

@@ -1,6 +1,6 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, boxOf, boxRound, corners, overlap, within } from './boxes.ts';
+import { boxOf, boxRound, corners, overlap, segmentMeets, within } from './boxes.ts';
 import { inRings } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
@@ -23,7 +23,7 @@ export interface ZoneOnPaper {
 export function kneelSign(on: ZoneOnPaper, taken: Taken, word: string): readonly Mark[] {
   const end = spotOf(on.surface, on.zone.last, on.scale);
   if (!end || !taken.paper) return [];
-  const inside = () => kneelMarks(kneelSpot(on.surface, on.zone, on.scale, taken.paper!, end), word);
+  const inside = () => kneelMarks(kneelSpot(on, taken, end), word);
   return kneelOutside(on, taken, word) ?? inside();
 }
 
@@ -37,7 +37,7 @@ function kneelMarks(at: Spot, word: string): readonly Mark[] {
 const kneel = { wide: 11, high: 5 };
 
 /** Kneel on a bare part of the floor beside the last piece, off the zone's own pieces if there is room, or where none is bare, on those. */
-function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box, last: Spot): Spot {
+function kneelSpot({ surface, zone, scale }: ZoneOnPaper, { boxes, lines, paper }: Taken, last: Spot): Spot {
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const spots = (wanted: (piece: PacketPiece) => boolean) =>
     surface.pieces
@@ -48,7 +48,11 @@ function kneelSpot(surface: PacketSurface, zone: Zone, scale: Scale, paper: Box,
   const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
   const sign = (at: Spot) => boxRound(at, 2 * kneel.wide, 2 * kneel.high);
   const roomy = all.filter(
-    (at) => corners(sign(at)).every((corner) => inRings(corner, [outline])) && within(sign(at), paper),
+    (at) =>
+      corners(sign(at)).every((corner) => inRings(corner, [outline])) &&
+      (!paper || within(sign(at), paper)) &&
+      !boxes.some((box) => overlap(sign(at), box, 0)) &&
+      !lines.some(([a, b]) => segmentMeets(a, b, sign(at))),
   );
   const own = surface.pieces
     .filter((piece) => piece.zone === zone.number)
@@ -63,26 +67,36 @@ interface PlaceOutside {
   readonly knees: Spot;
 }
 
+const KNEES = 2;
 /** How far two knees reach to both sides, and off whose line they touch it, in mm. */
 const reach = 3.6;
 const byLine = 3;
 /** How far the sign may be moved along the doorway where it stands past its words, in mm. */
 const slides = [0, 10, -10, 20, -20, 30, -30];
 
-/** The knees by the line and the word past them, then both in a row past the words of the doorway. */
-function placesOutside(half: number): readonly PlaceOutside[] {
+/**
+ * The knees by the line and the word past them, then both in a row past the words of the doorway. Knees kneel in the opening: in front of
+ * its wall nobody passes, and only where no other place is free do they stand there.
+ */
+function placesOutside(half: number, wide: number): readonly PlaceOutside[] {
   const [beside, past] = [half + 3, 15];
   const apart = half + reach + 1.5;
-  return [
+  const spots = [0, wide / 4, -wide / 4, 6, -6, beside, -beside, past, -past];
+  const places: readonly PlaceOutside[] = [
     { word: [beside, 7.5], knees: [beside, byLine] },
     { word: [-beside, 7.5], knees: [-beside, byLine] },
     ...[7.5, 10.5, 13.5].flatMap((off) =>
-      [6, -6, past, -past].map((by): PlaceOutside => ({ word: [0, off], knees: [by, byLine] })),
+      spots.flatMap((by) => [by, 0].map((at): PlaceOutside => ({ word: [at, off], knees: [by, byLine] }))),
+    ),
+    ...spots.flatMap((by) =>
+      [1, -1].map((side): PlaceOutside => ({ word: [by + side * apart, byLine], knees: [by, byLine] })),
     ),
     ...[7.5, 9, 10.5, 13.5].flatMap((off) =>
       slides.map((by): PlaceOutside => ({ word: [by + reach, off], knees: [by + reach - apart, off] })),
     ),
   ];
+  const isIn = ({ knees }: PlaceOutside) => Math.abs(knees[0]) + reach <= wide / 2;
+  return [...places.filter(isIn), ...places.filter((place) => !isIn(place))];
 }
 
 /**
@@ -102,14 +116,18 @@ export function kneelOutside(
   const turn = Math.abs(Math.cos(out)) > 0.7 ? 90 : 0;
   const middle = move(from, along, distance(from, to) / 2);
   const at = ([by, off]: Spot) => move(move(middle, along, by), out, off);
-  const signs = placesOutside(textWidth(word, sizes.note) / 2).map(
+  const signs = placesOutside(textWidth(word, sizes.note) / 2, distance(from, to)).map(
     ({ word: spot, knees }): readonly Mark[] => [
       ...[-2, 2].map((by) => knee(at([knees[0] + by, knees[1]]))),
       text(at(spot), word, { turn, clear: 'none' }),
     ],
   );
-  const isFree = (mark: Mark) => !boxes.some((box) => overlap(markBounds([mark]), box, 0.3));
-  return signs.find((marks) => within(markBounds(marks), paper) && marks.every(isFree));
+  const isFree = (marks: readonly Mark[]) => !boxes.some((box) => overlap(markBounds(marks), box, 0.3));
+  // Nothing passes between the knees either.
+  return signs.find(
+    (marks) =>
+      within(markBounds(marks), paper) && isFree(marks.slice(0, KNEES)) && isFree(marks.slice(KNEES)),
+  );
 }
 
 function knee(centre: Spot): Mark {

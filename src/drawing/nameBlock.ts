@@ -17,6 +17,8 @@ export interface NameRequest {
 
 /** A name as it may be set: the room it takes and how it is drawn round a spot. */
 export interface Block {
+  /** Whether the number of the cut is part of it. */
+  readonly numbered: boolean;
   readonly width: number;
   readonly height: number;
   readonly draw: (middle: Spot) => readonly Mark[];
@@ -47,7 +49,7 @@ export function block(request: NameRequest, size: number, turn: 0 | 90, stacked:
   const [long, high] = textSize(text([0, 0], name, { size, weight, narrow: true }));
   const words = (at: Spot) => text(at, name, { size, weight, turn, clear: 'all', narrow: true });
   const [w, h] = turn === 90 ? [high, long] : [long, high];
-  if (number === undefined) return { width: w, height: h, draw: (at) => [words(at)] };
+  if (number === undefined) return { numbered: false, width: w, height: h, draw: (at) => [words(at)] };
   const d = circleSize(number, size);
   // Under a straight name and beside a turned one is "stacked"; in line with the words is not.
   const upright = stacked === (turn === 0);
@@ -56,5 +58,5 @@ export function block(request: NameRequest, size: number, turn: 0 | 90, stacked:
     upright
       ? [words([x, y + height / 2 - h / 2]), ...circled([x, y - height / 2 + d / 2], number, size)]
       : [words([x - width / 2 + w / 2, y]), ...circled([x + width / 2 - d / 2, y], number, size)];
-  return { width, height, draw };
+  return { numbered: true, width, height, draw };
 }

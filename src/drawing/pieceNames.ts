@@ -42,6 +42,7 @@ export function pieceNames(
   numbers: boolean,
   ground: NameGround,
 ): PieceNames {
+  const must = ground.must ?? new Set<string>();
   const all = pieces.map(({ id, shape, cut }) =>
     nameRequest(id, shape, scale, numbers && cut !== null ? cut : undefined),
   );
@@ -55,7 +56,9 @@ export function pieceNames(
   const counted = small > (rows ? mostSmall.inRows : mostSmall.else) * whole.size;
   const numbered = counted && rows;
   const requests = numbered
-    ? all.flatMap((request) => (whole.has(request.name) ? countRequest(request) : [request]))
+    ? all.flatMap((request) =>
+        whole.has(request.name) && !must.has(request.name) ? countRequest(request) : [request],
+      )
     : all;
   return { requests, counted, numbered };
 }

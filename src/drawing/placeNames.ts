@@ -1,9 +1,9 @@
-import { type Box, boxOf, grow, overlap, segmentMeets } from './boxes.ts';
+import { type Box, boxOf, grow, overlap, segmentMeets, within } from './boxes.ts';
 import { inRings, segmentsCross } from './inRings.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
 import { leader } from './signs.ts';
-import { type Outside, outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
+import { outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
 
 /** What names may use: the paper, the outline they are led out over, and what is already there. */
@@ -15,12 +15,16 @@ export interface NameGround {
   readonly taken: readonly Box[];
   /** Whether names that don't fit in their pieces are led out of the room; default true. */
   readonly leads?: boolean;
+  /** Names that come first and are led out all the same, at need over pieces that have no words there. */
+  readonly must?: ReadonlySet<string>;
 }
 
 export interface PlacedNames {
   readonly marks: readonly Mark[];
   /** Names that found no place, in the order asked for. */
   readonly unplaced: readonly string[];
+  /** Names that stand in their pieces without the number of their cut, for which there is no room. */
+  readonly unnumbered: readonly string[];
 }
 
 /** A name keeps this far off the edges of its piece and off other names, in mm. */
@@ -35,7 +39,15 @@ interface State {
   readonly taken: Box[];
   readonly leaders: (readonly [Spot, Spot])[];
   readonly marks: Mark[];
+  readonly unnumbered: string[];
 }
+
+const begun = (taken: readonly Box[]): State => ({
+  taken: [...taken],
+  leaders: [],
+  marks: [],
+  unnumbered: [],
+});
 
 function fits(box: Box, rings: readonly (readonly Spot[])[], taken: readonly Box[]): boolean {
   if (taken.some((other) => overlap(box, other, apart))) return false;
@@ -110,6 +122,7 @@ function placeInside(request: NameRequest, state: State): boolean {
     if (!spot) continue;
     state.taken.push(blockBox(one, spot));
     state.marks.push(...one.draw(spot));
+    if (request.number !== undefined && !one.numbered) state.unnumbered.push(request.name);
     return true;
   }
   return false;
@@ -120,8 +133,8 @@ const nearestOn = ([x, y]: Spot, box: Box): Spot => [
   Math.min(Math.max(y, box.bottom), box.top),
 ];
 
-function isFree(box: Box, from: Spot, where: Outside, state: State): boolean {
-  if (state.taken.some((other) => overlap(box, other, apart)) || !standsOutside(box, where)) return false;
+function isFree(box: Box, from: Spot, stands: (box: Box) => boolean, state: State): boolean {
+  if (state.taken.some((other) => overlap(box, other, apart)) || !stands(box)) return false;
   const to = nearestOn(from, box);
   return (
     !state.taken.some((other) => segmentMeets(from, to, other, 0.3)) &&
@@ -134,9 +147,14 @@ const ledBlocks = (request: NameRequest) =>
   [block(request, sizes.smallest, 0, false), block(request, sizes.smallest, 90, false)] as const;
 
 /** Puts a name at the nearest of the places near its spot. */
-function leadOut(request: NameRequest, near: readonly Spot[], where: Outside, state: State): boolean {
+function leadOut(
+  request: NameRequest,
+  near: readonly Spot[],
+  stands: (box: Box) => boolean,
+  state: State,
+): boolean {
   const [level, upright] = ledBlocks(request);
-  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, where, state));
+  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, stands, state));
   const beside = free(level);
   const [one, spot] = beside ? [level, beside] : [upright, free(upright)];
   if (!spot) return false;
@@ -156,27 +174,55 @@ const mostLed = 60;
  * these fits, where no tile lies on a leader. No two names overlap, and no leader crosses a name or another leader.
  */
 export function placeNames(requests: readonly NameRequest[], ground: NameGround): PlacedNames {
-  const state: State = { taken: [...ground.taken], leaders: [], marks: [] };
-  const left = requests.filter((request) => !placeInside(request, state));
-  const led = ground.leads === false ? [] : leadAllOut(left, ground, state);
+  const state = begun(ground.taken);
+  const isMust = ({ name }: NameRequest) => ground.must?.has(name) ?? false;
+  const inOrder = [...requests.filter(isMust), ...requests.filter((request) => !isMust(request))];
+  const left = inOrder.filter((request) => !placeInside(request, state));
+  const wanted = ground.leads === false ? left.filter(isMust) : left;
+  const led = leadAllOut(wanted, isMust, ground, state);
+  const open = left.filter((request) => !led.includes(request));
+  const over = open.filter((request) => isMust(request) && leadOver(request, ground, state));
   return {
     marks: state.marks,
-    unplaced: left.filter((request) => !led.includes(request)).map(({ name }) => name),
+    unplaced: requests
+      .filter((request) => open.includes(request) && !over.includes(request))
+      .map(({ name }) => name),
+    unnumbered: state.unnumbered,
   };
 }
 
-/** Leads names out, those of the outermost pieces first, and gives those that found a place. */
-function leadAllOut(left: readonly NameRequest[], ground: NameGround, state: State): readonly NameRequest[] {
-  const nearEdge = [...left].sort((a, b) => depth(a, ground) - depth(b, ground)).slice(0, mostLed);
+/** Leads names out, those that must be first, then those of the outermost pieces, and gives those that found a place. */
+function leadAllOut(
+  left: readonly NameRequest[],
+  isFirst: (request: NameRequest) => boolean,
+  ground: NameGround,
+  state: State,
+): readonly NameRequest[] {
+  const rank = (request: NameRequest) => (isFirst(request) ? -Infinity : depth(request, ground));
+  const nearEdge = [...left].sort((a, b) => rank(a) - rank(b) || 0).slice(0, mostLed);
   const least = Math.min(...nearEdge.flatMap(ledBlocks).map(({ width, height }) => Math.min(width, height)));
   const where = outsideOf(ground.paper, ground.outline, ground.bare);
   const near = spotsOutside(where, state.taken, least, longest);
-  return nearEdge.filter((request) => leadOut(request, near(request.pole), where, state));
+  const stands = (box: Box) => standsOutside(box, where);
+  return nearEdge.filter((request) => leadOut(request, near(request.pole), stands, state));
+}
+
+/** Leads a name over pieces near its own, where no words stand. */
+function leadOver(request: NameRequest, { paper }: NameGround, state: State): boolean {
+  const { pole } = request;
+  const offs = Array.from({ length: 2 * longest + 1 }, (_, i) => i - longest);
+  const spots = offs
+    .flatMap((dx) => offs.map((dy): Spot => [pole[0] + dx, pole[1] + dy]))
+    .filter((spot) => distance(spot, pole) <= longest)
+    .sort((a, b) => distance(a, pole) - distance(b, pole));
+  const clear = request.rings.flatMap((ring) => (ring.length > 0 ? [boxOf(ring)] : []));
+  const stands = (box: Box) => within(box, paper) && !clear.some((own) => overlap(box, own, 0));
+  return leadOut(request, spots, stands, state);
 }
 
 /** The names that don't fit inside their pieces. */
 export function notInside(requests: readonly NameRequest[], ground: NameGround): readonly string[] {
-  const state: State = { taken: [...ground.taken], leaders: [], marks: [] };
+  const state = begun(ground.taken);
   return requests.filter((request) => !placeInside(request, state)).map(({ name }) => name);
 }
 

@@ -153,9 +153,9 @@ export interface Chalk {
   readonly crossing: Point;
   readonly lines: readonly ChalkLine[];
   readonly check: { readonly legs: readonly [Ticks, Ticks]; readonly diagonal: Ticks };
-  /** Id of the first piece to set, in the upper right of the crossing where it exists. */
+  /** Id of the first piece to set, in the upper right of the crossing where it exists; in a packet that of the first zone. */
   readonly firstPiece: string;
-  /** Where tiles lie in no courses: how far the first one stands from the upright line and the level one, in zigzag on either side of them, and whether joints run along both. */
+  /** Where tiles lie in no courses, or the first is none at the crossing: how far it stands from the upright line and the level one, in zigzag on either side of them, and whether joints run along both. */
   readonly guide?: { readonly along: Ticks; readonly across: Ticks; readonly onJoints: boolean };
   /** Lines beside these two, a whole number of modules from them, so that drift is seen; in the order of snapping. */
   readonly further?: readonly ChalkLine[];

@@ -9,6 +9,7 @@ import { floorFlatness } from '../materials/floorFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Opening, Room, RoomEdge } from '../room/Room.ts';
+import { firstOfWork } from '../zones/firstOfWork.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
 import { turnedBase } from './turnedBase.ts';
@@ -59,7 +60,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     left: layout.left,
     cuts: cuts.cuts,
     rows: cuts.rows,
-    chalk: zones.length > 1 ? { ...chalk, later: laterOf(job, stage) } : chalk,
+    chalk: zones.length > 1 ? { ...chalk, ...begun(stage), later: laterOf(job, stage) } : chalk,
     lines: chalk.lines.map(({ name, marks }) => ({
       name,
       marks: marks.map(({ edge, end, distance }) => ({ edge, end, distance })),
@@ -84,6 +85,15 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
 
 function areaOf(layout: Layout): number {
   return areaM2Of(layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0));
+}
+
+/** Where the floor is begun: a floor of several zones in the one that is set first. */
+function begun({ layout, zones }: Stages): Pick<Chalk, 'firstPiece' | 'guide'> {
+  const own = new Set(zones[0]!.pieces);
+  return firstOfWork(
+    layout,
+    layout.pieces.filter(({ id }) => own.has(id)),
+  );
 }
 
 function laterOf(job: Job, { surface, room, layout, zones }: Stages): Chalk['later'] {

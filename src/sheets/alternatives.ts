@@ -22,7 +22,7 @@ export const alternatives: Sheet = {
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
-          faults: faultLines(context, surface),
+          faults: faultLines(context, surface, 'some'),
           taper: taperTable(context, surface),
           keep: startLine(startToKeep(surface)),
           proof: proofOf(context, surface),

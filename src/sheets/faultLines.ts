@@ -6,16 +6,24 @@ import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { taperLines } from './taperTable.ts';
 
-const MOST_NAMES = 8;
+/** Names in a line where some will do. */
+const SOME_NAMES = 8;
 
-/** What the layout of a surface itself has to say, one line a fault, with the pieces by name; or the one line that there is none. */
-export function faultLines(context: SheetContext, surface: PacketSurface): readonly string[] {
+/**
+ * What the layout of a surface itself has to say, one line a fault, with the pieces by name, `all` of them for the crew or `some` where
+ * starts are compared; or the one line that there is none.
+ */
+export function faultLines(
+  context: SheetContext,
+  surface: PacketSurface,
+  names: 'all' | 'some',
+): readonly string[] {
   const { redundancy, measureNext } = surface.adjustment;
   const noCheck = redundancy <= 0 ? [context.say('room.noCheck', { diagonal: measureNext ?? '' })] : [];
   const tapers = taperLines(context, surface);
   const faults =
     surface.faults.length > 0
-      ? surface.faults.map((fault) => faultLine(context, surface, fault))
+      ? surface.faults.map((fault) => faultLine(context, surface, fault, names))
       : [context.say('fault.none')];
   return [...faults, ...tapers, ...noCheck];
 }
@@ -27,7 +35,7 @@ const BREAKS: ReadonlySet<string> = new Set(['web', 'sliver']);
 export function breakLines(context: SheetContext, surface: PacketSurface): readonly string[] {
   return surface.faults
     .filter(({ code }) => BREAKS.has(code))
-    .map((fault) => faultLine(context, surface, fault));
+    .map((fault) => faultLine(context, surface, fault, 'all'));
 }
 
 /** Faults whose size is that of a piece, which the saw list gives as it is sawn. */
@@ -40,9 +48,15 @@ function figuresOf({ packet }: SheetContext, { code, figures }: Fault): Fault['f
     : figures;
 }
 
-function faultLine(context: SheetContext, surface: PacketSurface, fault: Fault): string {
-  const shown = fault.pieces.slice(0, MOST_NAMES).join(', ');
-  const more = fault.pieces.length - MOST_NAMES;
+function faultLine(
+  context: SheetContext,
+  surface: PacketSurface,
+  fault: Fault,
+  names: 'all' | 'some',
+): string {
+  const most = names === 'all' ? fault.pieces.length : SOME_NAMES;
+  const shown = fault.pieces.slice(0, most).join(', ');
+  const more = fault.pieces.length - most;
   return context.say(`fault.${fault.code}`, {
     ...surfaceFigures(context, surface, figuresOf(context, fault)),
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,

@@ -10,12 +10,23 @@ export interface FoundLine {
   readonly edge: string;
   readonly space: string;
   readonly cuts: readonly number[];
-  /** More numbers than stand side by side in their circles. */
-  readonly many: boolean;
+  /** How many lines of circles the numbers take. */
+  readonly deep: number;
 }
 
-/** Figures of cut numbers that stand side by side in circles. */
-const MOST_FIGURES = 4;
+/** The column of cut numbers, a circle at least, what a figure adds to its ring, and the space after a circle, in mm. */
+const MM = { column: 18, circle: 7, figure: 2.5, ring: 2, space: 1.2 } as const;
+
+/** Lines of circles that stand side by side as far as their column goes. */
+function linesOf(cuts: readonly number[]): number {
+  let [lines, left] = [1, MM.column as number];
+  for (const cut of cuts) {
+    const wide = Math.max(MM.circle, MM.figure * String(cut).length + MM.ring);
+    if (wide > left) [lines, left] = [lines + 1, MM.column];
+    left -= wide + MM.space;
+  }
+  return lines;
+}
 
 /**
  * Where the rows of a zone end at a wall or another straight face: the space that should be left from the last whole tile, wall
@@ -43,13 +54,10 @@ export function foundLines(
   return edges.flatMap((wall) =>
     lines
       .filter(({ edge }) => edge === wall)
-      .map(({ edge, space, rows, cuts }) => ({
-        rows: rowNames(rows),
-        edge,
-        space,
-        cuts: [...cuts].sort((a, b) => a - b),
-        many: cuts.size > 2 || (cuts.size === 2 && [...cuts].join('').length > MOST_FIGURES),
-      })),
+      .map(({ edge, space, rows, cuts }) => {
+        const inOrder = [...cuts].sort((a, b) => a - b);
+        return { rows: rowNames(rows), edge, space, cuts: inOrder, deep: linesOf(inOrder) };
+      }),
   );
 }
 

@@ -1,6 +1,6 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { cardScale, drawCard, type Space } from '../drawing/index.ts';
+import { cardScale, drawCard, mmPerTick, ratios, type Space, shortestSawn } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
@@ -13,18 +13,24 @@ export const hardCuts: Sheet = {
   bundles: ['crew', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const { packet } = context;
-    const tiles = packet.spec.tiles;
-    const ratio = cardScale(tiles, packet.spec.print.system);
-    const cards = packet.surfaces.flatMap((surface) =>
-      surface.cuts.filter(isHard).map((cut) => card(context, surface, cut, ratio)),
-    );
+    const cards = cardsOf(context, CARD);
     if (cards.length === 0) return [];
-    const low = areLow(cards, pageSpace(packet.spec.print.paper, 'portrait').heightMm);
-    const placed = low ? cards.map((one) => ({ ...one, spans: [] })) : cards;
-    return [{ scale: `1:${ratio}`, data: { cards: placed, low } }];
+    const tight = cardsOf(context, LOW_CARD);
+    // Cards that save a page are no use where a notch is too small on them.
+    const low =
+      areLow(tight, pageSpace(context.packet.spec.print.paper, 'portrait').heightMm) &&
+      tight.every(({ leastMm }, i) => leastMm >= Math.min(LEAST_MM, cards[i]!.leastMm));
+    const placed = low ? tight.map((one) => ({ ...one, spans: [] })) : cards;
+    const scales = [...new Set(placed.map(({ scale }) => scale))];
+    return [{ ...(scales.length === 1 ? { scale: scales[0]! } : {}), data: { cards: placed, low } }];
   },
 };
+
+function cardsOf(context: SheetContext, limit: Space) {
+  return context.packet.surfaces.flatMap((surface) =>
+    surface.cuts.filter(isHard).map((cut) => card(context, surface, cut, limit)),
+  );
+}
 
 /** Cards on a page of the usual height. */
 const A_PAGE = 6;
@@ -37,9 +43,26 @@ const RULE_MM = 8.5;
 
 /** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
 const CARD = { heightMm: 58, widthMm: 68 } as const;
+const DOUBLE = [
+  { heightMm: CARD.heightMm, widthMm: 154 },
+  { heightMm: 128, widthMm: CARD.widthMm },
+] as const;
+
+/** The largest that a low card holds. */
+const LOW_CARD = { heightMm: LOW.leastMm - LOW.roundMm, widthMm: LOW.widthMm } as const;
+
+/** The shortest sawn edge that is told from its arrows and hatch, in mm of paper: where a card of the usual size shows less, its drawing takes the place of two. */
+const LEAST_MM = 3;
+
+/** A card as far as its place goes: what its drawing takes, the ways in which it is larger than one card, and its pieces. */
+interface CardSpace {
+  readonly size: Space;
+  readonly spans: readonly unknown[];
+  readonly pieces: readonly string[];
+}
 
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
-function areLow(cards: readonly ReturnType<typeof card>[], pageMm: number): boolean {
+export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(({ size, pieces }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces);
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
@@ -67,15 +90,36 @@ function spansOf({ widthMm, heightMm }: Space, limit: Space): readonly ('wide' |
   ];
 }
 
-function card({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut, ratio: number) {
+const fits = ({ widthMm, heightMm }: Space, limit: Space) =>
+  widthMm <= limit.widthMm && heightMm <= limit.heightMm;
+
+/** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
+function largest({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut, limit: Space) {
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const drawing = drawCard(cut, tile, {
-    id: `card-${surface.name}-${cut.number}`,
-    label: say('sheet.hard-cuts.drawing', { number: cut.number }),
-    ...units,
-    say,
-    ratio,
-  });
+  const { system } = packet.spec.print;
+  const least = cardScale(packet.spec.tiles, system);
+  const tries = ratios[system]
+    .filter((ratio) => ratio <= least)
+    .map((ratio) => ({
+      ratio,
+      leastMm: shortestSawn(cut, mmPerTick(ratio)),
+      drawing: drawCard(cut, tile, {
+        id: `card-${surface.name}-${cut.number}`,
+        label: say('sheet.hard-cuts.drawing', { number: cut.number }),
+        ...units,
+        say,
+        ratio,
+      }),
+    }));
+  const single = tries.find(({ drawing }) => fits(drawing, limit)) ?? tries.at(-1)!;
+  if (single.leastMm >= LEAST_MM || limit !== CARD) return single;
+  const double = tries.filter(({ drawing }) => DOUBLE.some((space) => fits(drawing, space)));
+  return double.findLast(({ leastMm }) => leastMm >= LEAST_MM) ?? double[0] ?? single;
+}
+
+function card(context: SheetContext, surface: PacketSurface, cut: Cut, limit: Space) {
+  const { say } = context;
+  const { ratio, leastMm, drawing } = largest(context, surface, cut, limit);
   return {
     number: cut.number,
     count: cut.pieces.length,
@@ -85,6 +129,8 @@ function card({ packet, say, units }: SheetContext, surface: PacketSurface, cut:
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
     spans: spansOf(drawing, CARD),
     size: { widthMm: drawing.widthMm, heightMm: drawing.heightMm },
+    scale: `1:${ratio}`,
+    leastMm,
     drawing: drawing.svg,
   };
 }

@@ -6,11 +6,12 @@ import {
   drawSwatch,
   type PlanDrawing,
   type PlanOnPages,
+  textWidth,
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { borderSays } from './borderSays.ts';
 import { carriedLines } from './carriedLines.ts';
-import { bothSpaces } from './drawingSpace.ts';
+import { bothSpaces, pageSpace } from './drawingSpace.ts';
 import { breakLines, faultLines } from './faultLines.ts';
 import { inlaySays } from './inlayLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
@@ -35,6 +36,8 @@ const KEY_MM = 24;
 /** The line of the key that tells a pattern's tiles apart. */
 const TILE_KEY_MM = 6;
 const FAULT_MM = 5;
+const FAULT_POINTS = 10;
+const BULLET_MM = 8;
 /** More than this may make the plan small: then the comparison of starts has them all. */
 const MOST_FAULTS = 6;
 /** The key and the small plan of the pages under a part. */
@@ -47,12 +50,13 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const options = { id: `plan-${i + 1}`, label, ...units, say, step };
   const tiles = tileKey(context, surface, surface.pieces, String(i + 1)).length > 0 ? TILE_KEY_MM : 0;
-  const spaceOver = (lines: readonly string[]) => bothSpaces(paper, KEY_MM + tiles + FAULT_MM * lines.length);
+  const spaceOver = (lines: readonly string[]) =>
+    bothSpaces(paper, KEY_MM + tiles + FAULT_MM * linesHigh(lines, paper));
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
     [...borderSays(context, surface), ...inlaySays(context, surface), ...carriedLines(context, surface)],
-    { all: faultLines(context, surface), breaks: breakLines(context, surface) },
+    { all: faultLines(context, surface, 'all'), breaks: breakLines(context, surface) },
     planOver,
   );
   const pages = drawPlanPages(surface, onePage, {
@@ -67,6 +71,12 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
     planPage(context, surface, i, overview, { suffix, faults, count }),
     ...partPages(context, surface, i, pages),
   ];
+}
+
+/** How many lines the words take, a bullet before each, in a page's width. */
+function linesHigh(lines: readonly string[], paper: 'letter' | 'a4'): number {
+  const wide = pageSpace(paper, 'portrait').widthMm - BULLET_MM;
+  return lines.reduce((sum, words) => sum + Math.ceil(textWidth(words, FAULT_POINTS) / wide), 0);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { pageSpace } from './drawingSpace.ts';
 
 /** A line of the saw list as far as its height goes. */
-interface Row {
+export interface Row {
   readonly pieces: readonly string[];
   readonly marks: readonly unknown[];
   readonly next: readonly unknown[];
@@ -20,15 +20,35 @@ const MM = { rule: 8, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4 } as const;
 const BESIDE = 4;
 const ALONE = 6;
 
-function heightOf({ pieces, marks, next, many }: Row): number {
+/** Roughly how high a row stands, in mm. */
+export function rowHeight({ pieces, marks, next, many }: Row): number {
   const beside = marks.length + next.length > 0 && !many ? BESIDE : ALONE;
   return Math.max(MM.row, Math.ceil(pieces.length / beside) * MM.boxes + 1);
+}
+
+/**
+ * Rows under one fence setting, in the parts that a page holds under the table's head: all together as a rule, since the setting stands
+ * once beside them, and again at the head of each further part.
+ */
+export function partsOfPage<T extends Row>(
+  rows: readonly T[],
+  paper: 'letter' | 'a4',
+): readonly (readonly T[])[] {
+  const page = pageSpace(paper, 'portrait').heightMm - MM.rule - MM.head;
+  const parts: T[][] = [];
+  let full = Number.POSITIVE_INFINITY;
+  for (const row of rows) {
+    if (full + rowHeight(row) > page) [parts[parts.length], full] = [[], 0];
+    parts.at(-1)!.push(row);
+    full += rowHeight(row);
+  }
+  return parts;
 }
 
 /** Whether rows that are a little lower spare the list a last page with a line or two on it. */
 export function savesPage(zones: SawZones, paper: 'letter' | 'a4'): boolean {
   const tables = zones.flatMap(({ fences, marked }) => [fences.flatMap(({ lines }) => lines), marked]);
-  const heights = tables.flatMap((rows) => (rows.length > 0 ? [MM.head, ...rows.map(heightOf)] : []));
+  const heights = tables.flatMap((rows) => (rows.length > 0 ? [MM.head, ...rows.map(rowHeight)] : []));
   const total = heights.reduce((sum, height) => sum + height, MM.rule);
   const rows = tables.flat().length;
   const page = pageSpace(paper, 'portrait').heightMm;

@@ -1,11 +1,11 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { drawCutIcon } from '../drawing/index.ts';
+import { drawCutIcon, printedSizes } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { savesPage } from './savesPage.ts';
+import { partsOfPage, savesPage } from './savesPage.ts';
 import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 
 /** Rows at the end of the list that stay on one page with the row before them. */
@@ -61,7 +61,12 @@ function zoneCuts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const under = (saw: number) => lines.filter((one) => one.saw === saw).map(({ line }) => line);
   return {
     number: zone.number,
-    fences: settings.map((saw) => ({ setting: context.figure(saw), lines: under(saw) })),
+    fences: settings.flatMap((saw) =>
+      partsOfPage(under(saw), context.packet.spec.print.paper).map((part) => ({
+        setting: context.figure(saw),
+        lines: part,
+      })),
+    ),
     marked: under(0),
   };
 }
@@ -98,5 +103,5 @@ function sawLine(
  */
 function handMarks(cut: Cut) {
   const settings = new Set(cut.fences.map(({ on, exact }) => `${on} ${exact}`));
-  return cut.sizes.filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
+  return printedSizes(cut).filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
 }

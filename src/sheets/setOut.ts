@@ -72,7 +72,8 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
 }
 
 /** What the lines are to the tiles: on joints, or beside the first tile, which is then set by its distance from both. */
-function linesSay(context: SheetContext, { chalk, joint }: PacketSurface): string {
+function linesSay(context: SheetContext, surface: PacketSurface): string {
+  const { chalk, joint } = surface;
   const { say, length } = context;
   const middle = say('sheet.set-out.middle', { half: length(joint / 2) });
   const [upright, level] = chalk.lines;
@@ -87,16 +88,18 @@ function linesSay(context: SheetContext, { chalk, joint }: PacketSurface): strin
   return [
     chalk.guide.onJoints ? middle : say('sheet.set-out.guide'),
     first,
-    ...cornersSay(context, chalk),
+    ...cornersSay(context, surface),
   ].join(' ');
 }
 
-/** Which lines follow the zigzag, and what stands on them. */
-function cornersSay({ say, length, longLength }: SheetContext, chalk: PacketSurface['chalk']): string[] {
+/** Which lines follow the zigzag, and what stands on them: corners of tiles that lie along the pattern's axes, as the first does or K1-1. */
+function cornersSay({ say, length, longLength }: SheetContext, { chalk, pieces }: PacketSurface): string[] {
   const { corners, further = [], firstPiece } = chalk;
   if (!corners || further.length === 0) return [];
   const lines = further.map(({ name }) => name).join(', ');
   const { apart, every } = corners;
-  const figures = { lines, count: further.length, tile: firstPiece };
+  const lies = pieces.some(({ id, quarter }) => id === firstPiece && quarter === 0);
+  const like = lies ? firstPiece : (pieces.find(({ quarter }) => quarter === 0)?.id ?? firstPiece);
+  const figures = { lines, count: further.length, tile: like };
   return [say('sheet.set-out.corners', { ...figures, apart: longLength(apart), every: length(every) })];
 }

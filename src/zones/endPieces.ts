@@ -1,17 +1,23 @@
 import { bounds, type Point } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
+import { firstOfWork } from './firstOfWork.ts';
 import type { WayOut } from './wayOutOf.ts';
 
-/** The first piece to set, at the chalk crossing or nearest to it, and the last, nearest to the way out, or farthest from the first. */
+/**
+ * The first piece to set, at the chalk crossing or nearest to it, and the last, nearest to the way out, or
+ * farthest from the first. Zones are numbered from 1.
+ */
 export function endPieces(
   layout: Layout,
   pieces: readonly Piece[],
+  number: number,
   wayOut: WayOut | undefined,
 ): { readonly first: string; readonly last: string } {
   const { crossing, firstPiece } = layout.chalk;
   const whole = pieces.filter((piece) => piece.whole);
+  const wanted = number === 1 ? firstOfWork(layout, pieces).firstPiece : firstPiece;
   const first =
-    pieces.find(({ id }) => id === firstPiece) ??
+    pieces.find(({ id }) => id === wanted) ??
     nearest(whole.length > 0 ? whole : pieces, (piece) => distance(middleOf(piece), crossing));
   const last = wayOut
     ? nearest(pieces, (piece) => distance(middleOf(piece), wayOut.at))

@@ -50,7 +50,7 @@ function zoneOf(
     areaM2,
     hours: areaM2 / job.work.paceM2PerHour,
     ...(seam ? { seam } : {}),
-    ...endPieces(layout, pieces, wayOut),
+    ...endPieces(layout, pieces, number, wayOut),
     ...(wayOut ? { wayOut: wayOut.name, onlyWayOut: wayOut.only } : {}),
     rows: cuts.rows.filter(({ terms }) => terms.some(({ id }) => ids.has(id))).map(({ id }) => id),
     ...zoneMortar(job, areaM2, (fieldAreaM2(layout) * areaM2) / areaOf(layout.pieces)),

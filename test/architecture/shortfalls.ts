@@ -25,7 +25,7 @@ export const subjects: Readonly<Record<string, string>> = {
   'drawing/nameBlock.ts': 'a name with its cut number, as one block to place',
   'drawing/pieceMarks.ts': 'how a piece looks on a plan',
   'drawing/roomMarks.ts': 'the marks of a room, layer by layer',
-  'drawing/furtherMarks.ts': 'chalk lines beside the first two, and their sizes',
+  'drawing/furtherMarks.ts': 'chalk lines beside the first two',
   'drawing/sectionParts.ts': 'the parts that a section through the layers is put together of',
   'drawing/shapes.ts': 'the plain shapes that other drawings use',
   'drawing/signs.ts': 'small signs that other drawings use',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { figuresApart } from '../../src/sheets/figuresApart.ts';
+import { areLow } from '../../src/sheets/hardCuts.ts';
 import { demos } from './demos.ts';
 
 const dataOf = (slug: string, template: string) =>
@@ -8,10 +9,20 @@ const dataOf = (slug: string, template: string) =>
 
 describe('sheets that would spill a few lines on a second page', () => {
   test('eight cards that are low enough stand on one page, six or fewer as high as they are', () => {
-    expect((dataOf('linden-entry', 'hard-cuts').cards as unknown[]).length).toBe(8);
-    expect(dataOf('linden-entry', 'hard-cuts').low).toBe(true);
+    const cards = (count: number, heightMm: number) =>
+      Array.from({ length: count }, () => ({ size: { widthMm: 60, heightMm }, spans: [], pieces: ['K1-1'] }));
+    // A letter page holds the rule and four rows of 55.6 mm.
+    expect(areLow(cards(8, 54), 237.4)).toBe(true);
+    expect(areLow(cards(8, 58), 237.4)).toBe(false);
+    expect(areLow(cards(6, 54), 237.4)).toBe(false);
     expect(dataOf('rowan-bath', 'hard-cuts').low).toBe(false);
     expect(dataOf('quarry-kitchen', 'hard-cuts').low).toBe(false);
+  });
+
+  test('but not where their steps would be drawn too small to be told', () => {
+    const { cards, low } = dataOf('linden-entry', 'hard-cuts') as { cards: unknown[]; low: boolean };
+    expect(cards.length).toBe(8);
+    expect(low).toBe(false);
   });
 
   test('figures of the set-out go to a page of their own where the drawing leaves them no room', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { savesPage } from '../../src/sheets/savesPage.ts';
+import { partsOfPage, savesPage } from '../../src/sheets/savesPage.ts';
 
 const row = (pieces = 1) => ({
   pieces: Array.from({ length: pieces }, (_, i) => `K${i + 1}-1`),
@@ -24,5 +24,18 @@ describe('lower rows of the saw list', () => {
 
   test('count the lines of boxes of a cut with many pieces', () => {
     expect(savesPage([{ fences: [], marked: [...rows(19), row(12)] }], 'letter')).toBe(true);
+  });
+});
+
+describe('rows under one fence setting', () => {
+  test('are one group as long as a page holds them', () => {
+    expect(partsOfPage(rows(20), 'letter').map(({ length }) => length)).toEqual([20]);
+    expect(partsOfPage([], 'letter')).toEqual([]);
+  });
+
+  // 237.4 mm less the rule and a head leave 221.9: 21 rows of 10.3 mm.
+  test('are parted where a page ends, so that each part has its setting', () => {
+    expect(partsOfPage(rows(50), 'letter').map(({ length }) => length)).toEqual([21, 21, 8]);
+    expect(partsOfPage([row(200), row()], 'letter').map(({ length }) => length)).toEqual([1, 1]);
   });
 });

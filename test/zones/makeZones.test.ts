@@ -4,6 +4,7 @@ import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import type { Job, SurfaceSpec } from '../../src/job/Job.ts';
 import { fieldAreaM2 } from '../../src/materials/fieldRuns.ts';
 import { makeMaterials } from '../../src/materials/makeMaterials.ts';
+import { firstOfWork } from '../../src/zones/firstOfWork.ts';
 import { makeZones } from '../../src/zones/makeZones.ts';
 import { inch } from '../cuts/support/inches.ts';
 import { type Floor, layFloor, rectangle } from '../cuts/support/layFloor.ts';
@@ -114,6 +115,18 @@ describe('the order of work leads out of the room', () => {
   test('the first piece stands at the chalk crossing, in later zones nearest to it', () => {
     const { zones } = zonesOf({ ...hall, doors: { 2: 'yard' } }, { kind: 'count', count: 2 });
     expect(zones.map(({ first }) => first)).toEqual(['K1-1', 'K1-5']);
+  });
+
+  test('where the crossing lies in a later zone, the first zone begins beside the upright line, four courses up', () => {
+    const { zones, layout } = zonesOf(hall, { kind: 'count', count: 2 });
+    const own = layout.pieces.filter(({ id }) => zones[0]!.pieces.includes(id));
+    const up = 4 * (hall.tile.width + joint);
+    const [along, across] = [gap - layout.chalk.crossing[0], gap + up - layout.chalk.crossing[1]];
+    expect(zones.map(({ first }) => first)).toEqual(['K1-5', 'K1-1']);
+    expect(firstOfWork(layout, own)).toEqual({
+      firstPiece: 'K1-5',
+      guide: { along, across, onJoints: true },
+    });
   });
 
   test('two doorways: neither is the only one unless the job says so', () => {

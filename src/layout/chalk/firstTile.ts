@@ -1,6 +1,7 @@
-import { bounds, distancePointSegment, type Point } from '../../geometry/index.ts';
+import { distancePointSegment, type Point } from '../../geometry/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
-import type { Chalk, ChalkLine, Piece } from '../Layout.ts';
+import type { Chalk, ChalkLine, Layout, Piece } from '../Layout.ts';
+import { nearestOff, type TileOffs, tileOffs } from './tileOffs.ts';
 
 /**
  * The first tile to set. Courses begin at the crossing of the lines; of another pattern it is the whole tile that lies nearest to the
@@ -15,28 +16,43 @@ export function firstTile(
 ): Pick<Chalk, 'firstPiece' | 'guide'> {
   const named = (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id;
   if (inCourses) return { firstPiece: named };
-  const offs = pieces.map(({ id, whole, fullTile, quarter }) => {
-    const { minX, minY, maxX, maxY } = bounds(fullTile);
-    const corner: Point | undefined = quarter === 0 ? [minX, minY] : undefined;
-    const beside = [
-      Math.max(minX - crossing[0], crossing[0] - maxX),
-      Math.max(minY - crossing[1], crossing[1] - maxY),
-    ] as const;
-    return { id, whole, corner, isBeyond: minX >= crossing[0] && minY >= crossing[1], off: beside };
-  });
+  const offs = tileOffs(crossing, pieces);
   const beyond = offs.filter(({ whole, isBeyond }) => whole && isBeyond);
-  // Along a zigzag the first tile has its corner on a line, so that both can be held against each other; the drawing shows its side.
-  const zigzag = further.filter(({ axis }) => !axis);
-  const onLine = offs.filter(
-    ({ whole, corner, off }) =>
-      whole && Math.min(...off) >= 0 && zigzag.some((line) => standsOn(corner, line)),
-  );
+  const onLine = offs.filter((one) => standsBeside(one) && isOnZigzag(one, further));
   const wanted = onLine.length > 0 ? onLine : beyond;
   if (wanted.length === 0) return { firstPiece: named };
-  const near = ({ off }: (typeof offs)[number]) => Math.hypot(...off);
-  const first = wanted.reduce((best, one) => (near(one) < near(best) ? one : best));
-  const onJoints = straightX && straightY;
-  return { firstPiece: first.id, guide: { along: first.off[0], across: first.off[1], onJoints } };
+  return guided(nearestOff(wanted), straightX && straightY);
+}
+
+/**
+ * The first tile of the zone that is set first, where the first of the whole floor is not in it: the whole tile nearest to the crossing that
+ * lies across neither line, in zigzag one with its corner on a line along it; how far its sides stand from both lines is told.
+ */
+export function firstTileOf(
+  { chalk, pattern }: Pick<Layout, 'chalk' | 'pattern'>,
+  pieces: readonly Piece[],
+): Pick<Chalk, 'firstPiece' | 'guide'> {
+  const offs = tileOffs(chalk.crossing, pieces);
+  const beside = offs.filter(standsBeside);
+  const onLine = beside.filter((one) => isOnZigzag(one, chalk.further ?? []));
+  const whole = offs.filter((one) => one.whole);
+  const wanted = [onLine, beside, whole].find(({ length }) => length > 0) ?? offs;
+  const { inCourses, straightX, straightY } = pattern;
+  return guided(nearestOff(wanted), inCourses || (straightX && straightY));
+}
+
+function guided({ id, off }: TileOffs, onJoints: boolean): Pick<Chalk, 'firstPiece' | 'guide'> {
+  const [along, across] = [Math.abs(off[0]), Math.abs(off[1])];
+  return { firstPiece: id, guide: { along, across, onJoints } };
+}
+
+function standsBeside({ whole, off }: TileOffs): boolean {
+  return whole && Math.min(...off) >= 0;
+}
+
+/** Along a zigzag the first tile has its corner on a line, so that both can be held against each other; the drawing shows its side. */
+function isOnZigzag({ corner }: TileOffs, further: readonly ChalkLine[]): boolean {
+  return further.some((line) => !line.axis && standsOn(corner, line));
 }
 
 /** Ends of lines are rounded to ticks. */

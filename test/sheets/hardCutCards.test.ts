@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { isHard } from '../../src/cuts/isHard.ts';
+import { mmPerTick, shortestSawn } from '../../src/drawing/index.ts';
+import { demos } from './demos.ts';
+
+interface Card {
+  readonly number: number;
+  readonly scale: string;
+  readonly leastMm: number;
+  readonly size: { readonly widthMm: number; readonly heightMm: number };
+  readonly spans: readonly string[];
+  readonly drawing: string;
+}
+
+const withCards = demos.flatMap(({ slug, packet, sheets }) => {
+  const sheet = sheets.find(({ template }) => template === 'hard-cuts');
+  return sheet ? [[slug, packet, sheet, (sheet.data as { cards: readonly Card[] }).cards] as const] : [];
+});
+
+describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
+  const cuts = packet.surfaces.flatMap((surface) => surface.cuts.filter(isHard));
+
+  test('are drawn each at a scale that its page or the card itself tells', () => {
+    for (const { scale, size } of cards) {
+      if (sheet.scale) expect(scale).toBe(sheet.scale);
+      expect(size.widthMm).toBeLessThanOrEqual(180);
+    }
+  });
+
+  test('take the place of two where the smallest notch would be under 3 mm on one, if that shows it larger', () => {
+    for (const { number, scale, spans, leastMm } of cards) {
+      const cut = cuts.find((one) => one.number === number)!;
+      expect(leastMm).toBe(shortestSawn(cut, mmPerTick(Number(scale.split(':')[1]))));
+      if (leastMm >= 3 * 3) expect(spans.length).toBeLessThanOrEqual(2);
+    }
+  });
+
+  test('print no size of 0', () => {
+    for (const { drawing } of cards) expect(drawing).not.toMatch(/>0</);
+  });
+});
+
+test('a step of 5/8 in, 1.3 mm at 1:12, is drawn over 3 mm long', () => {
+  const [, , , cards] = withCards.find(([slug]) => slug === 'quarry-kitchen')!;
+  expect(cards.map(({ leastMm }) => leastMm > 3)).toEqual(cards.map(() => true));
+});
