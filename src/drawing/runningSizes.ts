@@ -51,12 +51,13 @@ export function runningSizes(
   readonly beside: readonly Box[];
 } {
   const all = runnings(surface, scale, print);
+  const walls = surface.edges.map(({ from, to }) => [toPaper(scale, from), toPaper(scale, to)] as const);
   const marks: Mark[] = [];
   const moved: MovedSize[] = [];
   for (const running of all) {
     const others = all.filter((one) => one !== running).flatMap(besideShaft);
     const beside = (taken: Taken) => ({ ...taken, boxes: [...taken.boxes, ...others] });
-    const { along, words } = runningSize(running, beside(takenWith(marks)));
+    const { along, words } = runningSize(running, beside(takenWith(marks)), walls);
     marks.push(...along);
     if (words) {
       marks.push(words);
@@ -133,7 +134,7 @@ function besideShaft(running: Running): readonly Box[] {
 }
 
 /** Inside the wall: a dot at the zero, an arrow at the mark, brought out to it where the line slants away, and the size beside the arrow or in line with it where it has a place. */
-function runningSize(running: Running, taken: Taken) {
+function runningSize(running: Running, taken: Taken, walls: Taken['lines']) {
   const { words, zero, at, inward, level, square } = running;
   const away = firstSize + level * nextSize;
   const [from, to] = shaftOf(running);
@@ -157,13 +158,13 @@ function runningSize(running: Running, taken: Taken) {
     text(move(move(from, angle, by), inward, off), words, { turn, weight: 700, clear: 'all' }),
   );
   const own = takenBy(along);
-  return { along, words: firstClear(tries, { ...taken, lines: [...taken.lines, ...own.lines] }) };
+  return { along, words: firstClear(tries, { ...taken, lines: [...taken.lines, ...own.lines] }, walls) };
 }
 
-/** The first of the words that touches neither words nor lines: over a wall or a chalk line they would break it. */
-function firstClear(tries: readonly TextMark[], taken: Taken): TextMark | undefined {
-  const free = firstApart(tries, taken);
-  return free && taken.lines.every(([a, b]) => !segmentMeets(a, b, textBox(free))) ? free : undefined;
+/** The first of the words that touches nothing, else that breaks no wall and as few chalk lines as may be. */
+function firstClear(tries: readonly TextMark[], taken: Taken, walls: Taken['lines']): TextMark | undefined {
+  const breaksNone = (one: TextMark) => walls.every(([a, b]) => !segmentMeets(a, b, textBox(one)));
+  return firstApart(tries.filter(breaksNone), taken);
 }
 
 /** A letter in a circle at the arrow, for a size that stands in the table. */

@@ -26,6 +26,7 @@ export const subjects: Readonly<Record<string, string>> = {
   'drawing/pieceMarks.ts': 'how a piece looks on a plan',
   'drawing/roomMarks.ts': 'the marks of a room, layer by layer',
   'drawing/furtherMarks.ts': 'chalk lines beside the first two',
+  'drawing/zoneArrows.ts': 'the arrows of a zone: where to begin and where to leave',
   'drawing/sectionParts.ts': 'the parts that a section through the layers is put together of',
   'drawing/shapes.ts': 'the plain shapes that other drawings use',
   'drawing/signs.ts': 'small signs that other drawings use',
