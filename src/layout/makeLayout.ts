@@ -15,7 +15,7 @@ import { offsetBound } from './faults/offsetBound.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
-import type { Chalk, ChalkLine, Layout, Piece, Rival } from './Layout.ts';
+import type { Chalk, ChalkLine, Layout, Piece, Rival, Start } from './Layout.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice } from './pieces/Lattice.ts';
@@ -50,17 +50,11 @@ export function makeLayout(
   const frame = frameRoom(room, turned);
   const apart = setApart({ job, surface, room, frame }, plain);
   if ('problems' in apart) return apart;
-  const ground = makeGround(
-    apart.room,
-    room.openings.map(({ name }) => name),
-    surface,
-    job.print.step,
-  );
+  const ground = groundIn(apart, room, surface, job);
   const chosen = chooseStart({ ground, pattern: plain, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
   const { runs } = chosen;
-  const wanted = instead ? { ...chosen.start, ...instead, runnerUp: chosen.start.chosen } : chosen.start;
-  const start = flushStart(wanted, runs, ground, plain, surface.start);
+  const start = flushStart(withRival(chosen.start, instead), runs, ground, plain, surface.start);
   const { origin } = start.chosen;
   const laid = layTiles(ground, pattern, origin);
   const chalk = makeChalk({
@@ -95,6 +89,22 @@ export function makeLayout(
     tapers: makeTapers(ground, plain, laid.border, surface),
     ...apartIn(apart, ground, laid),
   };
+}
+
+/** What the field's pattern lies on: the room, less its border and its inlays. */
+function groundIn(
+  apart: Apart,
+  { openings }: Room,
+  surface: SurfaceSpec,
+  { print }: Pick<Job, 'print'>,
+): Ground {
+  const names = openings.map(({ name }) => name);
+  return makeGround(apart.room, names, surface, print.step);
+}
+
+/** A start with another in its place; the one that was the best before is then the second. */
+function withRival(start: Start, instead: Rival | undefined): Start {
+  return instead ? { ...start, ...instead, runnerUp: start.chosen } : start;
 }
 
 /** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */

@@ -36,6 +36,8 @@ const FORMS: readonly (readonly [code: string, form: string])[] = [
   ['strips', 'F\\.start\\.tolerance\\.strips'],
   ['halves', 'F\\.start\\.tolerance\\.halves'],
   ['narrower', 'F\\.start\\.tolerance\\.narrowest'],
+  ['fewerTiles', 'F\\.start\\.tolerance\\.tiles'],
+  ['offBalance', 'F\\.start\\.tolerance\\.balance'],
   ['lines', 'F\\.start\\.tolerance\\.lines'],
   ['zones', 'F\\.zones'],
   ['minWeb', 'F\\.min web'],

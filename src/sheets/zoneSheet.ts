@@ -25,7 +25,7 @@ export const zoneSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
-const FACTS_MM = { one: 43, two: 57 };
+const FACTS_MM = { one: 30, two: 38 };
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** A line of the words over the found spaces and their type, the heads of their columns, and a line of circled numbers. */

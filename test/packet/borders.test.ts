@@ -97,7 +97,7 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
         'F-A',
       ]);
       expect(line!.off).toBe(2032 + surface.border!.depth);
-      expect(texts['layout-plan']).toMatch(/Border.*(mitred|butted)/);
+      expect(texts['layout-plan']).toMatch(/Border.*(mitered|butted)/);
       expect(texts['set-out']).toContain('Border along walls A-B, B-C, C-D, D-E, E-F, F-A');
     },
   );

@@ -115,7 +115,7 @@ describe('the printed boot room', () => {
       const printed = async (name: string) => (await readPdf(join(output, 'fernlea-boot-room', name))).pages;
       const crew = await printed('crew.pdf');
       expect(crew.length).toBeLessThanOrEqual(8);
-      expect(crew.filter(({ text }) => text.includes('Zone 1') && text.includes('Walk after'))).toHaveLength(
+      expect(crew.filter(({ text }) => text.includes('Zone 1') && text.includes('Walk from'))).toHaveLength(
         1,
       );
       const owner = await printed('owner.pdf');
