@@ -125,6 +125,7 @@ function card(context: SheetContext, surface: PacketSurface, cut: Cut, limit: Sp
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
     hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
+    offTile: isCentreOff(context, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
     spans: spansOf(drawing, CARD),
@@ -133,4 +134,10 @@ function card(context: SheetContext, surface: PacketSurface, cut: Cut, limit: Sp
     leastMm,
     drawing: drawing.svg,
   };
+}
+
+/** Whether a circle is swung from beyond the tile, where no compass stands: its template has the curve. */
+function isCentreOff({ packet }: SheetContext, cut: Cut): boolean {
+  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+  return cut.circles.some(({ centre: [x, y] }) => x < 0 || y < 0 || x > tile.length || y > tile.width);
 }
