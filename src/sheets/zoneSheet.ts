@@ -161,7 +161,7 @@ function saidMm(
   list: boolean,
 ): number {
   const { widthMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  const heading = say('sheet.layout-plan.unnamed') + (second?.say('sheet.layout-plan.unnamed') ?? '');
+  const heading = say('sheet.zone.unnamed') + (second?.say('sheet.zone.unnamed') ?? '');
   const note = [
     ...(drawing.counted ? [say('sheet.zone.names')] : []),
     ...(drawing.numbered ? [say('sheet.zone.numbers')] : []),
