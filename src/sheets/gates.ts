@@ -1,3 +1,4 @@
+import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, checkRun } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
@@ -36,11 +37,18 @@ function marked({ say }: SheetContext, gate: Gate): Gate {
 
 /** Readings that do not agree: no line is snapped by them. */
 function readingGates(context: SheetContext): Gate[] {
-  const { packet, say } = context;
-  return packet.surfaces.flatMap((surface) => {
-    const note = readAgain(context, surface).join(' ');
-    const gate = { what: say('gate.readAgain'), limit: '', found: '', note, source: '' };
-    return note === '' ? [] : [{ ...gate, state: 'open' as const }];
+  return told(context, readAgain, { what: context.say('gate.readAgain'), state: 'open' });
+}
+
+/** A gate for each floor of which there is something to say. */
+function told(
+  context: SheetContext,
+  linesOf: (context: SheetContext, surface: PacketSurface) => readonly string[],
+  gate: Pick<Gate, 'what' | 'state'>,
+): Gate[] {
+  return context.packet.surfaces.flatMap((surface) => {
+    const note = linesOf(context, surface).join(' ');
+    return note === '' ? [] : [{ ...gate, limit: '', found: '', note, source: '' }];
   });
 }
 
@@ -64,12 +72,7 @@ function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
 
 /** Walls whose taper shows: seen before a line is snapped, it can still be sent where nobody looks. */
 function taperGates(context: SheetContext): Gate[] {
-  const { packet, say } = context;
-  return packet.surfaces.flatMap((surface) => {
-    const note = taperLines(context, surface).join(' ');
-    const gate = { what: say('gate.taper'), limit: '', found: '', note, source: '' };
-    return note === '' ? [] : [{ ...gate, state: 'advice' as const }];
-  });
+  return told(context, taperLines, { what: context.say('gate.taper'), state: 'advice' });
 }
 
 /** What comes up and goes back, and the state of the base under it. */
