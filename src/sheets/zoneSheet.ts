@@ -10,6 +10,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { tileKey } from './tileKey.ts';
 import { unnamedHeight, unnamedPieces } from './unnamedPieces.ts';
+import { zoneFactsMm } from './zoneFactsMm.ts';
 import { zoneMass } from './zoneMass.ts';
 
 /** What to set in one go: its plan, its cuts to tick, its mortar, the way out, when it may be walked, and each row's space at the wall, expected and found. */
@@ -24,8 +25,7 @@ export const zoneSheet: Sheet = {
     ),
 };
 
-/** Heights in mm of what stands round the plan: facts and the rule above the ticks, more of it in two languages; a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
-const FACTS_MM = { one: 30, two: 38 };
+/** Heights in mm of what stands round the plan: a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
 const TICKS_MM = 8.2;
 const FOUND_MM = 8.2;
 /** A line of the words over the found spaces and their type, the heads of their columns, and a line of circled numbers. */
@@ -58,7 +58,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
   const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
   const fixed =
     (tiles.length > 0 ? TILE_KEY_MM : 0) +
-    FACTS_MM[context.second ? 'two' : 'one'] +
+    zoneFactsMm(context, facts(context, surface, zone), pageSpace(paper, 'portrait').widthMm) +
     tickLines(cuts, pageSpace(paper, 'portrait').widthMm) * TICKS_MM;
   const found = foundLines(context, surface, zone);
   const { drawing, bars, apart, listApart } = planBeside(
@@ -219,7 +219,7 @@ function mortarFacts(context: SheetContext, zone: Zone) {
   const { notch } = packet.spec.products.mortar;
   const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth });
   return {
-    mortar: sayFigure(context, 'mortarKg', zoneMass(packet, zone)),
+    mortar: String(sayFigure(context, 'mortarKg', zoneMass(packet, zone))),
     rate: zone.mortarBy ? say('sheet.zone.rate', { by: zone.mortarBy, kind: notch.kind, ...figures }) : '',
     batches: zone.batches,
   };

@@ -1,0 +1,51 @@
+import { textWidth } from '../drawing/index.ts';
+import type { SheetContext } from './SheetContext.ts';
+
+/** What the lines over the ticks of a zone say. */
+export interface ZoneFacts {
+  readonly set: string;
+  readonly first: string;
+  readonly last: string;
+  readonly wayOut: string;
+  readonly mortar: string;
+  readonly rate: string;
+  readonly batches: number;
+  readonly walks: readonly { readonly who: string; readonly from: string }[];
+}
+
+/** Type of the lines and of the second language on them, in points, and how much wider it is printed at most than it is set. */
+const POINTS = 11.3;
+const SECOND_POINTS = 8.5;
+const WIDER = 1.04;
+/** A line and what stands round each paragraph; a blank to fill in and a box to tick; what stands round all; in mm. */
+const MM = { line: 5.3, round: 1.2, blank: 22, box: 6, all: 2.6 } as const;
+
+/** How high the facts of a zone stand with the line under its ticks, in mm: as many lines as their words take on a page so wide. */
+export function zoneFactsMm({ say, second }: SheetContext, facts: ZoneFacts, widthMm: number): number {
+  const label = (key: string) => say(`sheet.zone.${key}`);
+  const other = (...keys: string[]) => keys.map((key) => second?.say(`sheet.zone.${key}`) ?? '').join('  ');
+  const batches = say('sheet.zone.batches', { count: facts.batches });
+  const lines = [
+    {
+      own: [label('set'), facts.set, label('first'), facts.first, label('last'), facts.last, facts.wayOut],
+      second: other('set', 'first', 'last'),
+      blank: 0,
+    },
+    {
+      own: [label('mortar'), facts.mortar, facts.rate, batches, label('water'), label('bag')],
+      second: other('mortar', 'water'),
+      blank: MM.blank,
+    },
+    {
+      own: [label('walk'), ...facts.walks.flatMap(({ who, from }) => [who, from])],
+      second: other('walk'),
+      blank: facts.walks.length * MM.box,
+    },
+    { own: [label('before')], second: other('before'), blank: 0 },
+  ];
+  const high = lines.map(({ own, second: words, blank }) => {
+    const long = textWidth(own.join(' · '), POINTS) + textWidth(words, SECOND_POINTS) + blank;
+    return Math.ceil((long * WIDER) / widthMm) * MM.line + MM.round;
+  });
+  return high.reduce((sum, one) => sum + one, MM.all);
+}
