@@ -56,10 +56,12 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
   const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
+  const said = facts(context, surface, zone);
+  const { widthMm } = pageSpace(paper, 'portrait');
   const fixed =
     (tiles.length > 0 ? TILE_KEY_MM : 0) +
-    zoneFactsMm(context, facts(context, surface, zone), pageSpace(paper, 'portrait').widthMm) +
-    tickLines(cuts, pageSpace(paper, 'portrait').widthMm) * TICKS_MM;
+    zoneFactsMm(context, said, widthMm) +
+    tickLines(cuts, widthMm) * TICKS_MM;
   const found = foundLines(context, surface, zone);
   const { drawing, bars, apart, listApart } = planBeside(
     context,
@@ -80,7 +82,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       bars: bars
         ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), ...units, say }).svg
         : '',
-      ...facts(context, surface, zone),
+      ...said,
       cuts,
       tiles,
       found,
