@@ -1,7 +1,7 @@
 import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
 import { laidEnds } from '../layout/start/laidEnds.ts';
 import { type Notation, printLength, sawDown, type Ticks } from '../measure/index.ts';
-import type { PacketSurface } from '../packet/Packet.ts';
+import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
@@ -28,9 +28,11 @@ function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Poin
 }
 
 /** The cut that a chalk line ends in at a curved wall, where the chord of the wall tells nothing; undefined at other walls. */
-function cutAtCurve(surface: PacketSurface, wall: Point, towards: Point): Ticks | undefined {
-  const { edges, pattern, joint, chalk, field, start } = surface;
-  const edge = edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+function cutAtCurve(
+  { pattern, joint, chalk, field, start }: PacketSurface,
+  edge: PacketEdge | undefined,
+  towards: Point,
+): Ticks | undefined {
   if (!edge?.arc) return undefined;
   const axis = towards[0] === 0 ? 1 : 0;
   const at = Math.round(leaves(chalk.crossing, field, towards)[axis]);
@@ -57,8 +59,7 @@ interface EndCut {
 /** A wall that leans by more than this from square, as a sine, cuts its tiles aslant: where the line ends tells no size of a cut. */
 const aslant = 0.2;
 
-function isAslant({ edges }: PacketSurface, wall: Point, towards: Point): boolean {
-  const edge = edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
   if (!edge || edge.arc) return false;
   const [dx, dy] = [edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]];
   return Math.abs(dx * towards[0] + dy * towards[1]) > aslant * Math.hypot(dx, dy);
@@ -75,8 +76,9 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
   ];
   return all.flatMap(({ of, turn, ...straight }) => {
     const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], direction(turn));
-    if (isAslant(surface, wall, direction(turn))) return [];
-    const size = cutAtCurve(surface, wall, direction(turn)) ?? straight.size;
+    const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+    if (isAslant(edge, direction(turn))) return [];
+    const size = cutAtCurve(surface, edge, direction(turn)) ?? straight.size;
     return {
       words: print.say('drawing.endCut', {
         size: printLength(sawDown(size, print.step), print),

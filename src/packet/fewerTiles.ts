@@ -1,10 +1,9 @@
-import { groupCuts } from '../cuts/groupCuts.ts';
-import { uprightPieces } from '../cuts/uprightPieces.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
-import type { Candidate, Layout, Rival } from '../layout/Layout.ts';
+import type { Layout, Rival } from '../layout/Layout.ts';
 import { layAnother } from '../layout/layAnother.ts';
 import type { Room } from '../room/Room.ts';
 import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
+import { cutsWithoutRows } from './cutsWithoutRows.ts';
 
 /**
  * The start that takes fewer tiles than the chosen one, among those that are nearly as good in all that the trade puts before tiles;
@@ -13,21 +12,19 @@ import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
 export function fewerTiles(job: Job, surface: SurfaceSpec, room: Room, layout: Layout): Rival | undefined {
   const { rivals = [], start } = layout;
   if (rivals.length === 0) return undefined;
-  const laid = (candidate: Candidate) => {
-    const other = layAnother(layout, surface, room, job.print.step, candidate);
-    return { other, cuts: { surface: surface.name, cuts: groupCuts(uprightPieces(job, other)), rows: [] } };
+  const counted = (laid: Layout) => {
+    const cuts = cutsWithoutRows(job, laid);
+    return { laid, cuts, atMost: countTilesFast(job, laid, cuts) };
   };
-  const fast = (candidate: Candidate) => {
-    const { other, cuts } = laid(candidate);
-    return countTilesFast(job, other, cuts);
-  };
-  const counted = rivals.map((rival) => ({ rival, tiles: fast(rival.chosen) }));
-  const best = counted.reduce((one, other) => (other.tiles < one.tiles ? other : one));
-  if (best.tiles >= fast(start.chosen)) return undefined;
-  const [before, after] = [start.chosen, best.rival.chosen].map((candidate) => {
-    const { other, cuts } = laid(candidate);
-    return countTiles(job, other, cuts).tiles;
-  }) as [number, number];
+  const own = counted(layout);
+  const best = rivals
+    .map((rival) => ({ rival, ...counted(layAnother(layout, surface, room, job.print.step, rival.chosen)) }))
+    .reduce((one, other) => (other.atMost < one.atMost ? other : one));
+  if (best.atMost >= own.atMost) return undefined;
+  const [before, after] = [own, best].map(({ laid, cuts }) => countTiles(job, laid, cuts).tiles) as [
+    number,
+    number,
+  ];
   if (after >= before) return undefined;
   const figures = { fewerCount: before - after, size: start.chosen.smallest };
   const reason = [...best.rival.chosen.reason, { code: 'start.fewerTiles', figures }];

@@ -1,9 +1,8 @@
-import { groupCuts } from '../cuts/groupCuts.ts';
-import { uprightPieces } from '../cuts/uprightPieces.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Start } from '../layout/Layout.ts';
 import { layAnother } from '../layout/layAnother.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
+import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
 import type { PacketChoice } from './Packet.ts';
 
@@ -23,7 +22,7 @@ function choiceOf(job: Job, stages: readonly Stages[], i: number): PacketChoice 
   const other = mostDifferent(layout.start);
   if (!other) return undefined;
   const laid = layAnother(layout, surface, room, job.print.step, other);
-  const cuts = { surface: layout.surface, cuts: groupCuts(uprightPieces(job, laid)), rows: [] };
+  const cuts = cutsWithoutRows(job, laid);
   const plans = makeTilePlans(
     job,
     stages.map((stage, at) => (at === i ? laid : stage.layout)),

@@ -1,12 +1,11 @@
 import type { Cuts } from '../cuts/Cut.ts';
-import { groupCuts } from '../cuts/groupCuts.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { uprightPieces } from '../cuts/uprightPieces.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
 import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
+import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
 import type { CurvePoint } from './Packet.ts';
 
@@ -26,7 +25,7 @@ export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): re
   if (candidates.length === 0) return [];
   const own = pointOf(job, layout, cuts, layout.start.chosen);
   const laid = candidates.map(({ candidate, laid }) => {
-    const other = { surface: layout.surface, cuts: groupCuts(uprightPieces(job, laid)), rows: [] };
+    const other = cutsWithoutRows(job, laid);
     return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
   });
   // Counting fast is hardly ever a tile off: what is far from the curve need not be counted to the last.
