@@ -20,7 +20,7 @@ import { type Spaces, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { path, text } from './text.ts';
 import { textBox } from './textBox.ts';
-import { threeFourFive } from './threeFourFive.ts';
+import { threeFourFive, threeFourFiveLines } from './threeFourFive.ts';
 import { tileAreas } from './tileAreas.ts';
 
 export interface SetOutOptions extends DrawOptions {
@@ -94,7 +94,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   };
   const doors = [...room, ...doorWords(surface, scale, say, { ...takenBy(room), paper })];
   const bare = [...doors, ...furtherLines(surface, scale, { ...takenBy(doors), paper })];
-  const lined = [...bare, ...firstName(surface, scale, taken(bare))];
+  const lined = [...bare, ...threeFourFiveLines(surface, scale), ...firstName(surface, scale, taken(bare))];
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
   const aside = (marks: readonly Mark[]): Taken => {

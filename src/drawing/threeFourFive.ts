@@ -39,7 +39,23 @@ function triangle(surface: PacketSurface): Triangle | undefined {
 
 const between = (a: Spot, b: Spot): Spot => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 
-/** The 3-4-5 check: both legs marked on the chalk lines, the diagonal drawn, each with its length. */
+/** Corners of the triangle on the paper; undefined where nothing is checked. */
+function onPaper(surface: PacketSurface, scale: Scale): readonly [Spot, Spot, Spot] | undefined {
+  const corners = surface.chalk.check.diagonal === 0 ? undefined : triangle(surface);
+  return corners?.map((point) => toPaper(scale, point)) as [Spot, Spot, Spot] | undefined;
+}
+
+/** The lines of the 3-4-5 check: both legs marked on the chalk lines, the diagonal drawn. Words keep off them. */
+export function threeFourFiveLines(surface: PacketSurface, scale: Scale): readonly Mark[] {
+  const corners = onPaper(surface, scale);
+  if (!corners) return [];
+  const [a, corner, b] = corners;
+  const tick = (at: Spot, along: number) =>
+    path([move(at, along + Math.PI / 2, 1.5), move(at, along - Math.PI / 2, 1.5)], 'thick');
+  return [tick(a, angleTo(corner, a)), tick(b, angleTo(corner, b)), path([a, b], 'thin')];
+}
+
+/** The lengths of the 3-4-5 check, each beside its line. */
 export function threeFourFive(
   surface: PacketSurface,
   scale: Scale,
@@ -47,11 +63,9 @@ export function threeFourFive(
   taken: Taken,
 ): readonly Mark[] {
   const { legs, diagonal } = surface.chalk.check;
-  const corners = triangle(surface);
-  if (diagonal === 0 || !corners) return [];
-  const [a, corner, b] = corners.map((point) => toPaper(scale, point)) as [Spot, Spot, Spot];
-  const tick = (at: Spot, along: number) =>
-    path([move(at, along + Math.PI / 2, 1.5), move(at, along - Math.PI / 2, 1.5)], 'thick');
+  const corners = onPaper(surface, scale);
+  if (!corners) return [];
+  const [a, corner, b] = corners;
   const words = (p: Spot, q: Spot, length: number, offs: readonly number[], others: readonly Mark[]) => {
     const angle = angleTo(p, q);
     const turn = Math.abs(Math.cos(angle)) < 0.3 ? 90 : 0;
@@ -68,12 +82,5 @@ export function threeFourFive(
   };
   const first = words(corner, a, legs[0], [-4, 4, -8, 8], []);
   const second = words(corner, b, legs[1], [4, -4, 8, -8], [first]);
-  return [
-    tick(a, angleTo(corner, a)),
-    tick(b, angleTo(corner, b)),
-    path([a, b], 'thin'),
-    first,
-    second,
-    words(a, b, diagonal, [0, 4, -4, 8, -8], [first, second]),
-  ];
+  return [first, second, words(a, b, diagonal, [4, -4, 8, -8], [first, second])];
 }
