@@ -36,16 +36,6 @@ export function turnPoint([x, y]: Point, turn: Turn, box: TileBox): Point {
 }
 
 /**
- * Where the origin of a tile's axes comes to lie when the tile is turned and put back: turn about the origin, then move by this.
- *
- * @example turnOffset(180, { length: 100, width: 50 }) //=> [100, 50]
- * @example turnOffset(90, { length: 100, width: 100 }) //=> [100, 0]
- */
-export function turnOffset(turn: Turn, box: TileBox): Point {
-  return turnPoint([0, 0], turn, box);
-}
-
-/**
  * Turns that bring a tile onto its own place and that it allows: quarter turns only where it is square, and of a tile that is no
  * rectangle only those after which it looks as before.
  *

@@ -1,5 +1,4 @@
 import type { Cut } from '../cuts/Cut.ts';
-import type { Turn } from '../cuts/TileBox.ts';
 import {
   type Point,
   rotateRound,
@@ -11,6 +10,7 @@ import {
 } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { OnePass } from '../tiles/onePass.ts';
+import type { TileTurn } from '../tiles/TileTurn.ts';
 import { type TileSides, tileRing } from './cutFrame.ts';
 import { deepestIn } from './deepestIn.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -32,7 +32,7 @@ const leastRoom = 1.2;
 const longestArm = 5;
 
 /** A cut turned counter-clockwise about the origin, then moved, as a plan of tiles has it. */
-export function layPiece(cut: Cut, at: Point, turn: Turn): LaidPiece {
+export function layPiece(cut: Cut, at: Point, turn: TileTurn): LaidPiece {
   const place = (point: Point) => translate(rotateRound(point, (turn * Math.PI) / 180), at);
   return {
     shape: transformShape(cut.shape, place),

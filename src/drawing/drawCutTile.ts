@@ -1,8 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
-import type { Turn } from '../cuts/TileBox.ts';
 import type { Point } from '../geometry/index.ts';
 import type { System, Ticks } from '../measure/index.ts';
 import { type OnePass, onePass } from '../tiles/onePass.ts';
+import type { TileTurn } from '../tiles/TileTurn.ts';
 import { type TileSides, tileRing } from './cutFrame.ts';
 import { type LaidPiece, laidEdges, laidShapes, laidWaste, layPiece, passMarks } from './cutTileMarks.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
@@ -20,7 +20,7 @@ import { textWidth } from './textWidth.ts';
 export interface PlannedPiece {
   readonly cut: Cut;
   readonly at: Point;
-  readonly turn: Turn;
+  readonly turn: TileTurn;
   readonly name: string;
 }
 

@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
-import type { TileBox, Turn } from '../cuts/TileBox.ts';
+import type { TileBox } from '../cuts/TileBox.ts';
 import type { Point, Ring } from '../geometry/index.ts';
+import type { TileTurn } from './TileTurn.ts';
 
 /** The pieces of one cut that are alike to the tick. */
 export interface CutClass {
@@ -9,7 +10,7 @@ export interface CutClass {
   /** Names of its pieces; with the surface in front where the job has several. */
   readonly pieces: readonly string[];
   readonly box: TileBox;
-  readonly turns: readonly Turn[];
+  readonly turns: readonly TileTurn[];
   /** The piece in the axes of its cut, its notches filled in: straight cuts across a tile free no less of it. */
   readonly ring: Ring;
   /** Area of the ring, in square ticks. */
@@ -26,7 +27,7 @@ export interface Slides {
 /** A class as it lies in a tile: turned, and moved from its own place where it slides. */
 export interface Placement {
   readonly of: CutClass;
-  readonly turn: Turn;
+  readonly turn: TileTurn;
   readonly slid: Point;
   readonly ring: Ring;
   /** How it may still be moved. */

@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/index.ts';
+import type { TileTurn } from './TileTurn.ts';
 
 /** How many tiles of one kind, and which piece comes out of which tile. */
 export interface TilePlan {
@@ -62,6 +63,6 @@ export interface CutTile {
     readonly piece: string;
     readonly cut: number;
     readonly at: Point;
-    readonly turn: 0 | 90 | 180 | 270;
+    readonly turn: TileTurn;
   }[];
 }

@@ -1,10 +1,11 @@
 import type { Cut, Cuts } from '../cuts/Cut.ts';
 import { ownPiece } from '../cuts/ownPiece.ts';
-import { type OwnPiece, type Turn, turnPiece, turnsOf } from '../cuts/TileBox.ts';
+import { type OwnPiece, type Turn, turnPiece } from '../cuts/TileBox.ts';
 import { convexHull, type Point, ringArea } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import type { CutClass, Slides } from './CutClass.ts';
+import { tileTurns } from './TileTurn.ts';
 
 /** The cuts of one kind of tile over all surfaces, parted by what their pieces exactly are in the axes of the cut. */
 export function cutClasses(tile: TileSpec, layouts: readonly Layout[], cutsOf: readonly Cuts[]): CutClass[] {
@@ -27,7 +28,7 @@ export function cutClasses(tile: TileSpec, layouts: readonly Layout[], cutsOf: r
   });
   return alike.map(({ cut, own, pieces }, id): CutClass => {
     const ring = convexHull(own.shape.outer);
-    const turns = turnsOf(tile.turns, own.box);
+    const turns = tileTurns(tile.turns, own.box);
     return {
       id,
       cut,

@@ -2,6 +2,7 @@ import type { TileBox } from '../cuts/TileBox.ts';
 import { clipConvex, narrowness, type Point, type Ring, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Placement } from './CutClass.ts';
+import { ringOfBox } from './ringOfBox.ts';
 
 /** What the saw and the setter keep to in a tile. */
 export interface Sawing {
@@ -71,6 +72,5 @@ function leftBeyond(from: Point, to: Point, box: TileBox, kerf: Ticks): number {
     from[1] + along * uy - out * ux,
   ];
   const beyond = [at(-far, kerf), at(-far, far), at(far, far), at(far, kerf)];
-  const tile: Ring = box.ring ?? [[0, 0], [box.length, 0], [box.length, box.width], [0, box.width]]; // biome-ignore format: a ring on a line
-  return Math.max(0, ...clipConvex(tile, beyond).map(narrowness));
+  return Math.max(0, ...clipConvex(ringOfBox(box), beyond).map(narrowness));
 }

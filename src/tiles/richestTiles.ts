@@ -123,7 +123,7 @@ function richestFrom(
 
 /** No choices from here on add more: one a corner of the tile, others as their area lets them; nor more than the area could. */
 function couldAdd(choices: readonly Choice[], from: number, room: number): number {
-  const corner = [0, 0, 0, 0];
+  const corner = [0, 0, 0, 0, 0, 0, 0, 0];
   let [loose, dense] = [0, 0];
   for (let i = from; i < choices.length; i++) {
     const { one, at } = choices[i]!;
@@ -133,5 +133,5 @@ function couldAdd(choices: readonly Choice[], from: number, room: number): numbe
     if (lowest < 0) loose = Math.max(loose, one.most / one.need);
     else corner[lowest] = Math.max(corner[lowest]!, one.most);
   }
-  return Math.min(dense * room, corner[0]! + corner[1]! + corner[2]! + corner[3]! + loose * room);
+  return Math.min(dense * room, corner.reduce((sum, one) => sum + one, 0) + loose * room);
 }

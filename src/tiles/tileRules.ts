@@ -1,9 +1,10 @@
-import { distanceShapes, type Point, ringLength, side } from '../geometry/index.ts';
+import { distanceShapes, type Point, ringArea, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutClass, Placement } from './CutClass.ts';
 import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
 import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
+import { ringOfBox } from './ringOfBox.ts';
 import { settleTile } from './settleTile.ts';
 import { slidesClear } from './slidesClear.ts';
 
@@ -34,6 +35,7 @@ export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRul
   // Pieces a kerf apart do not overlap when each is grown by half of it, nor leave the tile grown by as much.
   const grown = (area: number, around: number) => area + around * half + Math.PI * half * half;
   const box = classes[0]?.box ?? { length: 0, width: 0 };
+  const tile = ringOfBox(box);
   const ways = classes.map(placementsOf);
   const enough = enoughLeft(ways, sawing);
   const settle = (placements: readonly Placement[]) => settleTile(placements, { kerf, enough });
@@ -54,7 +56,7 @@ export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRul
     classes,
     ways,
     needs: classes.map(({ area, ring }) => grown(area, ringLength(ring))),
-    room: grown(box.length * box.width, 2 * (box.length + box.width)),
+    room: grown(Math.abs(ringArea(tile)), ringLength(tile)),
     settle,
     partsTwo: (a, b) => apart(a, b) === 'sawn',
     partsAll: (placements) => settle(placements) !== undefined,
@@ -83,6 +85,9 @@ function apartAs(distance: number, kerf: Ticks): Apart {
   return distance >= kerf - ROUNDED ? 'perhaps' : 'never';
 }
 
+/** Sixths and eighths of a full turn are whole steps of this many. */
+const TURNS = 24;
+
 /** Keeps the answers for two classes and the turn between them: turning both alike changes nothing. */
 function keptByTurn(
   count: number,
@@ -91,9 +96,9 @@ function keptByTurn(
   const answers: readonly Apart[] = ['never', 'perhaps', 'sawn'];
   const rows: (Uint8Array | undefined)[] = [];
   return (a, b) => {
-    rows[a.of.id] ??= new Uint8Array(4 * count);
+    rows[a.of.id] ??= new Uint8Array(TURNS * count);
     const row = rows[a.of.id]!;
-    const at = 4 * b.of.id + ((b.turn - a.turn + 360) % 360) / 90;
+    const at = TURNS * b.of.id + ((b.turn - a.turn + 360) % 360) / (360 / TURNS);
     if (row[at] === 0) row[at] = 1 + answers.indexOf(ask(a, b));
     return answers[row[at]! - 1]!;
   };

@@ -13,6 +13,7 @@ export const FAMILIES: Readonly<
   'third plank': { pattern: bond(3), tiles: [[24, 6], [48, 8], [36, 6]] }, // biome-ignore format: a family on a line
   herringbone: { pattern: { name: 'herringbone' }, tiles: [[24, 12], [18, 6], [12, 4]] }, // biome-ignore format: a family on a line
   diagonal: { pattern: { name: 'straight', turnedDeg: 45 }, tiles: [[12, 12], [13, 13], [18, 18]] }, // biome-ignore format: a family on a line
+  hexagon: { pattern: { name: 'hexagon' }, tiles: [[8, 8], [12, 12], [14, 14]] }, // biome-ignore format: a family on a line
 };
 
 function bond(denominator: number): Partial<PatternSpec> {
@@ -54,7 +55,12 @@ export function familyRoom(family: string, seed: number, largest = 200): { job: 
   const surface = surfaceOf(corners, { pattern, obstacles: kind === 4 ? [column] : [] });
   const [length, width] = tiles[below(tiles.length)]!;
   const turns = seed % 7 === 3 ? 'half' : seed % 7 === 5 ? 'none' : 'any';
-  const tile = { length: inch(length - 1 / 8), width: inch(width - 1 / 8), turns } as const;
+  const flats = inch(length - 1 / 8);
+  const sides =
+    pattern.name === 'hexagon'
+      ? { length: flats, width: Math.round((flats * 2) / Math.sqrt(3)), shape: { kind: 'hexagon' as const } }
+      : { length: flats, width: inch(width - 1 / 8) };
+  const tile = { ...sides, turns } as const;
   const offcuts = { plan: 'fewestTiles', narrowest: inch(1) } as const;
   return { job: testJob({ joint: inch(1 / 8), surfaces: [surface], offcuts }, tile), surface };
 }

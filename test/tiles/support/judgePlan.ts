@@ -4,6 +4,7 @@ import {
   distancePointSegment,
   distanceShapes,
   type Point,
+  pointInRing,
   type Ring,
   type Shape,
 } from '../../../src/geometry/index.ts';
@@ -46,23 +47,24 @@ export function judgePlan(
       return {
         piece,
         size: sizeOf(own),
+        outline: outlineOf(own),
         slanted: own.fullTile.length > 4,
         shape,
         own: own.shape.outer.map((point) => toTile(point, own)),
         // How the tile is turned from where it lies in the room: what its grain or arrow goes by.
         turned: (turn - turnsBack(own, cutOf.get(cut)!) + 360) % 360,
         shown: cutOf.get(cut)!.shape.outer.map((point): Point => {
-          const [x, y] = spun(point, turn / 90);
+          const [x, y] = turnedBy(point, turn);
           return [x + at[0], y + at[1]];
         }),
       };
     });
     return [
-      ...laid.flatMap(({ piece, size, shape, own }) =>
-        sidesHeld(own, shape.outer, size) ? [] : [`a joint edge of ${piece} is sawn`],
+      ...laid.flatMap(({ piece, outline, shape, own }) =>
+        sidesHeld(own, shape.outer, outline) ? [] : [`a joint edge of ${piece} is sawn`],
       ),
-      ...laid.flatMap(({ piece, turned, size }) =>
-        mayTurn(turned, turns, size) ? [] : [`${piece} is turned by ${turned}`],
+      ...laid.flatMap(({ piece, turned, outline }) =>
+        mayTurn(turned, turns, outline) ? [] : [`${piece} is turned by ${turned}`],
       ),
       ...laid.flatMap(({ piece, shape, shown, slanted }) =>
         alike(shape.outer, shown, step + 8, slanted ? 2 : 1)
@@ -71,7 +73,7 @@ export function judgePlan(
       ),
       ...laid.flatMap((a) =>
         laid.flatMap((b) =>
-          a === b || keptOffcut(sawLines(a.shape.outer, a.size, kerf), b.shape.outer, { kerf, narrowest })
+          a === b || keptOffcut(sawLines(a.shape.outer, a.outline, kerf), b.shape.outer, { kerf, narrowest })
             ? []
             : [`the offcut for ${b.piece} beside ${a.piece} is not kept`],
         ),
@@ -82,7 +84,9 @@ export function judgePlan(
       )
         ? []
         : [`no saw parts ${tile}`]),
-      ...laid.flatMap(({ piece, size, shape }) => (inside(shape, size) ? [] : [`${piece} leaves ${tile}`])),
+      ...laid.flatMap(({ piece, outline, shape }) =>
+        inside(shape, outline) ? [] : [`${piece} leaves ${tile}`],
+      ),
       ...laid.flatMap((a, i) =>
         laid
           .slice(i + 1)
@@ -108,7 +112,7 @@ function lay(piece: Piece, cut: Cut, at: Point, turn: number): Shape {
   const place = (point: Point): Point => {
     const own = toTile(point, piece);
     const upright = spun([own[0] - length / 2, own[1] - width / 2], (4 - back / 90) % 4);
-    const turned = spun([upright[0] + length / 2, upright[1] + width / 2], turn / 90);
+    const turned = turnedBy([upright[0] + length / 2, upright[1] + width / 2], turn);
     return [turned[0] + at[0], turned[1] + at[1]];
   };
   return { outer: piece.shape.outer.map(place), holes: piece.shape.holes.map((hole) => hole.map(place)) };
@@ -118,9 +122,31 @@ function turnsBack(piece: Piece, cut: Cut): number {
   return cut.turns![cut.pieces.indexOf(piece.id)]!;
 }
 
-function mayTurn(turned: number, turns: TileSpec['turns'], [length, width]: Point): boolean {
-  if (turns === 'none') return turned === 0;
-  return turned % 180 === 0 || (turns === 'any' && length === width);
+/** The tile's own outline in its own axes. */
+export function outlineOf(piece: Piece): Ring {
+  return piece.fullTile.map((corner) => toTile(corner, piece));
+}
+
+/** Corners of a tile that is no rectangle are rounded to ticks, and once more when it is turned. */
+const roundedBy = (outline: Ring): number => (outline.length === 4 && isUpright(outline) ? 1 : 3);
+
+const isUpright = (outline: Ring): boolean =>
+  outline.every(([x, y], i) => {
+    const [nx, ny] = outline[(i + 1) % outline.length]!;
+    return Math.min(Math.abs(nx - x), Math.abs(ny - y)) <= 1;
+  });
+
+/** Whether a tile that is turned about its middle lies on itself, and may be turned so. */
+export function mayTurn(turned: number, turns: TileSpec['turns'], outline: Ring): boolean {
+  if (turned === 0) return true;
+  if (turns === 'none' || (turns === 'half' && turned !== 180)) return false;
+  const xs = outline.map(([x]) => x);
+  const ys = outline.map(([, y]) => y);
+  const middle: Point = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+  return outline.every(([x, y]) => {
+    const [u, v] = turnedBy([x - middle[0], y - middle[1]], turned);
+    return outline.some(([p, q]) => Math.hypot(u + middle[0] - p, v + middle[1] - q) <= roundedBy(outline));
+  });
 }
 
 /**
@@ -140,15 +166,15 @@ function alike(one: Ring, other: Ring, most: number, tip: 1 | 2): boolean {
 }
 
 /** Whether every edge of 1/64 in or more that lies on the tile's side where the piece is laid lies on one where it is sawn. */
-function sidesHeld(own: Ring, laid: Ring, size: Point): boolean {
-  const onSide = (a: Point, b: Point) =>
-    [0, 1].some((axis) =>
-      [0, size[axis]!].some((at) => Math.abs(a[axis]! - at) <= 1 && Math.abs(b[axis]! - at) <= 1),
-    );
+function sidesHeld(own: Ring, laid: Ring, outline: Ring): boolean {
   const next = (ring: Ring, i: number) => ring[(i + 1) % ring.length]!;
+  const onSide = (most: number, ...ends: readonly Point[]) =>
+    outline.some((from, i) => ends.every((end) => distancePointSegment(end, from, next(outline, i)) <= most));
   return own.every(
     (from, i) =>
-      !isEdge(from, next(own, i)) || !onSide(from, next(own, i)) || onSide(laid[i]!, next(laid, i)),
+      !isEdge(from, next(own, i)) ||
+      !onSide(1, from, next(own, i)) ||
+      onSide(roundedBy(outline), laid[i]!, next(laid, i)),
   );
 }
 
@@ -212,9 +238,23 @@ export function spun([x, y]: Point, quarters: number): Point {
   return point;
 }
 
-function inside(shape: Shape, [length, width]: Point): boolean {
+function inside(shape: Shape, outline: Ring): boolean {
   // A corner where the wall crosses a joint is rounded to ticks, and so may lie one off.
-  return shape.outer.every(([x, y]) => x >= -1 && y >= -1 && x <= length + 1 && y <= width + 1);
+  return shape.outer.every(
+    (point) =>
+      pointInRing(point, outline) ||
+      outline.some(
+        (from, i) =>
+          distancePointSegment(point, from, outline[(i + 1) % outline.length]!) <= roundedBy(outline),
+      ),
+  );
+}
+
+/** A point turned counter-clockwise about the origin by some degrees; quarter turns are exact. */
+export function turnedBy([x, y]: Point, degrees: number): Point {
+  if (degrees % 90 === 0) return spun([x, y], degrees / 90);
+  const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  return [x * cos - y * sin, x * sin + y * cos];
 }
 
 export function sizeOf({ fullTile, quarter, slantDeg = 0 }: Piece): Point {

@@ -7,8 +7,7 @@ export interface SawLine {
 }
 
 /** The saw lines along the edges of a piece, each with what is left of its tile beyond the blade. */
-export function sawLines(piece: Ring, [length, width]: Point, kerf: number): readonly SawLine[] {
-  const tile: Ring = [[0, 0], [length, 0], [length, width], [0, width]]; // biome-ignore format: a ring on a line
+export function sawLines(piece: Ring, tile: Ring, kerf: number): readonly SawLine[] {
   const hull = convexHull(piece);
   return hull.map(([x, y], i) => {
     const [nx, ny] = hull[(i + 1) % hull.length]!;

@@ -1,7 +1,6 @@
 import { convexHull, distanceShapes, type Point, type Ring } from '../../../src/geometry/index.ts';
-import type { TileSpec } from '../../../src/job/Job.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
-import { isEdge, type Rules, sizeOf, toTile } from './judgePlan.ts';
+import { isEdge, mayTurn, outlineOf, type Rules, sizeOf, toTile, turnedBy } from './judgePlan.ts';
 import { keptOffcut, type SawLine, sawLines } from './keptOffcut.ts';
 
 /** Cut pieces of a floor that are the same in their tiles, and every set of them that lies in one tile with the kerf between. */
@@ -21,18 +20,23 @@ export function tilesByForce(
   layout: Layout,
   { kerf, narrowest, turns }: Pick<Rules, 'kerf' | 'narrowest' | 'turns'>,
 ): ForcedTiles {
-  const kinds = new Map<string, { ring: Ring; size: Point; names: string[] }>();
+  const kinds = new Map<string, { ring: Ring; size: Point; outline: Ring; names: string[] }>();
   for (const piece of layout.pieces.filter(({ whole }) => !whole)) {
     const ring = piece.shape.outer.map((point) => toTile(point, piece));
-    const kind = kinds.get(JSON.stringify(ring)) ?? { ring, size: sizeOf(piece), names: [] };
+    const kind = kinds.get(JSON.stringify(ring)) ?? {
+      ring,
+      size: sizeOf(piece),
+      outline: outlineOf(piece),
+      names: [],
+    };
     kinds.set(JSON.stringify(ring), { ...kind, names: [...kind.names, piece.id] });
   }
   const all = [...kinds.values()];
-  const lying = all.map(({ ring, size }, kind) =>
-    quartersOf(turns, size).map((quarter) =>
-      slid(ring, size).map((at): Lying => {
-        const lies = convexHull(at.map((point) => turned(point, quarter, size)));
-        return { kind, ring: lies, lines: sawLines(lies, size, kerf) };
+  const lying = all.map(({ ring, size, outline }, kind) =>
+    DEGREES.filter((degrees) => mayTurn(degrees, turns, outline)).map((degrees) =>
+      slid(ring, size, outline).map((at): Lying => {
+        const lies = convexHull(at.map((point) => turned(point, degrees, size)));
+        return { kind, ring: lies, lines: sawLines(lies, outline, kerf) };
       }),
     ),
   );
@@ -64,17 +68,17 @@ export function tilesByForce(
   return { alike: all.map(({ names }) => names), sets: [...sets.values()] };
 }
 
-function quartersOf(turns: TileSpec['turns'], [length, width]: Point): readonly number[] {
-  if (turns === 'none') return [0];
-  return turns === 'any' && length === width ? [0, 1, 2, 3] : [0, 2];
+/** Turns that bring a square, a hexagon or an octagon onto its own place. */
+const DEGREES = [0, 45, 60, 90, 120, 135, 180, 225, 240, 270, 300, 315];
+
+function turned([x, y]: Point, degrees: number, [length, width]: Point): Point {
+  const [u, v] = turnedBy([x - length / 2, y - width / 2], degrees);
+  return [u + length / 2, v + width / 2];
 }
 
-function turned([x, y]: Point, quarters: number, [length, width]: Point): Point {
-  if (quarters === 2) return [length - x, width - y];
-  return quarters === 0 ? [x, y] : quarters === 1 ? [width - y, x] : [y, length - x];
-}
-
-function slid(ring: Ring, size: Point): Ring[] {
+/** In a tile that is no rectangle a piece is tried at its own place only. */
+function slid(ring: Ring, size: Point, outline: Ring): Ring[] {
+  if (outline.length > 4) return [[...ring]];
   const on = (axis: 0 | 1) =>
     ring.some((point, i) => {
       const next = ring[(i + 1) % ring.length]!;
