@@ -1,6 +1,6 @@
 import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
 import { laidEnds } from '../layout/start/laidEnds.ts';
-import { type Notation, printLength, sawDown, type Ticks } from '../measure/index.ts';
+import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
@@ -79,11 +79,9 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
     if (isAslant(edge, direction(turn))) return [];
     const size = cutAtCurve(surface, edge, direction(turn)) ?? straight.size;
+    const { saw, percent } = sawShare(size, of, print.step);
     return {
-      words: print.say('drawing.endCut', {
-        size: printLength(sawDown(size, print.step), print),
-        percent: Math.round((100 * size) / of),
-      }),
+      words: print.say('drawing.endCut', { size: printLength(saw, print), percent }),
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };

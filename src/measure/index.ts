@@ -24,5 +24,6 @@ export * from './readTemperature.ts';
 export * from './readTime.ts';
 export * from './readVolume.ts';
 export * from './saw.ts';
+export * from './sawShare.ts';
 export * from './spread.ts';
 export * from './Ticks.ts';

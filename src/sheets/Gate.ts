@@ -14,6 +14,8 @@ export interface Gate {
   readonly held?: string;
   /** Whether it passes, in words, where a figure was held against another, or where it fails. */
   readonly mark?: string;
+  /** Whether whoever wants it so all the same may sign for it. */
+  readonly signed?: boolean;
   /** What to do, or what would pass. */
   readonly note: string;
   readonly source: string;

@@ -5,6 +5,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { smallestShare } from './smallestShare.ts';
 import { startLine } from './startLine.ts';
 import { startToKeep } from './startToKeep.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
@@ -77,7 +78,8 @@ function isAlike(one: Candidate, other: Candidate): boolean {
 }
 
 function candidateRow(context: SheetContext, surface: PacketSurface, role: string, one: Candidate) {
-  const { say, length, longLength, number, packet } = context;
+  const { say, length, longLength, packet } = context;
+  const { size, percent } = smallestShare(context, one);
   const sawn = (size: Ticks) => length(sawDown(size, packet.spec.print.step));
   const [left, right] = one.ends.along;
   const [near, far] = one.ends.across;
@@ -88,7 +90,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
       say(code, surfaceFigures(context, surface, figures)),
     ),
     pieces: `${one.pieces} = ${one.whole} + ${one.cut}`,
-    smallest: `${sawn(one.smallest)} · ${number(one.smallestShare * 100, 0)} %`,
+    smallest: `${size} · ${percent} %`,
     underHalf: one.underHalf,
     nearFull: one.nearFull,
     cutInside: one.hardCuts,

@@ -7,6 +7,7 @@ import { forOwner } from './forOwner.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
+import { smallestShare } from './smallestShare.ts';
 
 /** Which of two layouts does the owner want? The chosen one and the one that differs most, side by side, in words that need no trade. */
 export const choiceSheet: Sheet = {
@@ -84,7 +85,7 @@ function isBetter(one: Candidate, than: Candidate): boolean {
 
 /** One line of figures a question, the first for the layout on the left. */
 function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other: Offer) {
-  const { say, number } = context;
+  const { say } = context;
   const both = (code: string, tell: (offer: Offer) => string, figures = {}) => ({
     name: say(`sheet.choice-sheet.${code}`, figures),
     values: [tell(own), tell(other)],
@@ -100,12 +101,7 @@ function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other
     return [line('near'), line('far')];
   });
   return [
-    both('narrowest', ({ candidate }) =>
-      say('sheet.choice-sheet.narrow', {
-        size: size(context, candidate.smallest),
-        percent: number(candidate.smallestShare * 100, 0),
-      }),
-    ),
+    both('narrowest', ({ candidate }) => say('sheet.choice-sheet.narrow', smallestShare(context, candidate))),
     both('small', ({ candidate }) => String(candidate.underHalf)),
     both('cut', ({ pieces }) => {
       const cut = pieces.filter(({ whole }) => !whole).length;

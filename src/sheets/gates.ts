@@ -28,11 +28,13 @@ export function gates(context: SheetContext): readonly Gate[] {
   return all.map((gate) => marked(context, gate));
 }
 
-/** The same gate with its result in words: where a figure is held against a limit, and where it fails. */
+/** The same gate with its result in words, where a figure is held against a limit and where it fails, and what may be signed for. */
 function marked({ say }: SheetContext, gate: Gate): Gate {
   const compared = gate.limit !== '' && gate.found !== '' && gate.state !== 'open';
   if (gate.stop || !(compared || gate.state === 'fail')) return gate;
-  return { ...gate, mark: say(gate.state === 'pass' ? 'limit.pass' : 'limit.fail') };
+  return gate.state === 'pass'
+    ? { ...gate, mark: say('limit.pass') }
+    : { ...gate, mark: say('limit.fail'), signed: true };
 }
 
 /** Readings that do not agree: no line is snapped by them. */

@@ -10,11 +10,17 @@ const LAST_TILES = 15;
 
 type TileLine = ReturnType<typeof tileLine>;
 
-/** What is sawn of each tile, tile by tile as they are first needed, under the zone of the first piece; the largest piece first. */
+/**
+ * What is sawn of each tile, tile by tile as they are first needed, whatever kind they are, under the zone of the first piece; the
+ * largest piece first.
+ */
 export function sawnByTile(context: SheetContext) {
   const zoneOf = zonesOf(context);
+  const place = new Map([...zoneOf.keys()].map((piece, i) => [piece, i]));
+  const needed = ({ pieces }: CutTile) => Math.min(...pieces.map(({ piece }) => place.get(piece)!));
   const tiles = Object.values(context.packet.tiles)
     .flatMap(({ from }) => from)
+    .sort((a, b) => needed(a) - needed(b))
     .map((one) => tileLine(context, one, zoneOf));
   const numbers = [...new Set(tiles.map(({ zone }) => zone))].sort((a, b) => a - b);
   const zones = numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
@@ -39,7 +45,7 @@ export function sharesTiles({ packet }: SheetContext): boolean {
   return Object.values(packet.tiles).some(({ from }) => from.some(({ pieces }) => pieces.length > 1));
 }
 
-/** The zone of each piece by its name in the plans of tiles. */
+/** The zone of each piece by its name in the plans of tiles, the pieces as they are set. */
 function zonesOf({ packet: { surfaces } }: SheetContext): ReadonlyMap<string, number> {
   const named = (surface: string, id: string) => (surfaces.length > 1 ? `${surface}:${id}` : id);
   return new Map(

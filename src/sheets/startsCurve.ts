@@ -1,9 +1,9 @@
 import { drawChoice, type Space } from '../drawing/index.ts';
-import { sawDown } from '../measure/index.ts';
 import type { CurvePoint, PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { smallestShare } from './smallestShare.ts';
 import { startAsWish } from './startAsWish.ts';
 import { startLine } from './startLine.ts';
 
@@ -59,19 +59,14 @@ function curvePage(
 }
 
 /** One line of figures each, the chosen start first. */
-function rowsOf({ packet, say, length, longLength, number }: SheetContext, curve: readonly CurvePoint[]) {
-  const { step } = packet.spec.print;
+function rowsOf(context: SheetContext, curve: readonly CurvePoint[]) {
+  const { say, longLength } = context;
   const row = (code: string, tell: (point: CurvePoint) => string) => ({
     name: say(`sheet.starts-curve.${code}`),
     values: curve.map(tell),
   });
   return [
-    row('narrowest', ({ candidate: { smallest, smallestShare } }) =>
-      say('sheet.starts-curve.narrow', {
-        size: length(sawDown(smallest, step)),
-        percent: number(smallestShare * 100, 0),
-      }),
-    ),
+    row('narrowest', ({ candidate }) => say('sheet.starts-curve.narrow', smallestShare(context, candidate))),
     row('tiles', ({ tiles, bound }) =>
       say('sheet.starts-curve.proved', { tiles, bound, gap: tiles - bound }),
     ),

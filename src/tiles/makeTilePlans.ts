@@ -32,8 +32,6 @@ export function makeTilePlans(
   const names = layouts.flatMap(({ surface }, i) =>
     setIn[i]!.map((id) => (layouts.length > 1 ? `${surface}:${id}` : id)),
   );
-  // Of several tiles those that are sawn are numbered on, so that no two have one name.
-  let sawn = 0;
   const plans = job.tiles.flatMap((tile) => {
     const whole = layouts.reduce(
       (sum, { pieces }) => sum + pieces.filter((piece) => piece.whole && piece.tile === tile.key).length,
@@ -41,11 +39,19 @@ export function makeTilePlans(
     );
     const classes = cutClasses(tile, layouts, cutsOf);
     if (whole + classes.length === 0) return [];
-    const plan = planOf(job, tile, whole, classes, { names, before: sawn });
-    sawn += plan.from.length;
-    return [[tile.key, plan] as const];
+    return [planOf(job, tile, whole, classes, names)];
   });
-  return Object.fromEntries(plans);
+  const named = nameTiles(
+    plans.map(({ tiles }) => tiles),
+    names,
+  );
+  return Object.fromEntries(plans.map(({ plan }, i) => [plan.tile, { ...plan, from: named[i]! }]));
+}
+
+/** What is planned for one kind of tile: its tiles have no number yet. */
+interface Unnamed {
+  readonly plan: Omit<TilePlan, 'from'>;
+  readonly tiles: readonly ServedTile[];
 }
 
 function planOf(
@@ -53,15 +59,15 @@ function planOf(
   tile: TileSpec,
   whole: number,
   classes: readonly CutClass[],
-  { names, before }: { readonly names: readonly string[]; readonly before: number },
-): TilePlan {
+  names: readonly string[],
+): Unnamed {
   const cut = classes.reduce((sum, { pieces }) => sum + pieces.length, 0);
   const { fewest, plans, tiles } = plansOf(job, whole, classes, names);
   const needed = whole + tiles.length;
   const extra = extraOf(job, classes, whole + cut);
   const buy = Math.max(0, needed + extra.breakage + extra.spare + extra.keep - tile.onHand);
   const bound = whole + fewest.proof.bound;
-  return {
+  const plan = {
     tile: tile.key,
     whole,
     cut,
@@ -69,7 +75,6 @@ function planOf(
     bound,
     proved: bound === needed,
     prices: tilePrices(classes, fewest.proof),
-    from: nameTiles(tiles, before),
     pile: pileIn(tiles),
     plans,
     ...extra,
@@ -77,6 +82,7 @@ function planOf(
     buy,
     ...boxesOf(tile, buy),
   };
+  return { plan, tiles };
 }
 
 const pileIn = (tiles: readonly ServedTile[]) => pileOf(tiles.map((slots) => slots.map(({ when }) => when)));

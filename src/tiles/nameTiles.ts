@@ -1,17 +1,34 @@
-import type { ServedTile } from './ServedTile.ts';
+import type { ServedTile, Slot } from './ServedTile.ts';
 import type { CutTile } from './TilePlan.ts';
 import { turnedBy } from './TileTurn.ts';
 
-/** Numbers the tiles in the order in which they are first needed, on from `before`, and names their pieces. */
-export function nameTiles(tiles: readonly ServedTile[], before = 0): CutTile[] {
-  const first = (slots: ServedTile) => Math.min(...slots.map(({ when }) => when));
-  return [...tiles]
-    .sort((a, b) => first(a) - first(b))
-    .map((slots, i) => ({
-      tile: `T${before + i + 1}`,
-      pieces: slots.map(({ at: { of, turn, slid }, which }) => {
-        const [x, y] = turnedBy(turn, of.box);
-        return { piece: of.pieces[which]!, cut: of.cut.number, at: [x + slid[0], y + slid[1]], turn };
-      }),
-    }));
+/**
+ * Numbers the tiles that are sawn in the order in which they are first needed, all kinds together, and names their pieces.
+ *
+ * @param kinds the tiles of each kind, in any order.
+ * @param names all pieces as they are set; those not among them come after.
+ * @returns the tiles of each kind by their number.
+ */
+export function nameTiles(kinds: readonly (readonly ServedTile[])[], names: readonly string[]): CutTile[][] {
+  const place = new Map(names.map((name, i) => [name, i]));
+  const needed = (slots: ServedTile) =>
+    Math.min(...slots.map((slot) => place.get(pieceOf(slot)) ?? names.length));
+  const sorted = kinds
+    .flatMap((tiles, kind) => tiles.map((slots) => ({ kind, slots, at: needed(slots) })))
+    .sort((a, b) => a.at - b.at)
+    .map((one, i) => ({ ...one, name: `T${i + 1}` }));
+  return kinds.map((_, kind) =>
+    sorted.filter((one) => one.kind === kind).map(({ name, slots }) => cutTile(name, slots)),
+  );
+}
+
+const pieceOf = ({ at: { of }, which }: Slot) => of.pieces[which]!;
+
+function cutTile(tile: string, slots: ServedTile): CutTile {
+  const pieces = slots.map((slot) => {
+    const { of, turn, slid } = slot.at;
+    const [x, y] = turnedBy(turn, of.box);
+    return { piece: pieceOf(slot), cut: of.cut.number, at: [x + slid[0], y + slid[1]] as const, turn };
+  });
+  return { tile, pieces };
 }

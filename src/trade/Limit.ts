@@ -21,6 +21,6 @@ export interface Limit {
   /** Surface and tile the rule was held against, where it is about one of them. */
   readonly surface?: string;
   readonly tile?: string;
-  /** True where the trade advises and does not forbid: a failure warns and needs no signature. */
+  /** True where the trade advises and does not forbid: a failure warns, and whoever wants it so may sign. */
   readonly advice?: boolean;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/job/Job.ts';
 import { makeLimits } from '../../src/materials/makeLimits.ts';
-import { feet, inches, type Limit, millimetres } from '../../src/trade/index.ts';
+import { feet, inches, type Limit, millimetres, trowelFor } from '../../src/trade/index.ts';
 import { FLOOR, fieldLayout, JOB, squareFeet, withFloor, withTile } from './plainJob.ts';
 
 const limits = (job: Job, layout = squareFeet(50, job.joint)) => makeLimits(job, [layout]);
@@ -65,6 +65,22 @@ describe('joint, bow and flatness of any pattern', () => {
     const found = rule(limits(withTile({ spread: inches(1 / 16) })), 'joint.spread');
     expect(found).toMatchObject({ pass: false, wouldPass: { figures: { joint: inches(3 / 16) } } });
   });
+
+  // A shop sells the same trowel by the quarter inch or by 6 mm; the sheet of either is good for the same tile.
+  test.each([3, 7, 12, 24])(
+    'the usual trowel of a %i in tile passes in both units, whichever is printed',
+    (side) => {
+      const tile = { length: inches(side), width: inches(side) };
+      for (const sold of ['inches', 'mm'] as const)
+        for (const system of ['inches', 'mm'] as const) {
+          const notch = trowelFor(inches(side), sold);
+          const products = { ...JOB.products, mortar: { ...JOB.products.mortar, notch } };
+          const job = { ...withTile(tile), products, print: { ...JOB.print, system } };
+          const found = rule(limits(job), 'trowel')!;
+          expect(found, `${sold} ${system}`).toMatchObject({ pass: true, found: found.limit });
+        }
+    },
+  );
 
   test('each flatness reading is held against its own span', () => {
     const flatness = [

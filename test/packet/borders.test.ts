@@ -46,6 +46,9 @@ const floors = [
   return [job.title, { job, packet, texts: sheetTexts(packet) }] as const;
 });
 
+/** Of a tile by its name. */
+const numberOf = (tile: string) => Number(tile.slice(1));
+
 describe.each(floors)('a %s', (_, { job, packet, texts }) => {
   const surface = packet.surfaces[0]!;
 
@@ -62,7 +65,12 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
 
   test('has a name for each tile that is sawn, whatever its kind', () => {
     const names = Object.values(packet.tiles).flatMap(({ from }) => from.map(({ tile }) => tile));
-    expect(names).toEqual(names.map((_, i) => `T${i + 1}`));
+    const inTurn = names.map(numberOf).sort((a, b) => a - b);
+    expect(inTurn).toEqual(names.map((_, i) => i + 1));
+    for (const { from } of Object.values(packet.tiles)) {
+      const own = from.map(({ tile }) => numberOf(tile));
+      expect(own).toEqual([...own].sort((a, b) => a - b));
+    }
   });
 
   // Arithmetic: what no piece covers, as deep as the tile; the field's own joints go by its repeat.

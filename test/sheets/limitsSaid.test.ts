@@ -11,6 +11,7 @@ interface Gate {
   readonly found: string;
   readonly state: string;
   readonly mark?: string;
+  readonly signed?: boolean;
   readonly note: string;
   readonly held?: string;
 }
@@ -59,6 +60,23 @@ describe('a limit', () => {
     const bed = words.say('en')('limit.trowel');
     const one = gatesOf(demos.find(({ slug }) => slug === 'linden-entry')!).find(({ what }) => what === bed)!;
     expect(one).toMatchObject({ state: 'advice', mark: 'FAILS LIMIT', bound: 'At least' });
+  });
+
+  test.each([...demos, ...metric])(
+    'has a line to agree to it where its figure fails, and only there: $slug',
+    (made) => {
+      const say = words.say(made.sheets.find(({ template }) => template === 'job-sheet')!.lang);
+      for (const { mark, signed = false } of gatesOf(made)) expect(signed).toBe(mark === say('limit.fail'));
+    },
+  );
+
+  test('that passes as the job is printed in inches passes printed in millimeters', () => {
+    const failing = (made: (typeof demos)[number]) =>
+      new Set(made.packet.limits.filter(({ pass }) => !pass).map(({ rule }) => rule));
+    for (const made of metric) {
+      const own = demos.find(({ slug }) => slug === made.slug)!;
+      expect(failing(made), made.slug).toEqual(failing(own));
+    }
   });
 
   test('is named with its tile where the job has more than one', () => {

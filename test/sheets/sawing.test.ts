@@ -114,10 +114,25 @@ describe.each(demos)('what $slug asks to be sawn', ({ packet, sheets }) => {
       tile,
       pieces.map(({ piece, cut }) => `${cut} ${piece}`).sort(),
     ]);
-    expect([...told].sort(byName)).toEqual(some ? planned : []);
+    expect([...told].sort(byName)).toEqual(some ? planned.sort(byName) : []);
     for (const { from } of some ? Object.values(packet.tiles) : []) {
       const own = from.map(({ tile }) => tile);
       expect(told.map(([tile]) => tile).filter((tile) => own.includes(tile as string))).toEqual(own);
     }
+  });
+
+  test('tiles are numbered and listed in the order in which the zones set their first pieces, whatever kind they are', () => {
+    const [first] = packet.surfaces;
+    const set = first!.zones.flatMap((zone) => zone.pieces);
+    const lines = sheets.flatMap(({ name, data }) =>
+      name === 'saw-list-by-tile'
+        ? (data as { byTile: readonly Record<'tiles' | 'last', readonly TileLine[]>[] }).byTile.flatMap(
+            ({ tiles, last }) => [...tiles, ...last],
+          )
+        : [],
+    );
+    const needed = lines.map(({ parts }) => Math.min(...parts.map(({ piece }) => set.indexOf(piece))));
+    expect(needed).toEqual([...needed].sort((a, b) => a - b));
+    expect(lines.map(({ tile }) => tile)).toEqual(lines.map((_, i) => `T${i + 1}`));
   });
 });

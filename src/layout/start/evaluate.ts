@@ -8,6 +8,7 @@ import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { type Laid, layTiles } from '../pieces/layTiles.ts';
 import type { Choice, MainRuns } from './Choice.ts';
 import { laidEnds } from './laidEnds.ts';
+import { pieceEnds } from './pieceEnds.ts';
 import { reasonsOf } from './reasonsOf.ts';
 
 /** A start with what it makes of the floor: counted piece by piece, not estimated. `laid` are its tiles, where they are laid already. */
@@ -19,7 +20,7 @@ export function evaluate(
   laid: Laid = layTiles(ground, pattern, choice.origin),
 ): Candidate {
   const place = placeOf(ground, pattern, choice, runs);
-  const ends = pattern.inCourses ? place.ends : pieceEnds(laid, pattern, runs);
+  const ends = pattern.inCourses ? place.ends : pieceEnds(ground, laid.border, pattern, runs);
   return { ...countsOf(ground, pattern, laid), ...place, ends };
 }
 
@@ -57,19 +58,6 @@ function smallestOf(
     if (shares[axis] < best.smallestShare) best = { smallestShare: shares[axis], smallest: extent[axis] };
   }
   return best;
-}
-
-/** Where no course tells it: the least that any piece at either end of a run measures along it, a whole tile where none is cut there. */
-function pieceEnds({ border }: Laid, pattern: Pattern, runs: MainRuns): Candidate['ends'] {
-  const { minX, minY, maxX, maxY } = bounds(pattern.tiles[0]!.ring);
-  const whole = [maxX - minX, maxY - minY] as const;
-  const least = (face: number, axis: 0 | 1) => {
-    const cut = border.filter((piece) => !piece.whole && piece.faces.includes(face));
-    return Math.min(whole[axis], ...cut.map(({ extent }) => extent[axis]));
-  };
-  const ends = ({ lowFace, highFace }: MainRuns['along'], axis: 0 | 1) =>
-    [least(lowFace, axis), least(highFace, axis)] as const;
-  return { along: ends(runs.along, 0), across: ends(runs.across, 1) };
 }
 
 function placeOf(

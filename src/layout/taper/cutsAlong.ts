@@ -6,7 +6,7 @@ import type { WallLine } from './wallLines.ts';
 
 /** The narrowest and the widest that tiles are cut along a wall, measured square to the pattern's axis; undefined where none is cut. */
 export function cutsAlong(
-  line: WallLine,
+  line: Pick<WallLine, 'axis' | 'faces'>,
   laid: readonly LaidPiece[],
   { edges }: Pick<Ground, 'edges'>,
 ): { readonly narrow: Ticks; readonly wide: Ticks } | undefined {

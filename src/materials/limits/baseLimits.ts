@@ -5,6 +5,7 @@ import {
   contactShare,
   type Limit,
   type Notch,
+  soldIn,
   TROWEL_ANGLE,
   TROWELS,
   trowelFor,
@@ -17,7 +18,8 @@ import { limitOf, ON_SITE } from './limitOf.ts';
 export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
   const longest = Math.max(...tiles.flatMap(({ length, width }) => [length, width]));
   const notch = job.products.mortar.notch;
-  const wanted = trowelFor(longest, job.print.system);
+  // A trowel is held against the one that is sold in the same units: printed in others it is the same trowel.
+  const wanted = trowelFor(longest, soldIn(notch.width, job.print.system));
   const [bed, least] = [notch, wanted].map(bedOf) as [number, number];
   const deepEnough = bed >= least;
   return [

@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import { demos } from './demos.ts';
+
+/** Ticks of a size as print tells it: `6 5/8 in`, `88 mm`. */
+function ticksOf(size: string): number {
+  const [, whole = '0', over = '0', under = '1', unit] =
+    /^(?:([\d.]+)(?: |$))?(?:(\d+)\/(\d+) )?(in|mm)$/.exec(size)!;
+  return (Number(whole) + Number(over) / Number(under)) * (unit === 'in' ? 8128 : 320);
+}
+
+/** All texts of a sheet's data, its drawings among them. */
+function textsOf(data: unknown): string[] {
+  if (typeof data === 'string') return [data];
+  return data !== null && typeof data === 'object' ? Object.values(data).flatMap(textsOf) : [];
+}
+
+const TOLD = /((?:\d+(?:\.\d+)? )?(?:\d+\/\d+ )?(?:in|mm))(?: ·|,) (\d+) %/g;
+
+const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+
+describe.each(demos)('a size told with its share of a tile in $slug', ({ packet, sheets }) => {
+  const sides = packet.surfaces.flatMap(({ pattern }) =>
+    pattern.tiles.flatMap(({ ring }) => [extent(ring.map(([x]) => x)), extent(ring.map(([, y]) => y))]),
+  );
+  // The tally tells joints with their share of the floor.
+  const told = sheets.flatMap(({ name, template, data }) =>
+    (template === 'material-tally' ? [] : textsOf(data)).flatMap((words) =>
+      [...words.matchAll(TOLD)].map(([, size, percent]) => ({ name, size: size!, percent: Number(percent) })),
+    ),
+  );
+
+  test('whoever divides the size that is printed by a side of the tile finds the share that is printed', () => {
+    expect(told.length).toBeGreaterThan(0);
+    const wrong = told.filter(
+      ({ size, percent }) => !sides.some((side) => Math.round((100 * ticksOf(size)) / side) === percent),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  test('one size has one share of one side, on whichever sheet it is told', () => {
+    const shares = new Map<string, Set<number>>();
+    for (const { size, percent } of told) shares.set(size, (shares.get(size) ?? new Set()).add(percent));
+    expect([...shares].filter(([, percents]) => percents.size > new Set(sides).size)).toEqual([]);
+  });
+});
+
+describe('the cut told at the end of an axis of a pattern that lies in no courses', () => {
+  const { packet } = demos.find(({ slug }) => slug === 'sedge-washroom')!;
+  const { pieces, cuts, field, start } = packet.surfaces[0]!;
+  const { step } = packet.rounding;
+  const corners = field.flatMap(({ outer }) => outer);
+
+  test.each([
+    ['along', 0],
+    ['across', 1],
+  ] as const)('%s is one that the saw list tells of a piece there', (way, axis) => {
+    for (const [end, told] of start.chosen.ends[way].entries()) {
+      const far = (ring: readonly (readonly [number, number])[]) =>
+        end === 0 ? -Math.min(...ring.map((p) => p[axis])) : Math.max(...ring.map((p) => p[axis]));
+      // A wall that leans ends the field within half an inch of where it ends it at the most.
+      const there = pieces.filter(({ whole, shape }) => !whole && far(shape.outer) > far(corners) - 4064);
+      const own = cuts.filter((cut) => there.some((piece) => piece.cut === cut.number));
+      expect(own.flatMap(({ sizes }) => sizes.map(({ saw }) => saw))).toContain(told - (told % step));
+    }
+  });
+});
