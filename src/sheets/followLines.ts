@@ -1,3 +1,4 @@
+import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { lineWords } from './lineWords.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -11,7 +12,7 @@ export function followLines({ packet, say, length, number }: SheetContext, surfa
   const line = lineWords(surface, pattern.along, say);
   const { beside } = surface.chalk.sight ?? {};
   if (!beside) return [say('sheet.set-out.aslant', { line, turned: `${number(pattern.turnedDeg, 2)}°` })];
-  const off = length(beside.off);
+  const off = length(sawNearest(beside.off, packet.rounding.step));
   const on = off === length(0) ? 'yes' : 'no';
   return [say('sheet.set-out.along', { line, name: beside.line, off, on })];
 }
