@@ -72,6 +72,11 @@ function borderMarks({ border, inlays = [] }: PacketSurface, scale: Scale): read
   );
 }
 
+/** The line that the pattern follows, where it follows one from place to place. */
+function sightMarks({ chalk: { sight } }: PacketSurface, scale: Scale): readonly Mark[] {
+  return sight ? [path([toPaper(scale, sight.from), toPaper(scale, sight.to)], 'sight')] : [];
+}
+
 /** Everything but names of obstacles, each layer keeping clear of those before; and the sizes that found no place. */
 function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOutOptions) {
   const { say } = options;
@@ -82,6 +87,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     ...obstacleMarks(surface, scale),
     ...movementMarks(surface, scale),
     ...borderMarks(surface, scale),
+    ...sightMarks(surface, scale),
     ...chalk,
     ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),

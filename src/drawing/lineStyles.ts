@@ -29,6 +29,8 @@ export const lineStyles = {
   chalk: { width: 0.5, dash: [8, 2, 0.5, 2] },
   /** A chalk line snapped beside the first two. */
   furtherChalk: { width: 0.25, dash: [8, 2, 0.5, 2] },
+  /** The line from place to place that a pattern follows; it is not snapped. */
+  sight: { width: 0.25, dash: [1, 1] },
   movement: { width: 0.35 },
   /** A joint through the field that takes sealant. */
   softJoint: { width: 1.4 },

@@ -25,6 +25,7 @@ export * from './pointInShape.ts';
 export * from './poleOfInaccessibility.ts';
 export * from './Ring.ts';
 export * from './ringArea.ts';
+export * from './ringCentroid.ts';
 export * from './ringLength.ts';
 export * from './Shape.ts';
 export * from './segmentIntersection.ts';

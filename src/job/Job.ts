@@ -306,9 +306,19 @@ export interface PatternSpec {
   readonly own?: OwnRepeat;
   /** Angle in degrees of the tile's length, counter-clockwise from the wall `along`. */
   readonly turnedDeg: number;
-  /** Wall that the pattern is square to; the first wall unless said. */
-  readonly along: string;
+  /** What the pattern is square to: a wall by its name, the first one unless said, or a line of its own. */
+  readonly along: PatternAlong;
 }
+
+/** A wall by its name, or a line of its own. */
+export type PatternAlong = string | PatternLine;
+
+/** A line that a pattern follows in place of a wall. */
+export type PatternLine =
+  /** The direction that shares the taper among the walls in sight, near that of a wall; those shorter than `least` do not count. */
+  | { readonly kind: 'shared'; readonly near: string; readonly least: Ticks; readonly focalWeight: number }
+  /** From place to place: a corner, or the middle of a wall, a doorway or an obstacle, by name. */
+  | { readonly kind: 'sight'; readonly from: string; readonly to: string };
 
 /** One course of a border: a tile whose length runs along the wall. */
 export interface BorderCourse {

@@ -163,8 +163,17 @@ export interface Chalk {
   readonly corners?: { readonly apart: Ticks; readonly every: Ticks };
   /** What may be snapped before each zone but the first, on floor that is still bare then. */
   readonly later?: readonly LaterLines[];
+  /** Where the pattern follows a line from place to place: that line, and how far from it the chalk line lies that runs with it. */
+  readonly sight?: Sight;
   /** A stick an axis, laid with its end on a chalk line: where joints lie on it. */
   readonly poles?: readonly StoryPole[];
+}
+
+export interface Sight {
+  readonly from: Point;
+  readonly to: Point;
+  /** Name of the chalk line that runs with it, and how far square to it that lies; missing where the pattern is turned on top. */
+  readonly beside?: { readonly line: string; readonly off: Ticks };
 }
 
 export interface LaterLines {

@@ -9,9 +9,11 @@ import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { firstTile } from './chalk/firstTile.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
+import { sightOf } from './chalk/sightOf.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
+import { sightTooShort } from './faults/sightTooShort.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
@@ -44,7 +46,10 @@ export function makeLayout(
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
   // Colors change neither where a pattern starts nor where its lines lie.
   const plain = withJoint(job.joint);
-  const refused = refusals(job, surface, room, pattern);
+  const refused = [
+    ...sightTooShort(surface, room, job.print.system),
+    ...refusals(job, surface, room, pattern),
+  ];
   if (refused.length > 0) return { problems: refused };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
@@ -63,6 +68,7 @@ export function makeLayout(
     origin,
     middle: [middleOf(runs.along), middleOf(runs.across)],
   });
+  const sight = sightOf(room, surface.pattern, chalk);
   const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
@@ -78,7 +84,7 @@ export function makeLayout(
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
     field: tiledField(frame, [...laid.border, ...apart.kept]),
-    chalk: finished(chalk, makeLattice(plain, origin), pieces),
+    chalk: finished({ ...chalk, ...(sight && { sight }) }, makeLattice(plain, origin), pieces),
     faults: [
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(plain, runs.along, ground),

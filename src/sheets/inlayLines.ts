@@ -1,4 +1,5 @@
 import type { PacketSurface } from '../packet/Packet.ts';
+import { lineWords } from './lineWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** Where the edge of each inlay is snapped: its near corner from two walls, and its size. */
@@ -22,7 +23,8 @@ export function inlayLines(
 }
 
 /** What each inlay is made of, and how its pieces are named. */
-export function inlaySays({ packet, say }: SheetContext, { name, pieces }: PacketSurface): string[] {
+export function inlaySays({ packet, say }: SheetContext, surface: PacketSurface): string[] {
+  const { name, pieces } = surface;
   const specs = packet.spec.surfaces.find((spec) => spec.name === name)?.inlays ?? [];
   return specs.map((spec) => {
     const own = pieces.filter(({ border }) => border?.inlay === spec.name);
@@ -30,7 +32,7 @@ export function inlaySays({ packet, say }: SheetContext, { name, pieces }: Packe
       name: spec.name,
       pattern: say(`pattern.${spec.pattern.name}`),
       angle: Math.round(spec.pattern.turnedDeg),
-      wall: spec.pattern.along,
+      wall: lineWords(surface, spec.pattern.along, say),
       count: own.length,
       piece: own.find(({ border }) => border?.course === 0)?.id ?? '',
       framed: own.some(({ border }) => (border?.course ?? 0) > 0) ? 'yes' : 'no',

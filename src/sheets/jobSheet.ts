@@ -1,6 +1,7 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
 import { bothTongues } from './bothTongues.ts';
 import { gates } from './gates.ts';
+import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -42,6 +43,7 @@ function fiveFigures(context: SheetContext) {
   const { packet, say, figure, length, units } = context;
   const tile = packet.spec.tiles[0]!;
   const surface = packet.surfaces[0]!;
+  const { pattern } = packet.spec.surfaces[0]!;
   const gap = Math.min(...surface.edges.map((edge) => edge.gap));
   const options = (id: string, label: string) => ({ id, label, ...units, say });
   return {
@@ -59,8 +61,9 @@ function fiveFigures(context: SheetContext) {
     undercut: figure(packet.heights.undercut),
     direction: say('sheet.job-sheet.direction', {
       pattern: say(`pattern.${surface.pattern.name}`),
-      angle: String(Math.round(packet.spec.surfaces[0]!.pattern.turnedDeg)),
-      wall: packet.spec.surfaces[0]!.pattern.along,
+      angle: String(Math.round(pattern.turnedDeg)),
+      what: typeof pattern.along === 'string' ? 'wall' : 'line',
+      line: lineWords(surface, pattern.along, say),
     }),
   };
 }

@@ -5,6 +5,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
 import { borderLines } from './borderLines.ts';
 import { edgeWords, endWords } from './edgeWords.ts';
+import { followLines } from './followLines.ts';
 import { inlayLines } from './inlayLines.ts';
 import { movementLines } from './movementLines.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -18,7 +19,11 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
   return {
     lines: lines.map((line) => lineRow(context, surface, line, moved)),
     soft: movementLines(context, surface),
-    border: [...borderLines(context, surface), ...inlayLines(context, surface)],
+    border: [
+      ...followLines(context, surface),
+      ...borderLines(context, surface),
+      ...inlayLines(context, surface),
+    ],
     trueTo: lines.some(({ error }) => error)
       ? say('sheet.set-out.trueTo', { reading: length(READING_ERROR.value[system]) })
       : '',

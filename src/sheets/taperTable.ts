@@ -3,6 +3,7 @@ import { sawUp, TICKS_PER_64TH } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { asSentence } from './asSentence.ts';
 import { edgeWords } from './edgeWords.ts';
+import { lineWords } from './lineWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 
@@ -10,18 +11,18 @@ import { surfaceFigures } from './surfaceFigures.ts';
 const MOST_WALLS = 5;
 const MOST_WAYS = 3;
 
-/** The walls that are out of line with the pattern, which run off least when it lies another way; undefined where all are in line. */
+/**
+ * The walls that are out of line with the pattern, which run off least when it lies another way; undefined where it is square to a
+ * wall and all are in line.
+ */
 export function taperTable(context: SheetContext, surface: PacketSurface) {
   const { tapers } = surface;
-  const walls = tapers ? outOfLine(tapers) : [];
-  if (tapers && walls.length === 0 && isSlanted(tapers)) return slanted(context, tapers);
-  if (!tapers || walls.length === 0) return undefined;
+  if (!tapers) return undefined;
+  const walls = outOfLine(tapers);
+  if (walls.length === 0) return tableless(context, surface, tapers);
   const ways = tapers.ways.slice(1, 1 + MOST_WAYS);
   return {
-    obeyed: context.say('taper.obeyed', {
-      edge: tapers.obeyed,
-      turned: tapers.turnedDeg === 0 ? 'none' : degrees(context, tapers.turnedDeg),
-    }),
+    obeyed: followed(context, surface, tapers, 'out'),
     ways: ways.map((way) => wayHead(context, surface, way)),
     walls: walls.map(({ wall, index }) => wallRow(context, surface, wall, ways, index)),
     advice: tapers.advice.map(({ code, figures }) =>
@@ -35,10 +36,41 @@ function isSlanted({ walls, turnedDeg }: Tapers): boolean {
   return turnedDeg % 90 !== 0 && walls.every(({ edge }) => edge.includes(':'));
 }
 
-/** Why there is no table: no row of tiles runs along a wall, so none is cut narrower towards its end. */
-function slanted(context: SheetContext, { obeyed, turnedDeg }: Tapers) {
-  const words = context.say('taper.slanted', { edge: obeyed, turned: degrees(context, turnedDeg) });
+/** Why there is no table: no row of tiles runs along a wall, so none is cut narrower towards its end; or all walls are in line. */
+function tableless(context: SheetContext, surface: PacketSurface, tapers: Tapers) {
+  const { obeyed, turnedDeg } = tapers;
+  const isWall = typeof obeyed === 'string';
+  const aslant = isSlanted(tapers) && (isWall || obeyed.kind === 'shared');
+  if (isWall && !aslant) return undefined;
+  const edge = lineWords(surface, obeyed, context.say);
+  const words = aslant
+    ? context.say('taper.slanted', { edge, turned: degrees(context, turnedDeg) })
+    : followed(context, surface, tapers, tapers.walls.length === 0 ? 'none' : 'inLine');
   return { obeyed: words, ways: [], walls: [], advice: [] };
+}
+
+/** What the pattern follows now, and how the walls lie to it. */
+function followed(
+  context: SheetContext,
+  surface: PacketSurface,
+  { obeyed, turnedDeg, walls }: Tapers,
+  lie: 'out' | 'inLine' | 'none',
+): string {
+  const { say, length } = context;
+  const turned = turnedDeg === 0 ? 'none' : degrees(context, turnedDeg);
+  if (typeof obeyed === 'string') return say('taper.obeyed', { edge: obeyed, turned });
+  if (obeyed.kind === 'sight')
+    return say('taper.sight', { line: lineWords(surface, obeyed, say), turned, walls: lie });
+  const near = walls.find(({ edge }) => edge === obeyed.near);
+  const inSight = walls.filter(({ seen }) => seen !== 'hidden');
+  return say('taper.sharing', {
+    edge: edgeWords(surface, obeyed.near, say),
+    by: near ? degrees(context, 0 - near.offDeg) : 'none',
+    most: length(Math.max(0, ...inSight.map(({ runsOff }) => runsOff))),
+    focal: inSight.some(({ seen }) => seen === 'focal') ? 'yes' : 'no',
+    times: obeyed.focalWeight,
+    walls: lie,
+  });
 }
 
 /** One line a wall whose taper shows, for sheets that have no room for the table. */

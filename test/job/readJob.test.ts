@@ -191,6 +191,13 @@ describe('pattern', () => {
     ['straight', { name: 'straight', turnedDeg: 0, along: 'A-B', tile: 'field' }],
     ['{straight, turned: 45}', { name: 'straight', turnedDeg: 45 }],
     ['{straight: {turned: 45, along: B-C}}', { name: 'straight', turnedDeg: 45, along: 'B-C' }],
+    ['{straight, along: c-b}', { along: 'B-C' }],
+    [
+      '{straight, along: shared taper}',
+      { along: { kind: 'shared', near: 'A-B', least: 12 * IN, focalWeight: 2 } },
+    ],
+    ['{straight, along: shared near d-c}', { along: { kind: 'shared', near: 'C-D' } }],
+    ['{straight, along: from B to D-A}', { along: { kind: 'sight', from: 'B', to: 'D-A' } }],
     ['{running: 2/6}', { name: 'running', offset: { numerator: 1, denominator: 3 }, stepping: 'stepping' }],
     ['running 1/2', { name: 'running', offset: { numerator: 1, denominator: 2 } }],
     ['{running: 8 in}', { name: 'running', offset: { length: 8 * IN } }],

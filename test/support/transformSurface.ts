@@ -1,4 +1,11 @@
-import type { DoorwaySpec, ObstacleSpec, PatternSpec, StartWish, SurfaceSpec } from '../../src/job/Job.ts';
+import type {
+  DoorwaySpec,
+  ObstacleSpec,
+  PatternAlong,
+  PatternSpec,
+  StartWish,
+  SurfaceSpec,
+} from '../../src/job/Job.ts';
 
 /** The same room measured from another first corner: the room's frame turns with it. */
 export function renumbered(surface: SurfaceSpec, first: number): SurfaceSpec {
@@ -61,10 +68,17 @@ function flippedObstacle({ shape, ...rest }: ObstacleSpec): ObstacleSpec {
 
 function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
   const { offset } = pattern;
-  const turned = { ...pattern, along: flipped(pattern.along), turnedDeg: 0 - pattern.turnedDeg };
+  const turned = { ...pattern, along: flippedLine(pattern.along), turnedDeg: 0 - pattern.turnedDeg };
   if (!offset) return turned;
   if ('length' in offset) return { ...turned, offset: { length: module - offset.length } };
   return { ...turned, offset: { ...offset, numerator: offset.denominator - offset.numerator } };
+}
+
+function flippedLine(along: PatternAlong): PatternAlong {
+  if (typeof along === 'string') return flipped(along);
+  if (along.kind === 'shared') return { ...along, near: flipped(along.near) };
+  // As a wall does, the line runs the other way, so that what lay on its left still does.
+  return { ...along, from: flipped(along.to), to: flipped(along.from) };
 }
 
 function flippedWish(wish: StartWish): StartWish {

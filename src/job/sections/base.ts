@@ -91,7 +91,8 @@ function layersOf(given: Readonly<Record<string, number>> | undefined): readonly
 function freshLayers(given: Given | undefined, tile: TileSpec | undefined, notes: Notes): readonly Layer[] {
   if (given?.new) return layersOf(given.new);
   const mortar = notes.system === 'inches' ? '1/8 in' : '3 mm';
-  const thickness = tile?.thickness ?? 0;
+  // One that could not be read is told already, and cannot be written.
+  const thickness = tile && Number.isFinite(tile.thickness) ? tile.thickness : 0;
   const bed = length.read(mortar);
   noteDefault(
     notes,

@@ -1,11 +1,12 @@
 import * as z from 'zod';
-import type { BorderCourse, InlaySpec, TileSpec, WallSpec } from '../Job.ts';
+import type { BorderCourse, InlaySpec, TileSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { withFrom } from '../shape/withFrom.ts';
 import { length } from '../values/length.ts';
 import { pair } from '../values/pair.ts';
 import { borderSchema, buildBorder } from './border.ts';
+import type { Around } from './buildAlong.ts';
 import { type Notes, trouble } from './Notes.ts';
 import { fromWalls } from './obstacles.ts';
 import { buildPattern, patternSchema } from './pattern.ts';
@@ -29,14 +30,14 @@ export const inlaysSchema = z
 export function buildInlays(
   given: z.output<typeof inlaysSchema> | undefined,
   tiles: readonly TileSpec[],
-  walls: readonly WallSpec[],
+  around: Around,
   at: Path,
   notes: Notes,
 ): readonly InlaySpec[] | undefined {
   const inlays = Object.entries(given ?? {}).map(([name, inlay]): InlaySpec => {
     const path = [...at, name];
-    const from = fromWalls(inlay, walls, path, notes);
-    const pattern = buildPattern(inlay.pattern, tiles, walls, [...path, 'pattern'], notes);
+    const from = fromWalls(inlay, around.walls, path, notes);
+    const pattern = buildPattern(inlay.pattern, tiles, around, [...path, 'pattern'], notes);
     const courses = buildBorder(inlay.border, tiles, [...path, 'border'], notes);
     const border = courses?.map((course, i) => closed(course, [...path, 'border', i], notes));
     return {

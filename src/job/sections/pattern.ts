@@ -1,15 +1,16 @@
 import * as z from 'zod';
-import type { PatternSpec, TileSpec, WallSpec } from '../Job.ts';
+import type { PatternSpec, TileSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import { bad, good, type Reader } from '../shape/Reader.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { grouping } from '../values/grouping.ts';
 import { turn } from '../values/numbers.ts';
 import { offset } from '../values/offset.ts';
+import { patternLine } from '../values/patternLine.ts';
 import { text } from '../values/text.ts';
 import { yesNo } from '../values/yesNo.ts';
+import { type Around, buildAlong } from './buildAlong.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
-import { wallName } from './names.ts';
 import { buildOwnPattern, ownPatternSchema } from './ownPattern.ts';
 import { PATTERN_KEYS } from './patternKeys.ts';
 import { patternTiles } from './patternTiles.ts';
@@ -50,7 +51,10 @@ export const patternWord: Reader<Named> = {
 
 const layShape = {
   turned: leaf(turn, "Degrees from the wall to the tile's length, counter-clockwise.").optional(),
-  along: leaf(text, 'Wall that the pattern is square to; the first wall unless told.').optional(),
+  along: leaf(
+    patternLine,
+    'What the pattern is square to: a wall, shared taper, or a line from place to place; the first wall unless told.',
+  ).optional(),
   tile: leaf(text, 'Name of the tile; the first one unless told.').optional(),
   tiles: z
     .array(leaf(text, 'Name of a tile.'))
@@ -144,7 +148,7 @@ function named(
 export function buildPattern(
   given: Form | undefined,
   tiles: readonly TileSpec[],
-  walls: readonly WallSpec[],
+  around: Around,
   path: Path,
   notes: Notes,
 ): PatternSpec {
@@ -152,16 +156,14 @@ export function buildPattern(
   // What could not be read has no names at all, and that is told already.
   if (given?.straight !== undefined && namesIn(given).length !== 1)
     trouble(notes, 'onePattern', path, {}, true);
-  const along =
-    given?.along === undefined
-      ? (walls[0]?.id ?? '')
-      : wallName(given.along, walls, [...path, 'along'], notes);
   const { name, ...rest } = named(given, tiles, path, notes);
+  const laid = patternTiles(name, given ?? {}, rest.own, tiles, path, notes);
+  const tile = tiles.find(({ key }) => key === laid.tile);
   return {
     name,
-    ...patternTiles(name, given ?? {}, rest.own, tiles, path, notes),
+    ...laid,
     turnedDeg: given?.turned ?? 0,
-    along,
+    along: buildAlong(given?.along, around, tile, [...path, 'along'], notes),
     ...rest,
   };
 }

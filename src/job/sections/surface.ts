@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { TAPER_SHOWS } from '../../trade/index.ts';
 import type { SurfaceSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
@@ -147,7 +148,8 @@ export function buildSurface(
   checkNames('doorways', doorways, wallNames, path, notes);
   checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
   const border = buildBorder(given.border, tiles, [...path, 'border'], notes);
-  const inlays = buildInlays(given.inlays, tiles, walls, [...path, 'inlays'], notes);
+  const around = { walls, names, focalWeight: given['focal weight'] ?? TAPER_SHOWS.value.focalWeight };
+  const inlays = buildInlays(given.inlays, tiles, around, [...path, 'inlays'], notes);
   checkNames('inlays', inlays ?? [], names, path, notes);
   return {
     name,
@@ -156,7 +158,7 @@ export function buildSurface(
     doorways,
     obstacles,
     exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),
-    pattern: buildPattern(given.pattern, tiles, walls, [...path, 'pattern'], notes),
+    pattern: buildPattern(given.pattern, tiles, around, [...path, 'pattern'], notes),
     ...(border && { border }),
     ...(inlays && { inlays }),
     start: buildStart(given.start, names, [...path, 'start'], notes),

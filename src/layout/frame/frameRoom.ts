@@ -12,7 +12,7 @@ import {
 import { makeField } from '../../room/makeField.ts';
 import type { Obstacle, Room, RoomEdge } from '../../room/Room.ts';
 import type { FramedRoom } from '../Layout.ts';
-import type { FrameTurn } from './turnOf.ts';
+import type { FrameTurn } from './FrameTurn.ts';
 
 type Move = (point: Point) => Point;
 

@@ -1,3 +1,4 @@
+import { slantOf } from '../frame/slantOf.ts';
 import { type AxisPlan, crossed, planAxis } from './axisChoices.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { isSlanted } from './mainRuns.ts';
@@ -23,8 +24,9 @@ export function candidateSet(
   main: MainRuns,
 ): CandidateSet | { readonly unknown: string; readonly axis: Axis } {
   const free = start.along.kind === 'best' && start.across.kind === 'best';
-  if (free && isSlanted(spec.turnedDeg)) {
-    const choices = slantedChoices(ground, pattern, (spec.turnedDeg * Math.PI) / 180);
+  const slantDeg = slantOf(spec, ground.frame.edges);
+  if (free && isSlanted(slantDeg)) {
+    const choices = slantedChoices(ground, pattern, (slantDeg * Math.PI) / 180);
     return { choices, runs: main, ends: main };
   }
   const along = planAxis(start.along, ground, pattern, 0, main.along);

@@ -17,9 +17,9 @@ export function axisRuns({ edges, faces }: Ground): AxisRuns {
   };
 }
 
-/** Whether the pattern lies so slantwise that the room's own directions decide where it starts. */
-export function isSlanted(turnedDeg: number): boolean {
-  const off = Math.abs(turnedDeg % 90);
+/** Whether a pattern turned so many degrees against its room lies so slantwise that the room's own directions decide where it starts. */
+export function isSlanted(slantDeg: number): boolean {
+  const off = Math.abs(slantDeg % 90);
   return Math.min(off, 90 - off) > LEAST_SLANT;
 }
 

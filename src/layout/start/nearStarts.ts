@@ -1,4 +1,5 @@
 import type { Point } from '../../geometry/index.ts';
+import { slantOf } from '../frame/slantOf.ts';
 import type { WallScore } from '../WallScore.ts';
 import { affordable } from './affordable.ts';
 import { AXES, type Choice } from './Choice.ts';
@@ -37,7 +38,7 @@ export function nearStarts(
     margin: allowedShare(pattern, ground),
     offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
   });
-  const mixes = !isSlanted(surface.pattern.turnedDeg);
+  const mixes = !isSlanted(slantOf(surface.pattern, ground.frame.edges));
   const offers = offeredStarts(question, choices, origins, runs, fixed, mixes);
   const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
   const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);

@@ -1,9 +1,10 @@
+import type { PatternAlong } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
 
 /** How the walls of a field run against the pattern, what of it shows, and what would hide it. */
 export interface Tapers {
-  /** The wall that the pattern is square to now, and the pattern's own turn on top, in degrees. */
-  readonly obeyed: string;
+  /** The wall or line that the pattern is square to now, and the pattern's own turn on top, in degrees. */
+  readonly obeyed: PatternAlong;
   readonly turnedDeg: number;
   /** Every wall and long face within ten degrees of an axis of the pattern, longest first. */
   readonly walls: readonly Taper[];

@@ -22,7 +22,9 @@ export function makeTapers(
   const { taperShows = TAPER_SHOWS.value.ofCutShare, focalWeight = TAPER_SHOWS.value.focalWeight } = surface;
   const box = bounds(pattern.tiles[0]!.ring);
   const size = [box.maxX - box.minX, box.maxY - box.minY] as const;
-  const lines = wallLines(ground, Math.min(...size));
+  const shared = typeof along !== 'string' && along.kind === 'shared' ? along : undefined;
+  // As the direction was reckoned, where it was.
+  const lines = wallLines(ground, shared?.least ?? Math.min(...size));
   const walls = lines.map((line) =>
     taperOf(line, size[line.axis], cutsAlong(line, border, ground), taperShows),
   );

@@ -1,6 +1,7 @@
-import { bestDirection, summedTaper, type Weighed, worstTaper } from './bestDirection.ts';
+import { bestDirection, summedTaper, worstTaper } from './bestDirection.ts';
 import type { TaperWay } from './Tapers.ts';
 import type { WallLine } from './wallLines.ts';
+import { weighed } from './weighed.ts';
 
 /** Walls nearer in direction than this, in radians, are in line together: 1/32 in over 13 ft. */
 const SAME = 2e-4;
@@ -10,8 +11,7 @@ const SAME = 2e-4;
  * the present one first, the others by their largest weighted taper.
  */
 export function taperWays(lines: readonly WallLine[], focalWeight: number): TaperWay[] {
-  const weights = { focal: focalWeight, plain: 1, hidden: 0 };
-  const walls = lines.map(({ off, length, seen }): Weighed => ({ off, weight: length * weights[seen] }));
+  const walls = weighed(lines, focalWeight);
   const distinct = (turns: readonly number[]) =>
     turns.filter((turn, i) => !turns.slice(0, i).some((other) => Math.abs(other - turn) <= SAME));
   const turns = distinct([0, ...lines.map(({ off }) => off), bestDirection(walls)]);

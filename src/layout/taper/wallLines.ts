@@ -1,4 +1,4 @@
-import type { Point } from '../../geometry/index.ts';
+import { type Point, rotate } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
@@ -17,8 +17,15 @@ export interface WallLine {
   readonly faces: readonly number[];
 }
 
-/** The walls and long faces of a field, longest first; those more than ten degrees off both axes are no tapers but cuts at an angle. */
-export function wallLines({ faces, edges }: Pick<Ground, 'faces' | 'edges'>, least: Ticks): WallLine[] {
+/**
+ * The walls and long faces of a field, longest first; those more than ten degrees off both axes are no tapers but cuts at an angle.
+ * The axes are those of the faces, or `turn` radians from them.
+ */
+export function wallLines(
+  { faces, edges }: Pick<Ground, 'faces' | 'edges'>,
+  least: Ticks,
+  turn = 0,
+): WallLine[] {
   const touched = new Set(edges.map(({ face }) => face));
   const groups = new Map<string, number[]>();
   faces.forEach((face, index) => {
@@ -28,14 +35,14 @@ export function wallLines({ faces, edges }: Pick<Ground, 'faces' | 'edges'>, lea
   });
   return [...groups]
     .filter(([, own]) => own.some((index) => touched.has(index)))
-    .flatMap(([edge, own]) => lineOf(edge, own, faces))
+    .flatMap(([edge, own]) => lineOf(edge, own, faces, turn))
     .filter(({ length }) => length >= least)
     .sort((a, b) => b.length - a.length);
 }
 
-function lineOf(edge: string, own: readonly number[], faces: readonly Face[]): WallLine[] {
+function lineOf(edge: string, own: readonly number[], faces: readonly Face[], turn: number): WallLine[] {
   const [first, last] = [faces[own[0]!]!, faces[own.at(-1)!]!];
-  const [dx, dy] = difference(first.from, last.to);
+  const [dx, dy] = rotate(difference(first.from, last.to), -turn);
   const axis = Math.abs(dx) >= Math.abs(dy) ? 0 : 1;
   const lean = axis === 0 ? dy / dx : -dx / dy;
   if (Math.abs(lean) > MOST_LEAN) return [];

@@ -1,4 +1,5 @@
 import type { Point } from '../../../geometry/index.ts';
+import { slantOf } from '../../frame/slantOf.ts';
 import type { Candidate } from '../../Layout.ts';
 import { planOn } from '../axisChoices.ts';
 import { balancedOffers } from '../balanced.ts';
@@ -15,7 +16,7 @@ const MOST = 3;
 
 /** Balanced on another run than the one that decided, such as a corridor instead of the kitchen it leaves. */
 export function otherRuns(question: AlternativeQuestion): Candidate[] {
-  if (isSlanted(question.surface.pattern.turnedDeg)) return [];
+  if (isSlanted(slantOf(question.surface.pattern, question.ground.frame.edges))) return [];
   return AXES.flatMap((axis) =>
     question.runs[axis].slice(0, MOST + 1).flatMap((run) => balancedOn(question, axis, run)),
   );

@@ -2,6 +2,7 @@ import type { Point } from '../../../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../../../job/Job.ts';
 import type { Room } from '../../../room/Room.ts';
 import type { Face } from '../../frame/Face.ts';
+import { slantOf } from '../../frame/slantOf.ts';
 import { groundOf } from '../../groundOf.ts';
 import type { AxisStart, Candidate, Layout } from '../../Layout.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
@@ -40,7 +41,7 @@ export function curveCandidates(
   const ground = groundOf(layout, surface, room, job.print.step);
   const runs = axisRuns(ground);
   const set = candidateSet({ ground, pattern, surface }, { along: runs.along[0]!, across: runs.across[0]! });
-  if ('unknown' in set || isSlanted(surface.pattern.turnedDeg)) return [];
+  if ('unknown' in set || isSlanted(slantOf(surface.pattern, ground.frame.edges))) return [];
   const { scoreOf } = searchStart(ground, pattern, {
     fixed: origin,
     from: origin,
