@@ -73,7 +73,13 @@ export function makeLayout(
   const wide = onJoints(wished, plain, origin);
   const laid = layTiles(ground, pattern, origin, wide);
   const middle = middleOf(runs, wide);
-  const chalk = makeChalk({ ...chalkGround(job, surface, room, frame), pattern: plain, origin, wide, middle });
+  const chalk = makeChalk({
+    ...chalkGround(job, surface, room, frame),
+    pattern: plain,
+    origin,
+    wide,
+    middle,
+  });
   const counted = wide.length === 0 ? start : recounted(start, drawn, plain, runs, laid);
   const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };

@@ -26,8 +26,9 @@ function laidWide({ say, length }: SheetContext, { movement, joint, chalk }: Pac
   return widths
     .filter((width) => width > joint)
     .map((width) => {
-      const figures = { width: length(width), half: length(width / 2), more: length(width - joint) };
-      return say('sheet.set-out.softLaid', { ...figures, poles });
+      const more = width - joint;
+      const figures = { width: length(width), half: length(width / 2), more: length(more), poles };
+      return say('sheet.set-out.softLaid', { ...figures, halfMore: length(more / 2) });
     });
 }
 
