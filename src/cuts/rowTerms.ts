@@ -1,5 +1,6 @@
 import { bounds, distancePointSegment, type Point } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
+import { pulledApart } from '../layout/movement/pulledApart.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { RowTerm } from './Cut.ts';
 import type { Course } from './coursesOf.ts';
@@ -25,6 +26,7 @@ export function rowTerms(layout: Layout, course: Course, span: FreeSpan): ExactT
     .flatMap((piece) => stretchesOf(piece, course))
     .filter(({ from, to }) => from + to > 2 * span.from && from + to < 2 * span.to)
     .sort((a, b) => a.from - b.from);
+  const isJoint = jointTest(layout, course);
   const terms: ExactTerm[] = [];
   let place = span.from;
   const add = (what: RowTerm['what'], id: string, to: Ticks, sawn = false) => {
@@ -33,13 +35,28 @@ export function rowTerms(layout: Layout, course: Course, span: FreeSpan): ExactT
   };
   for (const { id, from, to, sawn } of stretches) {
     if (place === span.from && terms.length === 0) add('gap', span.edges[0], from);
-    else if (Math.abs(from - place - layout.pattern.joint) <= 2) add('joint', '', from);
+    else if (isJoint(place, from)) add('joint', '', from);
     else if (from > place) add('gap', nearestEdge(layout, course, (place + from) / 2), from);
     add('piece', id, to, sawn);
   }
   add('gap', span.edges[1], span.to);
   return terms;
 }
+
+/** What tells a joint from a space without tile: it is as wide as all are, or as a wide one where that lies. */
+function jointTest({ pattern, wide = [] }: Layout, { axis }: Course): (from: Ticks, to: Ticks) => boolean {
+  const along = axis === 'along' ? 0 : 1;
+  const own = wide
+    .filter((one) => one.axis === along)
+    .map(({ at, extra }) => ({ middle: pulledApart(wide, along, at), width: pattern.joint + extra }));
+  return (from, to) => {
+    const across = own.find(({ middle }) => middle > from && middle < to);
+    return Math.abs(to - from - (across?.width ?? pattern.joint)) <= ROUNDING;
+  };
+}
+
+/** Rounding of a turned room may make a joint so much wider or narrower. */
+const ROUNDING: Ticks = 2;
 
 /** Where the line runs over a piece; not sawn along it where it runs from one side of the tile to the other. */
 function stretchesOf(piece: Piece, { axis, level }: Course): Stretch[] {

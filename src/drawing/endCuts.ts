@@ -28,18 +28,22 @@ function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Poin
 }
 
 /** The cut that a chalk line ends in at a curved wall, where the chord of the wall tells nothing; undefined at other walls. */
-function cutAtCurve(
-  { pattern, joint, chalk, field, start }: PacketSurface,
-  edge: PacketEdge | undefined,
-  towards: Point,
-): Ticks | undefined {
+function cutAtCurve(surface: PacketSurface, edge: PacketEdge | undefined, towards: Point): Ticks | undefined {
   if (!edge?.arc) return undefined;
+  const { pattern, joint, chalk, field, start } = surface;
   const axis = towards[0] === 0 ? 1 : 0;
-  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]);
+  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
   const run = { low: at, high: at, lowFace: 0, highFace: 0 };
   const { tiles } = pattern;
   const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
   return ends[towards[axis] > 0 ? 1 : 0];
+}
+
+/** How far soft joints that are laid wide move what lies at an end of an axis: none of them lies before its low end. */
+function widened({ movement, joint }: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
+  if (!movement?.laid || towards[axis] < 0) return 0;
+  const own = movement.lines.filter((line) => (line.axis === 'along' ? 0 : 1) === axis);
+  return own.reduce((sum, { width }) => sum + width - joint, 0);
 }
 
 /** Distance of the words from the wall, in mm of paper. */

@@ -5,6 +5,7 @@ import type { RoomEdge } from '../room/Room.ts';
 import type { Border, OfBorder } from './border/Border.ts';
 import type { Inlay } from './inlay/Inlay.ts';
 import type { Movement } from './movement/Movement.ts';
+import type { WideJoint } from './movement/WideJoint.ts';
 import type { Tapers } from './taper/Tapers.ts';
 import type { WallScore } from './WallScore.ts';
 
@@ -14,8 +15,10 @@ export interface Layout {
   readonly turn: number;
   readonly frame: FramedRoom;
   readonly pattern: Pattern;
-  /** Where repeat (0, 0) stands. */
+  /** Where repeat (0, 0) stands, before the pattern is pulled apart. */
   readonly origin: Point;
+  /** Joints that are laid wider than the others; missing where all are alike. */
+  readonly wide?: readonly WideJoint[];
   readonly start: Start;
   /** Starts so near to the chosen one that the number of tiles may decide; missing where there are none. */
   readonly rivals?: readonly Rival[];

@@ -3,6 +3,7 @@ import type { Ticks } from '../measure/index.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
 import { jointsOn } from './chalk/jointsOn.ts';
 import type { Layout } from './Layout.ts';
+import { drawnTogether } from './movement/drawnTogether.ts';
 
 /** A joint of the base, or a crack that moves, and the straight joint of the tile that can take it up. */
 export interface CarriedJoint {
@@ -23,7 +24,7 @@ export interface CarriedJoint {
  * strays across the axis by more than half a module has none: it does not run along the joints.
  */
 export function carriedJoints(
-  layout: Pick<Layout, 'frame' | 'pattern' | 'origin' | 'chalk'>,
+  layout: Pick<Layout, 'frame' | 'pattern' | 'origin' | 'wide' | 'chalk'>,
   base: PlacedBase,
 ): readonly CarriedJoint[] {
   const before = base.cracks.length + base.hollow.length;
@@ -38,20 +39,22 @@ function carriedBy(
   line: readonly Point[],
   number: number,
 ): CarriedJoint {
-  const { pattern } = layout;
+  const { pattern, wide = [] } = layout;
   const axes = ([0, 1] as const).filter((axis) => (axis === 0 ? pattern.straightX : pattern.straightY));
   const near = axes
     .flatMap((axis) => nearestOn(layout, line, axis))
     .reduce<Nearest | undefined>((best, one) => (best && best.away <= one.away ? best : one), undefined);
   if (!near) return { number, kind: 'none' };
   const { axis, at, away } = near;
-  const distance = at - layout.chalk.crossing[axis];
+  const crossing = layout.chalk.crossing[axis];
+  const [from, to] = [crossing, at].map((one) => drawnTogether(wide, axis, one)) as [Ticks, Ticks];
+  const extra = wide.find((one) => one.axis === axis && one.at === to)?.extra ?? 0;
   return {
     number,
-    kind: away <= pattern.joint / 2 ? 'over' : 'beside',
+    kind: away <= (pattern.joint + extra) / 2 ? 'over' : 'beside',
     axis: axis === 0 ? 'along' : 'across',
-    steps: Math.round(distance / pattern.module[axis]),
-    distance,
+    steps: Math.round((to - from) / pattern.module[axis]),
+    distance: at - crossing,
     away,
   };
 }
@@ -63,7 +66,7 @@ interface Nearest {
 }
 
 function nearestOn(
-  { frame, pattern, origin }: Parameters<typeof carriedJoints>[0],
+  { frame, pattern, origin, wide }: Parameters<typeof carriedJoints>[0],
   line: readonly Point[],
   axis: 0 | 1,
 ): Nearest[] {
@@ -74,7 +77,7 @@ function nearestOn(
   const [low, high] = spread(axis);
   const [from, to] = spread(axis === 0 ? 1 : 0);
   if (high - low > pattern.module[axis] / 2 || high - low >= to - from) return [];
-  const joints = jointsOn(axis, frame, pattern, origin);
+  const joints = jointsOn(axis, frame, pattern, origin, wide);
   if (joints.length === 0) return [];
   const off = (joint: Ticks) => Math.max(Math.abs(low - joint), Math.abs(high - joint));
   const at = joints.reduce((best, joint) => (off(joint) < off(best) ? joint : best));

@@ -1,4 +1,4 @@
-import { shapeArea, unite } from '../geometry/index.ts';
+import { type Point, shapeArea, unite } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
@@ -14,33 +14,46 @@ import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
 import { sightTooShort } from './faults/sightTooShort.ts';
+import { drawnGround } from './frame/drawnGround.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
 import type { Chalk, ChalkLine, Layout, Piece, Rival, Start } from './Layout.ts';
+import { onJoints } from './movement/onJoints.ts';
+import { pulledApart } from './movement/pulledApart.ts';
+import type { WideJoint } from './movement/WideJoint.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice } from './pieces/Lattice.ts';
 import { laidPieces } from './pieces/laidPieces.ts';
 import { type Laid, layTiles } from './pieces/layTiles.ts';
 import { type Apart, setApart } from './setApart.ts';
+import type { MainRuns } from './start/Choice.ts';
 import { chooseStart } from './start/chooseStart.ts';
+import { evaluate } from './start/evaluate.ts';
 import { makeTapers } from './taper/makeTapers.ts';
 
 /** More pieces than this are refused: nobody cuts them from a list. */
 export const MOST_PIECES = 100_000;
 
+/** What is asked of a layout beside what the job says. */
+export interface Over {
+  readonly instead?: Rival;
+  readonly wide?: readonly WideJoint[];
+}
+
 /**
  * A surface's pattern laid on its room: where it starts, every piece with its name, what stays without tile,
  * the chalk lines and what is wrong with the layout. All in the pattern's frame, in ticks.
  *
- * @param instead One of the `rivals` of a layout of this floor, to start there.
+ * @param over What is asked of it beside the job: one of the `rivals` of a layout of this floor, to start there; and joints to lay
+ * wide, which go to the nearest joints of the start. A floor with a border or an inlay has none.
  */
 export function makeLayout(
   job: Pick<Job, 'tiles' | 'joint' | 'print'>,
   surface: SurfaceSpec,
   room: Room,
-  instead?: Rival,
+  { instead, wide: wished = [] }: Over = {},
 ): Layout | { readonly problems: readonly Problem[] } {
   const withJoint = (joint: number) => makePlain(surface.pattern, job.tiles, joint);
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
@@ -56,19 +69,24 @@ export function makeLayout(
   const apart = setApart({ job, surface, room, frame }, plain);
   if ('problems' in apart) return apart;
   const ground = groundIn(apart, room, surface, job);
-  const chosen = chooseStart({ ground, pattern: plain, surface, withJoint });
-  if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, ground)] };
+  const drawn = drawnGround(ground, wished);
+  const chosen = chooseStart({ ground: drawn, pattern: plain, surface, withJoint });
+  if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, drawn)] };
   const { runs } = chosen;
-  const start = flushStart(withRival(chosen.start, instead), runs, ground, plain, surface.start);
+  const start = flushStart(withRival(chosen.start, instead), runs, drawn, plain, surface.start);
   const { origin } = start.chosen;
-  const laid = layTiles(ground, pattern, origin);
+  const wide = onJoints(wished, plain, origin);
+  const laid = layTiles(ground, pattern, origin, wide);
+  const middle = middleOf(runs, wide);
   const chalk = makeChalk({
     ...chalkGround(job, surface, room, frame),
     pattern: plain,
     origin,
-    middle: [middleOf(runs.along), middleOf(runs.across)],
+    wide,
+    middle,
   });
   const sight = sightOf(room, surface.pattern, chalk);
+  const counted = wide.length === 0 ? start : recounted(start, drawn, plain, runs, laid);
   const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
@@ -79,12 +97,13 @@ export function makeLayout(
     frame,
     pattern,
     origin,
-    start,
+    ...(wide.length > 0 && { wide }),
+    start: counted,
     ...(chosen.rivals.length > 0 && { rivals: chosen.rivals }),
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
     field: tiledField(frame, [...laid.border, ...apart.kept]),
-    chalk: finished({ ...chalk, ...(sight && { sight }) }, makeLattice(plain, origin), pieces),
+    chalk: finished({ ...chalk, ...(sight && { sight }) }, makeLattice(plain, origin, wide), pieces),
     faults: [
       ...faultsOf(named, laid.left, ground, pattern.joint),
       ...offsetBound(plain, runs.along, ground),
@@ -113,6 +132,14 @@ function withRival(start: Start, instead: Rival | undefined): Start {
   return instead ? { ...start, ...instead, runnerUp: start.chosen } : start;
 }
 
+/** A start chosen on a ground drawn together, with the counts of the tiles as they lie. */
+function recounted(start: Start, drawn: Ground, pattern: Pattern, runs: MainRuns, laid: Laid): Start {
+  const { along, across, chosen } = start;
+  const { origin, shift, reason } = chosen;
+  const counts = evaluate(drawn, pattern, { origin, along, across, shift }, runs, laid);
+  return { ...start, chosen: { ...chosen, ...counts, reason } };
+}
+
 /** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */
 function finished(chalk: Omit<Chalk, 'firstPiece'>, lattice: Lattice, pieces: readonly Piece[]): Chalk {
   const courses = coursesOn(chalk.crossing, lattice);
@@ -127,8 +154,10 @@ function finished(chalk: Omit<Chalk, 'firstPiece'>, lattice: Lattice, pieces: re
   };
 }
 
-function middleOf({ low, high }: { low: number; high: number }): number {
-  return Math.round((low + high) / 2);
+/** The middle of both runs, where it lies on the floor. */
+function middleOf({ along, across }: MainRuns, wide: readonly WideJoint[]): Point {
+  const half = ({ low, high }: MainRuns['along']) => Math.round((low + high) / 2);
+  return [pulledApart(wide, 0, half(along)), pulledApart(wide, 1, half(across))];
 }
 
 function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {

@@ -10,7 +10,7 @@ import { packages, rounded } from './rounded.ts';
 
 /** Grout for all surfaces by the exact volume of their joints, each as deep as its tile is thick. */
 export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material {
-  const parts = surfaces.flatMap((laid) => [jointsOf(laid), ...borderJoints(laid)]);
+  const parts = surfaces.flatMap((laid) => [...jointsOf(laid), ...borderJoints(laid)]);
   const litres = parts.reduce((sum, part) => sum + part.litres, 0);
   const massKg = litres * grout.kgPerLitre * (1 + GROUT_WASTE.value);
   const buy = packages(massKg / grout.bagKg);
@@ -44,56 +44,55 @@ export function groutLine(grout: GroutSpec, surfaces: readonly Laid[]): Material
   };
 }
 
-function jointsOf(laid: Laid): { readonly litres: number; readonly step: Step } {
+/** Litres with how they came about. */
+interface Part {
+  readonly litres: number;
+  readonly step: Step;
+}
+
+/** Joints of the pattern over the whole of its floor, then what of them is no grout. */
+function jointsOf(laid: Laid): readonly Part[] {
   const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
   const areaM2 = layout.inner ? areaM2Of(areaOf(layout.inner)) : fieldAreaM2(layout);
-  if (!layout.pattern.inCourses) return jointsOfRepeat(laid, areaM2);
-  const rate = groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness });
-  return {
-    litres: rate * areaM2,
-    step: {
-      code: 'material.grout.sum.volume',
-      figures: {
-        surface: spec.name,
-        length: tile.length,
-        width: tile.width,
-        joint,
-        depth: tile.thickness,
-        groutLitresPerM2: rounded(rate, 4),
-        areaM2,
-        groutLitres: rate * areaM2,
-      },
-    },
+  const rate = layout.pattern.inCourses
+    ? groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness })
+    : jointShareOf(layout.pattern) * (tile.thickness / TICKS_PER_MM);
+  const own = {
+    surface: spec.name,
+    joint,
+    depth: tile.thickness,
+    groutLitresPerM2: rounded(rate, 4),
+    areaM2,
+    groutLitres: rate * areaM2,
   };
+  const step = layout.pattern.inCourses
+    ? {
+        code: 'material.grout.sum.volume',
+        figures: { ...own, length: tile.length, width: tile.width },
+      }
+    : {
+        code: 'material.grout.sum.repeat',
+        figures: { ...own, jointShare: rounded(jointShareOf(layout.pattern), 4) },
+      };
+  return [{ litres: rate * areaM2, step }, ...softJointsOff(laid, rate)];
 }
 
-/** Of a pattern of several tiles, or of tiles that are no rectangles: what one repeat has that is no tile. */
-function jointsOfRepeat(
-  { spec, tile, layout: { pattern } }: Laid,
-  areaM2: number,
-): ReturnType<typeof jointsOf> {
-  const jointShare = jointShareOf(pattern);
-  const rate = jointShare * (tile.thickness / TICKS_PER_MM);
-  return {
-    litres: rate * areaM2,
-    step: {
-      code: 'material.grout.sum.repeat',
-      figures: {
-        surface: spec.name,
-        joint: pattern.joint,
-        jointShare: rounded(jointShare, 4),
-        depth: tile.thickness,
-        groutLitresPerM2: rounded(rate, 4),
-        areaM2,
-        groutLitres: rate * areaM2,
-      },
-    },
-  };
+/** What soft joints have of the grout that was reckoned for the whole floor: their joint, and the share of what they are wider. */
+function softJointsOff({ spec, tile, layout }: Laid, rate: number): Part[] {
+  const { lines = [], laid = false } = layout.movement ?? {};
+  if (lines.length === 0) return [];
+  const { joint } = layout.pattern;
+  const long = lines.reduce((sum, { length }) => sum + length, 0);
+  const strips = laid ? lines.reduce((sum, { length, width }) => sum + length * (width - joint), 0) : 0;
+  const litres = -(litresOf(long * joint * tile.thickness) + rate * areaM2Of(strips));
+  const runMetres = rounded(long / (1000 * TICKS_PER_MM), 3);
+  const figures = { surface: spec.name, runMetres, groutLitres: litres };
+  return [{ litres, step: { code: 'material.grout.sum.soft', figures } }];
 }
 
 /** Joints of a border and of inlays, and the ones between them and the field: what of its floor no piece covers. */
-function borderJoints({ spec, tiles, layout }: Laid): ReturnType<typeof jointsOf>[] {
+function borderJoints({ spec, tiles, layout }: Laid): Part[] {
   const { inner, field, pieces, left, pattern } = layout;
   if (!inner) return [];
   const depth = tiles.find(({ key }) => key === pieces.find((piece) => piece.border)!.tile)?.thickness ?? 0;

@@ -5,6 +5,7 @@ import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
 import { makeLayout } from '../layout/makeLayout.ts';
+import type { WideJoint } from '../layout/movement/WideJoint.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
@@ -52,7 +53,10 @@ export function makePacket(
       problems.push(...layout.problems);
       return [];
     }
-    const jointed = withMovement(job, surface, placing.base, layout);
+    const jointed = withMovement(job, surface, placing.base, layout, (wide) => {
+      const laid = fewestOf(job, surface, room, wide);
+      return 'problems' in laid ? undefined : laid;
+    });
     const reasoned = reason ? withReason(jointed, reason) : jointed;
     const cuts = makeCuts(job, reasoned);
     return [
@@ -63,11 +67,16 @@ export function makePacket(
 }
 
 /** The layout of a floor; of starts that are nearly as good as the best, the one that takes fewest tiles. */
-function fewestOf(job: Job, surface: SurfaceSpec, room: Room): ReturnType<typeof makeLayout> {
-  const layout = makeLayout(job, surface, room);
+function fewestOf(
+  job: Job,
+  surface: SurfaceSpec,
+  room: Room,
+  wide: readonly WideJoint[] = [],
+): ReturnType<typeof makeLayout> {
+  const layout = makeLayout(job, surface, room, { wide });
   if ('problems' in layout) return layout;
   const rival = fewerTiles(job, surface, room, layout);
-  return rival ? makeLayout(job, surface, room, rival) : layout;
+  return rival ? makeLayout(job, surface, room, { wide, instead: rival }) : layout;
 }
 
 function withReason(layout: Layout, reason: Candidate['reason'][number]): Layout {

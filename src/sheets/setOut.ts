@@ -2,6 +2,7 @@ import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
+import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
 import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -75,7 +76,8 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
 function linesSay(context: SheetContext, surface: PacketSurface): string {
   const { chalk, joint } = surface;
   const { say, length } = context;
-  const middle = say('sheet.set-out.middle', { half: length(joint / 2) });
+  const half = length(joint / 2);
+  const middle = [say('sheet.set-out.middle', { half }), ...linesOnSoftJoints(context, surface)].join(' ');
   const [upright, level] = chalk.lines;
   if (!chalk.guide || !upright || !level) return middle;
   const first = say('sheet.set-out.firstAt', {

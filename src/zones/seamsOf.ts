@@ -1,6 +1,8 @@
 import { bounds, shapeArea } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
+import { drawnTogether } from '../layout/movement/drawnTogether.ts';
+import { pulledApart } from '../layout/movement/pulledApart.ts';
 
 /** Where a field is split: lines across one axis, on the middle of joints, in rising order. */
 export interface Seams {
@@ -45,7 +47,7 @@ export function wishedSeams(layout: Layout, wish: Extract<SurfaceSpec['zones'], 
   const into = axis === 0 ? (dy > 0 ? -1 : 1) : dx > 0 ? 1 : -1;
   const start = (edge.from[axis] + edges[edges.length - 1]!.to[axis]) / 2;
   const joints = wish.at.map((distance) => {
-    const step = (start + into * distance - layout.chalk.crossing[axis]) / moduleOf(layout, axis);
+    const step = modulesTo(layout, start + into * distance, axis);
     return jointAt(layout, Math.round(step), axis);
   });
   return { axis, at: [...new Set(joints)].sort((a, b) => a - b) };
@@ -76,9 +78,19 @@ function middleOf({ fullTile }: Piece, axis: 0 | 1): number {
 
 /** Number of the course in which the middle of a piece lies, 0 right after the crossing. */
 function stepOf(layout: Layout, piece: Piece, axis: 0 | 1): number {
-  return Math.floor((middleOf(piece, axis) - layout.chalk.crossing[axis]) / moduleOf(layout, axis));
+  return Math.floor(modulesTo(layout, middleOf(piece, axis), axis));
+}
+
+/** Modules from the crossing to a place. */
+function modulesTo(layout: Layout, place: number, axis: 0 | 1): number {
+  const [from, to] = [layout.chalk.crossing[axis], place].map((one) =>
+    drawnTogether(layout.wide ?? [], axis, one),
+  );
+  return (to! - from!) / moduleOf(layout, axis);
 }
 
 function jointAt(layout: Layout, step: number, axis: 0 | 1): number {
-  return layout.chalk.crossing[axis] + step * moduleOf(layout, axis);
+  const { wide = [], chalk } = layout;
+  const from = drawnTogether(wide, axis, chalk.crossing[axis]);
+  return pulledApart(wide, axis, from + step * moduleOf(layout, axis));
 }

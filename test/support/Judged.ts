@@ -9,6 +9,8 @@ export interface Judged {
   readonly tiles: readonly Ring[];
   readonly origin: Point;
   readonly joint: number;
+  /** Soft joints that are laid wider than the others: the middle of each on the floor, and its width. */
+  readonly wide?: readonly { readonly axis: 0 | 1; readonly at: number; readonly width: number }[];
   readonly field: readonly Shape[];
   readonly pieces: readonly { readonly id: string; readonly fullTile: Ring; readonly shape: Shape }[];
   readonly left: readonly { readonly shape: Shape }[];
@@ -16,9 +18,11 @@ export interface Judged {
 
 /** A layout as a judge sees it. */
 export function judged(layout: Layout): Judged {
-  const { pattern, origin, field, pieces, left } = layout;
+  const { pattern, origin, field, pieces, left, movement } = layout;
   const { a, b, joint } = pattern;
-  return { a, b, tiles: pattern.tiles.map(({ ring }) => ring), origin, joint, field, pieces, left };
+  const lines = movement?.laid ? movement.lines.filter(({ width }) => width > joint) : [];
+  const wide = lines.map(({ axis, at, width }) => ({ axis: axis === 'along' ? 0 : 1, at, width }) as const);
+  return { a, b, tiles: pattern.tiles.map(({ ring }) => ring), origin, joint, wide, field, pieces, left };
 }
 
 /** The field of a layout with a border, without the border, as a judge sees it. */
@@ -55,7 +59,8 @@ export function boxOf(points: readonly Point[]): Box {
 }
 
 /** Every tile of the pattern whose box meets the field's box: plainly one after another, far more than are needed. */
-export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
+export function allTiles(floor: Judged): Ring[] {
+  const { a, b, tiles, origin, field } = floor;
   const box = boxOf(field.flatMap(({ outer }) => outer));
   const own = boxOf(tiles.flat());
   const [wide, high] = [own.maxX - own.minX, own.maxY - own.minY];
@@ -72,9 +77,10 @@ export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
   for (let j = Math.floor(reach.minY); j <= reach.maxY + 1; j++) {
     for (let i = Math.floor(reach.minX); i <= reach.maxX + 1; i++) {
       for (const ring of tiles) {
-        const placed = ring.map(([x, y]): Point => {
+        const repeated = ring.map(([x, y]): Point => {
           return [origin[0] + i * a[0] + j * b[0] + x, origin[1] + i * a[1] + j * b[1] + y];
         });
+        const placed = inPlace(repeated, floor);
         const one = boxOf(placed);
         if (one.minX < box.maxX && one.maxX > box.minX && one.minY < box.maxY && one.maxY > box.minY)
           found.push(placed);
@@ -82,6 +88,18 @@ export function allTiles({ a, b, tiles, origin, field }: Judged): Ring[] {
     }
   }
   return found;
+}
+
+/** A tile pushed on by each wide joint that it lies beyond, one after the other from the low end; a tile is larger than any of them is wide. */
+function inPlace(ring: Ring, { wide = [], joint }: Judged): Ring {
+  return [...wide]
+    .sort((one, other) => one.at - other.at)
+    .reduce((placed, { axis, at, width }) => {
+      const on = placed.map((point) => point[axis]);
+      if ((Math.min(...on) + Math.max(...on)) / 2 <= at) return placed;
+      const by = width - joint;
+      return placed.map(([x, y]): Point => (axis === 0 ? [x + by, y] : [x, y + by]));
+    }, ring);
 }
 
 export function ringsOf({ outer, holes }: Shape): Ring[] {

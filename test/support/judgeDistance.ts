@@ -5,21 +5,28 @@ import { boxOf, type Judged, ringsOf } from './Judged.ts';
 const ALLOWED = 2;
 
 /**
- * Whether any two pieces lie nearer together than the joint. Says which; empty when none do. Two pieces of one
+ * Whether any two pieces lie nearer together than the joint, or on two sides of a wide one than that is. Says which; empty when none do. Two pieces of one
  * tile are not asked: what stands between them parts them.
  */
-export function judgeDistance({ pieces, joint }: Judged): string[] {
+export function judgeDistance({ pieces, joint, wide = [] }: Judged): string[] {
   const boxes = pieces.map(({ shape }) => boxOf(shape.outer));
+  const sides = boxes.map((box) =>
+    wide.map(({ axis, at }) => (axis === 0 ? box.minX + box.maxX : box.minY + box.maxY) > 2 * at),
+  );
+  const wanted = (i: number, j: number) =>
+    Math.max(joint, ...wide.map(({ width }, line) => (sides[i]![line] === sides[j]![line] ? 0 : width)));
+  const most = Math.max(joint, ...wide.map(({ width }) => width));
   const order = pieces.map((_, i) => i).sort((i, j) => boxes[i]!.minX - boxes[j]!.minX);
   const wrong: string[] = [];
   order.forEach((i, at) => {
     for (let next = at + 1; next < order.length; next++) {
       const j = order[next]!;
-      if (boxes[j]!.minX - boxes[i]!.maxX > joint) break;
-      if (boxes[j]!.minY - boxes[i]!.maxY > joint || boxes[i]!.minY - boxes[j]!.maxY > joint) continue;
+      if (boxes[j]!.minX - boxes[i]!.maxX > most) break;
+      if (boxes[j]!.minY - boxes[i]!.maxY > most || boxes[i]!.minY - boxes[j]!.maxY > most) continue;
       if (`${pieces[i]!.fullTile[0]}` === `${pieces[j]!.fullTile[0]}`) continue;
       const apart = between(pieces[i]!.shape, pieces[j]!.shape);
-      if (apart < joint - ALLOWED) wrong.push(`${pieces[i]!.id} and ${pieces[j]!.id}: ${apart} of ${joint}`);
+      const least = wanted(i, j);
+      if (apart < least - ALLOWED) wrong.push(`${pieces[i]!.id} and ${pieces[j]!.id}: ${apart} of ${least}`);
     }
   });
   return wrong;

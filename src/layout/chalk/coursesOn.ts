@@ -1,4 +1,5 @@
 import type { ChalkLine } from '../Layout.ts';
+import { drawnTogether } from '../movement/drawnTogether.ts';
 import { stepsFrom } from '../names/stepsFrom.ts';
 import type { Lattice } from '../pieces/Lattice.ts';
 
@@ -7,14 +8,14 @@ import type { Lattice } from '../pieces/Lattice.ts';
  * joints run straight through.
  */
 export function coursesOn(crossing: readonly [number, number], lattice: Lattice): ChalkLine['courses'] {
-  const { pattern, origin } = lattice;
+  const { pattern, origin, wide } = lattice;
   if (pattern.straightX || !pattern.inCourses) return undefined;
   const { tiles, b, module, joint } = pattern;
   const every = b[0] === 0 ? tiles.length : 0;
   const along = crossing[0] + Math.ceil(joint / 2) - origin[0];
   const offLine = (j: number) =>
     Math.abs(along - j * b[0] - module[0] * Math.round((along - j * b[0]) / module[0]));
-  const nearest = Math.round((crossing[1] - origin[1]) / b[1]);
+  const nearest = Math.round((drawnTogether(wide, 1, crossing[1]) - origin[1]) / b[1]);
   // From the crossing outwards, so that the nearest course wins.
   const around = Array.from({ length: 2 * REACH + 1 }, (_, n) =>
     n % 2 === 0 ? nearest + n / 2 : nearest - (n + 1) / 2,

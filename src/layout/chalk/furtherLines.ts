@@ -3,6 +3,9 @@ import type { System } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import { modulesInReach, REACH } from '../../trade/index.ts';
 import type { ChalkLine, FramedRoom } from '../Layout.ts';
+import { drawnTogether } from '../movement/drawnTogether.ts';
+import { pulledApart } from '../movement/pulledApart.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
 import type { Faces } from './Faces.ts';
 import { isBeside, roomBeside } from './isBeside.ts';
@@ -14,15 +17,16 @@ import { isBeside, roomBeside } from './isBeside.ts';
  */
 export function furtherLines(
   main: readonly ChalkLine[],
-  { frame, faces, pattern, system }: FurtherQuestion,
+  question: FurtherQuestion,
 ): Omit<ChalkLine, 'name'>[] {
+  const { faces, pattern, system } = question;
   return ([0, 1] as const).flatMap((axis) => {
     const own = main[axis];
     if (!own || (axis === 0 && !pattern.straightX && pattern.b[0] !== 0)) return [];
     const at = own.from[axis];
     const near = roomBeside(pattern.module[axis], system);
     const step = pattern.module[axis] * modulesInReach(pattern.module[axis], REACH.value[system]);
-    return places(at, step, axis, frame, pattern.module[axis] / 2).flatMap((place) =>
+    return places(at, step, axis, question).flatMap((place) =>
       jointLine(place, axis, faces)
         .stretches.filter((stretch) => apartOf(stretch) >= leastApart(system))
         .filter((stretch) => !isBeside(stretch, faces, near))
@@ -44,16 +48,25 @@ export interface FurtherQuestion {
   readonly faces: Faces;
   readonly pattern: Pattern;
   readonly system: System;
+  readonly wide?: readonly WideJoint[];
 }
 
 /** From the line itself outwards, to either side, as far as half a tile still lies beyond. */
-function places(at: number, step: number, axis: 0 | 1, { outline }: FramedRoom, least: number): number[] {
+function places(
+  place: number,
+  step: number,
+  axis: 0 | 1,
+  { frame: { outline }, pattern, wide = [] }: FurtherQuestion,
+): number[] {
   const box = bounds(outline);
-  const [low, high] = axis === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY];
-  const found = [at];
-  for (let n = 1; at + n * step <= high - least || at - n * step >= low + least; n++)
-    found.push(...[at + n * step, at - n * step].filter((one) => one <= high - least && one >= low + least));
-  return found;
+  const least = pattern.module[axis] / 2;
+  const together = (one: number) => drawnTogether(wide, axis, one);
+  const [at, ...ends] = [place, ...(axis === 0 ? [box.minX, box.maxX] : [box.minY, box.maxY])].map(together);
+  const [low, high] = [ends[0]! + least, ends[1]! - least];
+  const found = [at!];
+  for (let n = 1; at! + n * step <= high || at! - n * step >= low; n++)
+    found.push(...[at! + n * step, at! - n * step].filter((one) => one <= high && one >= low));
+  return found.map((one) => pulledApart(wide, axis, one));
 }
 
 /** Whether a stretch on the same line begins where a line begins. */

@@ -37,7 +37,13 @@ export function laterLines(
       const best = bestStretch(axis, layout, ground, bareFaces);
       if (!best) return [];
       const line = { axis: axis === 0 ? 'along' : 'across', ...best, snappable: true } as const;
-      return [finish({ ...line, name: `${next++}` }, bareFaces, { ...ground, pattern: layout.pattern })];
+      return [
+        finish({ ...line, name: `${next++}` }, bareFaces, {
+          ...ground,
+          pattern: layout.pattern,
+          wide: layout.wide ?? [],
+        }),
+      ];
     });
     return { zone: i + 2, bare: bare.map(({ name }) => name), lines };
   });
@@ -68,7 +74,7 @@ function isBare(line: ChalkLine, faces: Faces): boolean {
 /** Of courses that step by a length no upright joint goes through, so none is offered. */
 function bestStretch(
   axis: 0 | 1,
-  { pattern, origin }: Layout,
+  { pattern, origin, wide }: Layout,
   { frame, system }: ChalkGround,
   faces: Faces,
 ): Stretch | undefined {
@@ -77,7 +83,7 @@ function bestStretch(
   const [low, high] = axis === 0 ? [minX, maxX] : [minY, maxY];
   const least = pattern.module[axis] / 2;
   // A line nearer to the wall than half a tile guides none.
-  const joints = jointsOn(axis, frame, pattern, origin).filter(
+  const joints = jointsOn(axis, frame, pattern, origin, wide).filter(
     (at) => at >= low + least && at <= high - least,
   );
   const all = joints.flatMap((at) => jointLine(at, axis, faces).stretches);

@@ -2,6 +2,7 @@ import type { Point } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Chalk, ChalkLine } from '../Layout.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import { bestCrossing } from './bestCrossing.ts';
 import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
@@ -21,6 +22,7 @@ import { storyPoles } from './storyPoles.ts';
 export interface ChalkQuestion extends ChalkGround {
   readonly pattern: Pattern;
   readonly origin: Point;
+  readonly wide: readonly WideJoint[];
   /** Middle of the longest run each way. */
   readonly middle: Point;
 }
@@ -30,13 +32,13 @@ export interface ChalkQuestion extends ChalkGround {
  * them; the check and the sticks. What only the pieces tell, such as the first one, is told later.
  */
 export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
-  const { frame, pattern, origin, middle, system } = question;
+  const { frame, pattern, origin, wide, middle, system } = question;
   const faces = facesOf(question);
-  const upright = jointsOn(0, frame, pattern, courseOrigin(question)).map((at) => jointLine(at, 0, faces));
-  const level = jointsOn(1, frame, pattern, origin).map((at) => jointLine(at, 1, faces));
+  const upright = jointsOn(0, frame, pattern, courseOrigin(question), wide);
+  const level = jointsOn(1, frame, pattern, origin, wide);
   const near = pattern.module.map((module) => roomBesideMain(module, system));
   const best = bestCrossing({
-    joints: [upright, level],
+    joints: [upright.map((at) => jointLine(at, 0, faces)), level.map((at) => jointLine(at, 1, faces))],
     middle,
     least: leastApart(system),
     isBeside: (stretch, axis) => isBeside(stretch, faces, near[axis]!),
@@ -47,7 +49,7 @@ export function makeChalk(question: ChalkQuestion): Omit<Chalk, 'firstPiece'> {
   const check = squareCheck(crossing, stretches, faces.floor, system);
   const main = named(stretches, leastApart(system));
   const slanted = cornerLines({ frame, faces, pattern, system, origin, middle });
-  const more = slanted.corners ? slanted.lines : furtherLines(main, { frame, faces, pattern, system });
+  const more = slanted.corners ? slanted.lines : furtherLines(main, { frame, faces, pattern, system, wide });
   const further = more.map((line, i) => ({ ...line, name: `${main.length + i + 1}` }));
   const inOrder = [...main].sort(bySnapping);
   const read = fromOneZero([...inOrder, ...further]).map((line) => finish(line, faces, question));

@@ -1,6 +1,7 @@
 import type { SurfaceSpec } from '../../job/Job.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import { START_TOLERANCE, type StartTolerance, TAPER_SHOWS } from '../../trade/index.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import { type Face, facesOf } from './Face.ts';
 import { type FieldEdge, fieldEdges } from './fieldEdges.ts';
 import type { RoomInFrame } from './frameRoom.ts';
@@ -18,6 +19,8 @@ export interface Ground {
   /** What the search for a start goes by, and how many times a wall counts where the eye falls. */
   readonly tolerance: StartTolerance;
   readonly focalWeight: number;
+  /** Wide joints at which it is drawn together; missing where it lies as the room does. */
+  readonly wide?: readonly WideJoint[];
 }
 
 /** Makes a framed room ready to lay patterns on; `doorways` are the names of its doorways, `step` is the saw's. */

@@ -8,6 +8,8 @@ export interface Movement {
   readonly lines: readonly MovementLine[];
   /** Axes on which the floor needs soft joints and none of the pattern's joints can be one. */
   readonly missing: readonly { readonly axis: 'along' | 'across'; readonly bays: number }[];
+  /** Whether the pieces stand apart by these widths; else the tile beside a line that is wider than the grout joint is to be sawn. */
+  readonly laid: boolean;
 }
 
 /** A soft joint through the whole field, on a straight joint of the pattern. */

@@ -8,6 +8,8 @@ export interface Stretch {
   readonly limit: Ticks;
   /** Joints that are better places than others. */
   readonly wanted: ReadonlySet<Ticks>;
+  /** Bays at least, as far as there are joints for them; 1 where it is not said. */
+  readonly least?: number;
 }
 
 /** A bay shorter than this share of an even one is no good, whatever lies at its end. */
@@ -29,12 +31,14 @@ interface Way {
  * @example
  * evenLines({ from: 0, to: 26, joints: [3, 8, 13, 18, 23], limit: 20, wanted: new Set() }) //=> [13]
  * evenLines({ from: 0, to: 26, joints: [3, 8, 13, 18, 23], limit: 20, wanted: new Set([8]) }) //=> [8]
+ * evenLines({ from: 0, to: 20, joints: [5, 10, 15], limit: 20, wanted: new Set(), least: 2 }) //=> [10]
  * evenLines({ from: 0, to: 26, joints: [3], limit: 20, wanted: new Set() }) //=> undefined
  */
 export function evenLines(stretch: Stretch): readonly Ticks[] | undefined {
   const places = [stretch.from, ...stretch.joints, stretch.to];
-  const bays = fewestBays(places, stretch.limit);
-  if (bays === undefined) return undefined;
+  const fewest = fewestBays(places, stretch.limit);
+  if (fewest === undefined) return undefined;
+  const bays = Math.max(fewest, Math.min(stretch.least ?? 1, stretch.joints.length + 1));
   const even = (stretch.to - stretch.from) / bays;
   const layers: (readonly (Way | undefined)[])[] = [
     places.map((_, i) => (i === 0 ? { cost: [0, 0, 0], before: -1 } : undefined)),

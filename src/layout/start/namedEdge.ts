@@ -2,6 +2,9 @@ import type { Point } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { aheadOfFace, type Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
+import { drawnTogether } from '../movement/drawnTogether.ts';
+import { pulledApart } from '../movement/pulledApart.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import { findRuns, MOST_LEAN } from './findRuns.ts';
 import { sortNearly } from './sortNearly.ts';
 
@@ -42,7 +45,8 @@ export function namedEdge(ground: Ground, name: string, axis: 0 | 1): NamedEdge 
   const isWall = among.every((index) => /^[^:]+(\.\d+)?$/.test(ground.faces[index]!.id)) && !face.circle;
   const { to } = ground.faces[among.at(-1)!]!;
   const bends = (isWall ? among : [best]).flatMap((index) => ground.faces[index]!.curve?.points ?? []);
-  return seenAlong(isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face, best, axis, bends);
+  const whole = isWall ? { ...face, from: ground.faces[among[0]!]!.from, to } : face;
+  return { index: best, ...seenAlong(whole, axis, bends, ground.wide ?? []) };
 }
 
 function matches({ id, name }: Face, wanted: string): boolean {
@@ -71,15 +75,26 @@ function fieldAlong({ edges }: Ground, index: number, axis: 0 | 1): number {
     .reduce((sum, { from, to }) => sum + Math.abs(to[other] - from[other]), 0);
 }
 
-function seenAlong(face: Face, index: number, axis: 0 | 1, bends: readonly Point[]): NamedEdge {
+function seenAlong(
+  face: Face,
+  axis: 0 | 1,
+  bends: readonly Point[],
+  wide: readonly WideJoint[],
+): Omit<NamedEdge, 'index'> {
   const [a, b] = [face.from[axis], face.to[axis]];
-  const line = Math.round((a + b) / 2);
+  const line = middleOf(a, b, axis, wide);
   const across = Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
   if (face.circle || Math.abs(b - a) > MOST_LEAN * across)
-    return { index, side: 'none', line, field: line, innermost: line };
+    return { side: 'none', line, field: line, innermost: line };
   const beyond: [number, number] = axis === 0 ? [line + 1e6, face.from[1]] : [face.from[0], line + 1e6];
   const reached = [a, b, ...bends.map((point) => point[axis])];
   return aheadOfFace(face, beyond) > 0
-    ? { index, side: 'low', line, field: line + face.gap, innermost: Math.max(...reached) + face.gap }
-    : { index, side: 'high', line, field: line - face.gap, innermost: Math.min(...reached) - face.gap };
+    ? { side: 'low', line, field: line + face.gap, innermost: Math.max(...reached) + face.gap }
+    : { side: 'high', line, field: line - face.gap, innermost: Math.min(...reached) - face.gap };
+}
+
+/** The middle as the room has it: that of a ground drawn together is another where more lies on one side of it. */
+function middleOf(a: Ticks, b: Ticks, axis: 0 | 1, wide: readonly WideJoint[]): Ticks {
+  const [from, to] = [a, b].map((end) => pulledApart(wide, axis, end)) as [Ticks, Ticks];
+  return drawnTogether(wide, axis, Math.round((from + to) / 2));
 }

@@ -1,10 +1,12 @@
 import type { Point } from '../../../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../../../job/Job.ts';
 import type { Room } from '../../../room/Room.ts';
+import { drawnGround } from '../../frame/drawnGround.ts';
 import type { Face } from '../../frame/Face.ts';
 import { slantOf } from '../../frame/slantOf.ts';
 import { groundOf } from '../../groundOf.ts';
 import type { AxisStart, Candidate, Layout } from '../../Layout.ts';
+import { onJoints } from '../../movement/onJoints.ts';
 import { layTiles } from '../../pieces/layTiles.ts';
 import { relaid } from '../../relaid.ts';
 import { AXES, type Choice } from '../Choice.ts';
@@ -37,8 +39,9 @@ export function curveCandidates(
   room: Room,
   layout: Layout,
 ): CurveLaid[] {
-  const { pattern, start, origin, pieces } = layout;
-  const ground = groundOf(layout, surface, room, job.print.step);
+  const { pattern, start, origin, pieces, wide = [] } = layout;
+  const asBuilt = groundOf(layout, surface, room, job.print.step);
+  const ground = drawnGround(asBuilt, wide);
   const runs = axisRuns(ground);
   const set = candidateSet({ ground, pattern, surface }, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set || isSlanted(slantOf(surface.pattern, ground.frame.edges))) return [];
@@ -71,9 +74,9 @@ export function curveCandidates(
   }
   kept.sort((a, b) => b.walls.narrowest - a.walls.narrowest);
   return kept.slice(0, Math.min(MOST, Math.floor(MOST_PIECES / pieces.length))).map(({ choice, walls }) => {
-    const laid = layTiles(ground, pattern, choice.origin);
+    const laid = layTiles(asBuilt, pattern, choice.origin, onJoints(wide, pattern, choice.origin));
     const candidate = { ...evaluate(ground, pattern, choice, set.ends, laid), walls };
-    return { candidate, laid: relaid(layout, ground, laid, choice.origin) };
+    return { candidate, laid: relaid(layout, asBuilt, laid, choice.origin) };
   });
 }
 
