@@ -1,17 +1,17 @@
 import { isHard } from '../cuts/isHard.ts';
-import { drawCheckBars, drawZone, textWidth, type ZoneDrawing } from '../drawing/index.ts';
+import { drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { drawingSpace, pageSpace } from './drawingSpace.ts';
 import { edgeWords } from './edgeWords.ts';
-import { type FoundLine, foundLines } from './foundLines.ts';
+import { foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { tileKey } from './tileKey.ts';
-import { unnamedHeight, unnamedPieces } from './unnamedPieces.ts';
+import { unnamedPieces } from './unnamedPieces.ts';
 import { zoneFactsMm } from './zoneFactsMm.ts';
 import { zoneMass } from './zoneMass.ts';
+import { zonePlan } from './zonePlan.ts';
 
 /** What to set in one go: its plan, its cuts to tick, its mortar, the way out, when it may be walked, and each row's space at the wall, expected and found. */
 export const zoneSheet: Sheet = {
@@ -25,54 +25,31 @@ export const zoneSheet: Sheet = {
     ),
 };
 
-/** Heights in mm of what stands round the plan: a line of ticks; a line of found spaces; the line that tells a pattern's tiles apart. */
+/** Heights in mm of a line of ticks, and of the line that tells a pattern's tiles apart. */
 const TICKS_MM = 8.2;
-const FOUND_MM = 8.2;
-/** A line of the words over the found spaces and their type, the heads of their columns, and a line of circled numbers. */
-const FOUND_HEAD_MM = 5.5;
-const FOUND_POINTS = 10;
-const FOUND_KEYS_MM = 6.5;
-const CIRCLE_MM = 7.7;
-/** How often a plan is drawn anew for what it says of its names. */
-const MOST_TRIES = 4;
-/** A line that says where names stand. */
-const NOTE_MM = 5.5;
-/** What the found spaces may take besides. */
-const SLACK_MM = 3;
 const TILE_KEY_MM = 7;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 11;
 const BOX_MM = 6;
-/** Found spaces have a page of their own where they would leave the plan less height than this, make it so many times smaller, or keep its names from being read. */
-const LEAST_PLAN_MM = 50;
-const MOST_SHRUNK = 1.4;
-/** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
-const BARS_MM = 113;
 
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
-  const { packet, say, units } = context;
-  const { paper } = packet.spec.print;
+  const { say, units } = context;
   const cuts = zoneCuts(surface, zone);
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
   const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
   const said = facts(context, surface, zone);
-  const { widthMm } = pageSpace(paper, 'portrait');
-  const fixed =
-    (tiles.length > 0 ? TILE_KEY_MM : 0) +
-    zoneFactsMm(context, said, widthMm) +
-    tickLines(cuts, widthMm) * TICKS_MM;
-  const found = foundLines(context, surface, zone);
-  const { drawing, bars, apart, listApart } = planBeside(
-    context,
-    surface,
-    zone,
-    fixed,
-    foundHeight(context, found),
-  );
+  const { drawing, way, bars, apart, listApart, parts } = zonePlan(context, surface, zone, {
+    fixedMm: (widthMm) =>
+      (tiles.length > 0 ? TILE_KEY_MM : 0) +
+      zoneFactsMm(context, said, widthMm) +
+      tickLines(cuts, widthMm) * TICKS_MM,
+    found: foundLines(context, surface, zone),
+  });
   return {
     suffix: String(zone.number),
     figures: { zone: zone.number },
+    landscape: way === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       plan: drawing.svg,
@@ -85,110 +62,11 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       ...said,
       cuts,
       tiles,
-      found,
+      found: parts,
       apart,
       listApart,
     },
   };
-}
-
-/** Two lines of found spaces side by side, the higher of both giving the line's height, under the lines that say what they are. */
-function foundHeight({ say, second, packet }: SheetContext, found: readonly FoundLine[]): number {
-  if (found.length === 0) return 0;
-  const { widthMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  const words = say('sheet.zone.expected') + (second ? second.say('sheet.zone.expected') : '');
-  const head = Math.ceil((textWidth(words, FOUND_POINTS) * 1.1) / widthMm) * FOUND_HEAD_MM;
-  const lines = found.flatMap((_, i) => (i % 2 === 0 ? [found.slice(i, i + 2)] : []));
-  const high = lines.map((pair) => Math.max(FOUND_MM, ...pair.map(({ deep }) => deep * CIRCLE_MM + 1)));
-  return head + FOUND_KEYS_MM + high.reduce((sum, one) => sum + one, 0);
-}
-
-/** What stands under the plan on its page: the found spaces, and the pieces it has no room to name. What does not goes to the next page. */
-const WAYS = [
-  { found: true, list: true },
-  { found: false, list: true },
-  { found: false, list: false },
-] as const;
-
-/** The zone's plan above what stands under it, as much of it as leaves the plan enough of the page. */
-function planBeside(
-  context: SheetContext,
-  surface: PacketSurface,
-  zone: Zone,
-  fixed: number,
-  foundMm: number,
-) {
-  // A page for a list of names alone is a page too many.
-  const ways = WAYS.filter(({ list }) => list || foundMm > 0);
-  const tried = ways.map((way) => {
-    const below = fixed + (way.found && foundMm > 0 ? foundMm + SLACK_MM : 0);
-    return { way, ...planOver(context, surface, zone, { below, list: way.list }) };
-  });
-  const alone = tried.at(-1)!;
-  const good = tried.find(({ drawing, heightMm }) => {
-    const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
-    return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
-  });
-  const { way, ...plan } = good ?? alone;
-  return {
-    ...plan,
-    apart: !way.found && foundMm > 0,
-    listApart: !way.list && plan.drawing.unnamed.length > 0,
-  };
-}
-
-/** What stands under a plan: so many mm of other things, and whether the pieces that it has no room to name are listed there. */
-interface Under {
-  readonly below: number;
-  readonly list: boolean;
-}
-
-/** The plan over other things, and over what it says itself of its names. */
-function planOver(context: SheetContext, surface: PacketSurface, zone: Zone, { below, list }: Under) {
-  const said = (plan: ReturnType<typeof planOn>) => saidMm(context, surface, plan.drawing, list);
-  let [plan, room] = [planOn(context, surface, zone, below), 0];
-  // A smaller plan has room for fewer names still.
-  for (let tries = 0; said(plan) > room && tries < MOST_TRIES; tries += 1) {
-    room = said(plan);
-    plan = planOn(context, surface, zone, below + room);
-  }
-  return plan;
-}
-
-/** What the plan says of its names, in mm: where they stand where tiles are counted, and which pieces it has no room for. */
-function saidMm(
-  { packet, say, second }: SheetContext,
-  surface: PacketSurface,
-  drawing: ZoneDrawing,
-  list: boolean,
-): number {
-  const { widthMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  const heading = say('sheet.zone.unnamed') + (second?.say('sheet.zone.unnamed') ?? '');
-  const note = [
-    ...(drawing.counted ? [say('sheet.zone.names')] : []),
-    ...(drawing.numbered ? [say('sheet.zone.numbers')] : []),
-  ].join(' ');
-  return (
-    Math.ceil((textWidth(note, 9) * 1.1) / widthMm) * NOTE_MM +
-    (list ? unnamedHeight(unnamedPieces(surface, drawing.unnamed), heading, widthMm) : 0)
-  );
-}
-
-function planOn({ packet, say, units }: SheetContext, surface: PacketSurface, zone: Zone, below: number) {
-  const { paper } = packet.spec.print;
-  const page = pageSpace(paper, 'portrait');
-  const heightMm = page.heightMm - below;
-  const bars = heightMm > BARS_MM;
-  const drawing = drawZone(surface, zone, {
-    id: `zone-${zone.number}`,
-    label: say('sheet.zone.drawing', { zone: zone.number }),
-    ...units,
-    say,
-    space: bars
-      ? drawingSpace(paper, 'portrait', below)
-      : { ...page, heightMm: Math.max(LEAST_PLAN_MM, heightMm) },
-  });
-  return { drawing, bars, heightMm };
 }
 
 function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {

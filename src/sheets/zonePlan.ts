@@ -1,0 +1,171 @@
+import { drawZone, type Orientation, textWidth, type ZoneDrawing } from '../drawing/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { Zone } from '../zones/Zone.ts';
+import { drawingSpace, pageSpace } from './drawingSpace.ts';
+import type { FoundLine } from './foundLines.ts';
+import { foundMm, foundPages } from './foundPages.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { unnamedHeight, unnamedPieces } from './unnamedPieces.ts';
+
+/** What stands under the plan of a zone: the height of what always does, in mm for a page so wide, and the spaces to be found. */
+export interface UnderPlan {
+  readonly fixedMm: (widthMm: number) => number;
+  readonly found: readonly FoundLine[];
+}
+
+/** Found spaces that stand together, under the plan or what is there already, or apart from it on a page of their own. */
+export interface FoundPart {
+  readonly apart: boolean;
+  readonly lines: readonly FoundLine[];
+}
+
+/** The plan, the way its page lies, whether check bars stand beside it, and what goes to further pages. */
+export interface ZonePlan {
+  readonly drawing: ZoneDrawing;
+  readonly way: Orientation;
+  readonly bars: boolean;
+  readonly apart: boolean;
+  readonly listApart: boolean;
+  readonly parts: readonly FoundPart[];
+}
+
+/** How often a plan is drawn anew for what it says of its names. */
+const MOST_TRIES = 4;
+/** A line that says where names stand. */
+const NOTE_MM = 5.5;
+/** What the found spaces may take besides. */
+const SLACK_MM = 3;
+/** Found spaces have a page of their own where they would leave the plan less height than this, make it so many times smaller, or keep its names from being read. */
+const LEAST_PLAN_MM = 50;
+const MOST_SHRUNK = 1.4;
+/** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
+const BARS_MM = 113;
+
+/** A zone with the words and the page it is drawn for. */
+interface OnPage {
+  readonly context: SheetContext;
+  readonly surface: PacketSurface;
+  readonly zone: Zone;
+  readonly way: Orientation;
+}
+
+const spaceOf = ({ context, way }: OnPage) => pageSpace(context.packet.spec.print.paper, way);
+
+/** What stands under the plan on its page: the found spaces, and the pieces it has no room to name. What does not goes to the next page. */
+const WAYS = [
+  { found: true, list: true },
+  { found: false, list: true },
+  { found: false, list: false },
+] as const;
+
+/**
+ * The zone's plan above what stands under it, as much of it as leaves the plan enough of the page.
+ */
+export function zonePlan(
+  context: SheetContext,
+  surface: PacketSurface,
+  zone: Zone,
+  under: UnderPlan,
+): ZonePlan {
+  return planBeside({ context, surface, zone, way: 'portrait' }, under);
+}
+
+function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
+  const { widthMm } = spaceOf(on);
+  const [fixed, high] = [fixedMm(widthMm), foundMm(on.context, found, widthMm)];
+  // A page for a list of names alone is a page too many.
+  const ways = WAYS.filter(({ list }) => list || high > 0);
+  const tried = ways.map((under) => {
+    const below = fixed + (under.found && high > 0 ? high + SLACK_MM : 0);
+    return { under, ...planOver(on, { below, list: under.list }) };
+  });
+  const alone = tried.at(-1)!;
+  const good = tried.find(({ drawing, heightMm }) => {
+    const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
+    return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
+  });
+  const { under, drawing, bars } = good ?? alone;
+  const apart = !under.found && high > 0;
+  const listApart = !under.list && drawing.unnamed.length > 0;
+  return {
+    drawing,
+    way: on.way,
+    bars,
+    apart,
+    listApart,
+    parts: partsOf(on, { found, apart, listApart }, drawing),
+  };
+}
+
+/** Found spaces under the plan, under the list that has the next page, or in as many parts as they take pages. */
+function partsOf(
+  on: OnPage,
+  {
+    found,
+    apart,
+    listApart,
+  }: { readonly found: readonly FoundLine[]; readonly apart: boolean; readonly listApart: boolean },
+  drawing: ZoneDrawing,
+): readonly FoundPart[] {
+  if (found.length === 0) return [];
+  if (!apart) return [{ apart: false, lines: found }];
+  const { widthMm, heightMm } = spaceOf(on);
+  const takenMm = listApart ? listMm(on, drawing) % heightMm : 0;
+  return foundPages(on.context, found, { widthMm, heightMm, takenMm })
+    .map((lines, i) => ({ apart: i > 0 || !listApart, lines }))
+    .filter(({ lines }) => lines.length > 0);
+}
+
+/** What stands under a plan: so many mm of other things, and whether the pieces that it has no room to name are listed there. */
+interface Under {
+  readonly below: number;
+  readonly list: boolean;
+}
+
+/** The plan over other things, and over what it says itself of its names. */
+function planOver(on: OnPage, { below, list }: Under) {
+  const said = (plan: ReturnType<typeof planOn>) => saidMm(on, plan.drawing, list);
+  let [plan, room] = [planOn(on, below), 0];
+  // A smaller plan has room for fewer names still.
+  for (let tries = 0; said(plan) > room && tries < MOST_TRIES; tries += 1) {
+    room = said(plan);
+    plan = planOn(on, below + room);
+  }
+  return plan;
+}
+
+/** The list of the pieces that a plan has no room to name, in mm. */
+function listMm(on: OnPage, drawing: ZoneDrawing): number {
+  const { say, second } = on.context;
+  const heading = say('sheet.zone.unnamed') + (second?.say('sheet.zone.unnamed') ?? '');
+  return unnamedHeight(unnamedPieces(on.surface, drawing.unnamed), heading, spaceOf(on).widthMm);
+}
+
+/** What the plan says of its names, in mm: where they stand where tiles are counted, and which pieces it has no room for. */
+function saidMm(on: OnPage, drawing: ZoneDrawing, list: boolean): number {
+  const { say } = on.context;
+  const note = [
+    ...(drawing.counted ? [say('sheet.zone.names')] : []),
+    ...(drawing.numbered ? [say('sheet.zone.numbers')] : []),
+  ].join(' ');
+  const lines = Math.ceil((textWidth(note, 9) * 1.1) / spaceOf(on).widthMm);
+  return lines * NOTE_MM + (list ? listMm(on, drawing) : 0);
+}
+
+function planOn(on: OnPage, below: number) {
+  const { context, surface, zone, way } = on;
+  const { packet, say, units } = context;
+  const page = spaceOf(on);
+  const heightMm = page.heightMm - below;
+  const bars = heightMm > BARS_MM;
+  const drawing = drawZone(surface, zone, {
+    id: `zone-${zone.number}`,
+    label: say('sheet.zone.drawing', { zone: zone.number }),
+    ...units,
+    say,
+    space: bars
+      ? drawingSpace(packet.spec.print.paper, way, below)
+      : { ...page, heightMm: Math.max(LEAST_PLAN_MM, heightMm) },
+  });
+  return { drawing, bars, heightMm };
+}
