@@ -1,10 +1,10 @@
-import { type Point, shapeArea, unite } from '../geometry/index.ts';
+import { type Point, unite } from '../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
-import { makePattern, makePlain, type Pattern, patternProblems } from '../pattern/index.ts';
+import { makePattern, makePlain } from '../pattern/index.ts';
 import type { Room } from '../room/Room.ts';
+import { beginLayout, type Over } from './beginLayout.ts';
 import { borderJoints } from './border/borderJoints.ts';
-import { flushStart } from './border/flushStart.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
 import { coursesOn } from './chalk/coursesOn.ts';
 import { firstTile } from './chalk/firstTile.ts';
@@ -14,33 +14,21 @@ import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
 import { sightTooShort } from './faults/sightTooShort.ts';
-import { drawnGround } from './frame/drawnGround.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
-import type { Chalk, ChalkLine, Layout, Piece, Rival, Start } from './Layout.ts';
-import { onJoints } from './movement/onJoints.ts';
+import type { Chalk, ChalkLine, Layout, Piece } from './Layout.ts';
 import { pulledApart } from './movement/pulledApart.ts';
 import type { WideJoint } from './movement/WideJoint.ts';
 import { namePieces, pieceOf } from './names/namePieces.ts';
 import type { LaidPiece } from './pieces/LaidPiece.ts';
 import { type Lattice, makeLattice } from './pieces/Lattice.ts';
 import { laidPieces } from './pieces/laidPieces.ts';
-import { type Laid, layTiles } from './pieces/layTiles.ts';
+import type { Laid } from './pieces/layTiles.ts';
+import { refusals } from './refusals.ts';
 import { type Apart, setApart } from './setApart.ts';
 import type { MainRuns } from './start/Choice.ts';
-import { chooseStart } from './start/chooseStart.ts';
-import { evaluate } from './start/evaluate.ts';
 import { makeTapers } from './taper/makeTapers.ts';
-
-/** More pieces than this are refused: nobody cuts them from a list. */
-export const MOST_PIECES = 100_000;
-
-/** What is asked of a layout beside what the job says. */
-export interface Over {
-  readonly instead?: Rival;
-  readonly wide?: readonly WideJoint[];
-}
 
 /**
  * A surface's pattern laid on its room: where it starts, every piece with its name, what stays without tile,
@@ -53,7 +41,7 @@ export function makeLayout(
   job: Pick<Job, 'tiles' | 'joint' | 'print'>,
   surface: SurfaceSpec,
   room: Room,
-  { instead, wide: wished = [] }: Over = {},
+  over: Over = {},
 ): Layout | { readonly problems: readonly Problem[] } {
   const withJoint = (joint: number) => makePlain(surface.pattern, job.tiles, joint);
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
@@ -69,14 +57,10 @@ export function makeLayout(
   const apart = setApart({ job, surface, room, frame }, plain);
   if ('problems' in apart) return apart;
   const ground = groundIn(apart, room, surface, job);
-  const drawn = drawnGround(ground, wished);
-  const chosen = chooseStart({ ground: drawn, pattern: plain, surface, withJoint });
-  if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, drawn)] };
-  const { runs } = chosen;
-  const start = flushStart(withRival(chosen.start, instead), runs, drawn, plain, surface.start);
+  const begun = beginLayout({ ground, surface, pattern, plain, withJoint }, over);
+  if ('problems' in begun) return begun;
+  const { start, rivals, runs, wide, laid } = begun;
   const { origin } = start.chosen;
-  const wide = onJoints(wished, plain, origin);
-  const laid = layTiles(ground, pattern, origin, wide);
   const middle = middleOf(runs, wide);
   const chalk = makeChalk({
     ...chalkGround(job, surface, room, frame),
@@ -86,7 +70,6 @@ export function makeLayout(
     middle,
   });
   const sight = sightOf(room, surface.pattern, chalk);
-  const counted = wide.length === 0 ? start : recounted(start, drawn, plain, runs, laid);
   const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
@@ -98,8 +81,8 @@ export function makeLayout(
     pattern,
     origin,
     ...(wide.length > 0 && { wide }),
-    start: counted,
-    ...(chosen.rivals.length > 0 && { rivals: chosen.rivals }),
+    start,
+    ...(rivals.length > 0 && { rivals }),
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
     field: tiledField(frame, [...laid.border, ...apart.kept]),
@@ -125,19 +108,6 @@ function groundIn(
 ): Ground {
   const names = openings.map(({ name }) => name);
   return makeGround(apart.room, names, surface, print.step);
-}
-
-/** A start with another in its place; the one that was the best before is then the second. */
-function withRival(start: Start, instead: Rival | undefined): Start {
-  return instead ? { ...start, ...instead, runnerUp: start.chosen } : start;
-}
-
-/** A start chosen on a ground drawn together, with the counts of the tiles as they lie. */
-function recounted(start: Start, drawn: Ground, pattern: Pattern, runs: MainRuns, laid: Laid): Start {
-  const { along, across, chosen } = start;
-  const { origin, shift, reason } = chosen;
-  const counts = evaluate(drawn, pattern, { origin, along, across, shift }, runs, laid);
-  return { ...start, chosen: { ...chosen, ...counts, reason } };
 }
 
 /** Chalk lines with what only the pieces tell: the first to set, and the courses a line lies on. */
@@ -186,37 +156,6 @@ function tiledField(
   return kept.length === 0 ? frame.field : unite([...frame.field, ...kept.map(({ shape }) => shape)]);
 }
 
-/** Why a pattern is not laid at all. */
-function refusals(
-  { tiles, print }: Pick<Job, 'tiles' | 'print'>,
-  surface: SurfaceSpec,
-  room: Room,
-  pattern: Pattern,
-): readonly Problem[] {
-  const tooMany = tooManyPieces(surface, room, pattern);
-  if (tooMany) return [tooMany];
-  const found = patternProblems(pattern, surface.pattern, tiles, print.system);
-  return found.map((one) => ({ ...one, path: [surface.name, 'pattern'], found: surface.name }));
-}
-
-function tooManyPieces({ name }: SurfaceSpec, { field }: Room, { a, b, tiles }: Pattern): Problem | null {
-  const area = field.reduce((sum, shape) => sum + shapeArea(shape), 0);
-  const about = Math.round((area * tiles.length) / (a[0] * b[1] - a[1] * b[0]));
-  if (about <= MOST_PIECES) return null;
-  const figures = { pieces: about, limit: MOST_PIECES };
-  return { code: 'tooManyPieces', path: [name, 'pattern'], found: `${about}`, figures };
-}
-
 function noPieces({ name }: SurfaceSpec): Problem {
   return { code: 'noPieces', path: [name, 'pattern'], found: '0', figures: {} };
-}
-
-function unknownEdge({ name }: SurfaceSpec, axis: string, found: string, { faces }: Ground): Problem {
-  const names = [...new Set(faces.map((face) => face.name))].join(', ');
-  return {
-    code: 'unknownEdge',
-    path: [name, 'start', axis],
-    found,
-    figures: { name: found, names, near: 'no' },
-  };
 }
