@@ -61,13 +61,12 @@ export function makeLayout(
   if ('problems' in begun) return begun;
   const { start, rivals, runs, wide, laid } = begun;
   const { origin } = start.chosen;
-  const middle = middleOf(runs, wide);
   const chalk = makeChalk({
     ...chalkGround(job, surface, room, frame),
     pattern: plain,
     origin,
     wide,
-    middle,
+    middle: middleOf(runs, wide),
   });
   const sight = sightOf(room, surface.pattern, chalk);
   const all = laidPieces(laid);
