@@ -1,10 +1,11 @@
-import { type Box, boxOf, grow, overlap, segmentMeets, within } from './boxes.ts';
-import { inRings, segmentsCross } from './inRings.ts';
+import { type Box, boxOf, overlap, segmentMeets, within } from './boxes.ts';
+import { inRings } from './inRings.ts';
+import { type LeaderGround, type Led, leaderOf, ledBlocks } from './leaders.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
-import { leader } from './signs.ts';
 import { outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
+import { untangled } from './untangled.ts';
 
 /** What names may use: the paper, the outline they are led out over, and what is already there. */
 export interface NameGround {
@@ -37,14 +38,12 @@ const nameSizes = [sizes.name, 9, sizes.smallest];
 
 interface State {
   readonly taken: Box[];
-  readonly leaders: (readonly [Spot, Spot])[];
   readonly marks: Mark[];
   readonly unnumbered: string[];
 }
 
 const begun = (taken: readonly Box[]): State => ({
   taken: [...taken],
-  leaders: [],
   marks: [],
   unnumbered: [],
 });
@@ -128,44 +127,6 @@ function placeInside(request: NameRequest, state: State): boolean {
   return false;
 }
 
-const nearestOn = ([x, y]: Spot, box: Box): Spot => [
-  Math.min(Math.max(x, box.left), box.right),
-  Math.min(Math.max(y, box.bottom), box.top),
-];
-
-function isFree(box: Box, from: Spot, stands: (box: Box) => boolean, state: State): boolean {
-  if (state.taken.some((other) => overlap(box, other, apart)) || !stands(box)) return false;
-  const to = nearestOn(from, box);
-  return (
-    !state.taken.some((other) => segmentMeets(from, to, other, 0.3)) &&
-    !state.leaders.some(([a, b]) => segmentMeets(a, b, box, 0.5) || segmentsCross(a, b, from, to))
-  );
-}
-
-/** A name that is led out: level, or upright where it finds no place so. */
-const ledBlocks = (request: NameRequest) =>
-  [block(request, sizes.smallest, 0, false), block(request, sizes.smallest, 90, false)] as const;
-
-/** Puts a name at the nearest of the places near its spot. */
-function leadOut(
-  request: NameRequest,
-  near: readonly Spot[],
-  stands: (box: Box) => boolean,
-  state: State,
-): boolean {
-  const [level, upright] = ledBlocks(request);
-  const free = (one: Block) => near.find((at) => isFree(blockBox(one, at), request.pole, stands, state));
-  const beside = free(level);
-  const [one, spot] = beside ? [level, beside] : [upright, free(upright)];
-  if (!spot) return false;
-  const box = blockBox(one, spot);
-  const end = nearestOn(request.pole, grow(box, 0.4));
-  state.taken.push(box);
-  state.leaders.push([request.pole, end]);
-  state.marks.push(...leader(request.pole, end), ...one.draw(spot));
-  return true;
-}
-
 /** More leaders than this make a plan that nobody can read. */
 const mostLed = 60;
 
@@ -179,14 +140,15 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
   const inOrder = [...requests.filter(isMust), ...requests.filter((request) => !isMust(request))];
   const left = inOrder.filter((request) => !placeInside(request, state));
   const wanted = ground.leads === false ? left.filter(isMust) : left;
-  const led = leadAllOut(wanted, isMust, ground, state);
-  const open = left.filter((request) => !led.includes(request));
-  const over = open.filter((request) => isMust(request) && leadOver(request, ground, state));
+  const led = [...leadAllOut(wanted, isMust, ground, state)];
+  const isLed = (request: NameRequest) => led.some((one) => one.request === request);
+  for (const request of left.filter((one) => isMust(one) && !isLed(one))) {
+    const over = leaderOver(request, ground, { taken: state.taken, dots: [], close: true })(led);
+    if (over) led.push(over);
+  }
   return {
-    marks: state.marks,
-    unplaced: requests
-      .filter((request) => open.includes(request) && !over.includes(request))
-      .map(({ name }) => name),
+    marks: [...state.marks, ...led.flatMap(({ marks }) => marks)],
+    unplaced: requests.filter((one) => left.includes(one) && !isLed(one)).map(({ name }) => name),
     unnumbered: state.unnumbered,
   };
 }
@@ -197,18 +159,26 @@ function leadAllOut(
   isFirst: (request: NameRequest) => boolean,
   ground: NameGround,
   state: State,
-): readonly NameRequest[] {
+): readonly Led[] {
   const rank = (request: NameRequest) => (isFirst(request) ? -Infinity : depth(request, ground));
   const nearEdge = [...left].sort((a, b) => rank(a) - rank(b) || 0).slice(0, mostLed);
   const least = Math.min(...nearEdge.flatMap(ledBlocks).map(({ width, height }) => Math.min(width, height)));
   const where = outsideOf(ground.paper, ground.outline, ground.bare);
   const near = spotsOutside(where, state.taken, least, longest);
-  const stands = (box: Box) => standsOutside(box, where);
-  return nearEdge.filter((request) => leadOut(request, near(request.pole), stands, state));
+  const own = {
+    taken: state.taken,
+    dots: nearEdge.map(({ pole }) => pole),
+    stands: (box: Box) => standsOutside(box, where),
+  };
+  const outside = new Map(nearEdge.map((request) => [request, leaderOf(request, near(request.pole), own)]));
+  const over = new Map(
+    nearEdge.filter(isFirst).map((request) => [request, leaderOver(request, ground, own)]),
+  );
+  return untangled(nearEdge, (request, led) => outside.get(request)?.(led) ?? over.get(request)?.(led));
 }
 
 /** Leads a name over pieces near its own, where no words stand. */
-function leadOver(request: NameRequest, { paper }: NameGround, state: State): boolean {
+function leaderOver(request: NameRequest, { paper }: NameGround, own: Omit<LeaderGround, 'stands'>) {
   const { pole } = request;
   const offs = Array.from({ length: 2 * longest + 1 }, (_, i) => i - longest);
   const spots = offs
@@ -216,8 +186,8 @@ function leadOver(request: NameRequest, { paper }: NameGround, state: State): bo
     .filter((spot) => distance(spot, pole) <= longest)
     .sort((a, b) => distance(a, pole) - distance(b, pole));
   const clear = request.rings.flatMap((ring) => (ring.length > 0 ? [boxOf(ring)] : []));
-  const stands = (box: Box) => within(box, paper) && !clear.some((own) => overlap(box, own, 0));
-  return leadOut(request, spots, stands, state);
+  const stands = (box: Box) => within(box, paper) && !clear.some((ring) => overlap(box, ring, 0));
+  return leaderOf(request, spots, { ...own, stands });
 }
 
 /** The names that don't fit inside their pieces. */
