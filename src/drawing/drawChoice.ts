@@ -1,4 +1,5 @@
-import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
+import type { SeenPiece } from '../packet/seenPieces.ts';
 import { within } from './boxes.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import type { AreaMark } from './Mark.ts';
@@ -11,9 +12,7 @@ import { type Scale, toPaper } from './Scale.ts';
 import { surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
-
-/** Pieces as far as an owner sees them. */
-export type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share' | 'border'>;
+import { tileAreas } from './tileAreas.ts';
 
 const border = 9;
 /** Shares nearer to the smallest than this count as narrowest too. */
@@ -43,6 +42,7 @@ export function drawChoice(
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const drawn = [
     ...pieceMarks(surface, pieces, scale),
+    ...tileAreas(pieces, surface, scale),
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
   ];

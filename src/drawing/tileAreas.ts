@@ -19,13 +19,13 @@ export function looksOfTiles(
 
 /** What tells pieces of one tile from those of another: hatches without outlines, to lie under or over those of cuts. */
 export function tileAreas(
-  pieces: readonly PacketPiece[],
+  pieces: readonly (Pick<PacketPiece, 'fullTile' | 'shape'> & Partial<Pick<PacketPiece, 'tile'>>)[],
   surface: PacketSurface,
   scale: Scale,
 ): readonly AreaMark[] {
   const looks = looksOfTiles(surface);
   return pieces.flatMap((piece) => {
-    const look = looks.get(piece.tile);
+    const look = piece.tile === undefined ? undefined : looks.get(piece.tile);
     if (look === undefined || look === 'first') return [];
     const fill: HatchName = look;
     return [{ mark: 'area', rings: pieceArea(piece, surface, scale, {}).rings, fill }];

@@ -20,6 +20,7 @@ import type { Adjustment, EdgeArc, Opening } from '../room/Room.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import type { Limit } from '../trade/Limit.ts';
 import type { Zone } from '../zones/Zone.ts';
+import type { SeenPiece } from './seenPieces.ts';
 
 export type { HeightResult, Heights };
 
@@ -131,7 +132,7 @@ export interface CurvePoint {
 /** A layout that begins elsewhere, laid out as far as it takes to show it. */
 export interface PacketChoice {
   readonly candidate: Candidate;
-  readonly pieces: readonly Pick<Piece, 'whole' | 'fullTile' | 'shape' | 'seen' | 'share' | 'border'>[];
+  readonly pieces: readonly SeenPiece[];
   /** What would have to be bought of each tile, by its key. */
   readonly buy: Readonly<Record<string, { readonly buy: number; readonly boxes: number }>>;
 }

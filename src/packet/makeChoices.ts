@@ -5,6 +5,7 @@ import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
 import type { PacketChoice } from './Packet.ts';
+import { seenPieces } from './seenPieces.ts';
 
 /** Layouts that differ by less than this are one to the eye: shares of a tile and of the pieces, together. */
 const LEAST_DIFFERENCE = 0.04;
@@ -30,14 +31,7 @@ function choiceOf(job: Job, stages: readonly Stages[], i: number): PacketChoice 
   );
   return {
     candidate: other,
-    pieces: laid.pieces.map(({ whole, fullTile, shape, seen, share, border }) => ({
-      whole,
-      fullTile,
-      shape,
-      seen,
-      share,
-      ...(border && { border }),
-    })),
+    pieces: seenPieces(laid.pieces),
     buy: Object.fromEntries(Object.entries(plans).map(([key, { buy, boxes }]) => [key, { buy, boxes }])),
   };
 }

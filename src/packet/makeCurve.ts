@@ -8,6 +8,7 @@ import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
 import type { CurvePoint } from './Packet.ts';
+import { seenPieces } from './seenPieces.ts';
 
 /** Starts beside the chosen one at most. */
 const MOST_OTHERS = 5;
@@ -71,13 +72,5 @@ function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Coun
   // As the saw list has them: what is on a card is marked by hand and not set on the fence.
   const fenced = cuts.cuts.filter((cut) => !isHard(cut));
   const fences = new Set(fenced.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
-  const pieces = laid.pieces.map(({ whole, fullTile, shape, seen, share, border }) => ({
-    whole,
-    fullTile,
-    shape,
-    seen,
-    share,
-    ...(border && { border }),
-  }));
-  return { candidate, tiles, bound, fences: fences.size, pieces, laid, cuts };
+  return { candidate, tiles, bound, fences: fences.size, pieces: seenPieces(laid.pieces), laid, cuts };
 }

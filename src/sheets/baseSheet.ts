@@ -64,6 +64,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
     data: {
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `base-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
+      marks: marksDrawn(surface),
       units: surface.base?.readings.length ? say(`sheet.base-sheet.readings.${system}`) : '',
       found,
       aside: drawing.widthMm + KEY_MM <= space.widthMm,
@@ -72,6 +73,18 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
       ...flat,
     },
   };
+}
+
+/** What is drawn on the base, so that the key tells that and no more. */
+function marksDrawn({ base, flatness }: PacketSurface): readonly string[] {
+  const cracks = base?.cracks ?? [];
+  const drawn = {
+    carried: (base?.joints ?? []).length > 0 || cracks.some(({ moving }) => moving),
+    still: cracks.some(({ moving }) => !moving),
+    hollow: (base?.hollow ?? []).length > 0,
+    ring: (flatness?.under ?? []).some(({ worst, pass }) => worst && !pass),
+  };
+  return Object.entries(drawn).flatMap(([mark, is]) => (is ? [mark] : []));
 }
 
 function ofTheHouse(context: SheetContext) {

@@ -1,13 +1,16 @@
-import { drawChoice, drawSwatch, type SeenPiece, type Space } from '../drawing/index.ts';
+import { drawChoice, drawSwatch, type Space } from '../drawing/index.ts';
 import type { Candidate } from '../layout/Layout.ts';
+import { tilesLaid } from '../layout/tilesLaid.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
+import type { SeenPiece } from '../packet/seenPieces.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
 import { smallestShare } from './smallestShare.ts';
+import { tileKey } from './tileKey.ts';
 
 /** Which of two layouts does the owner want? The chosen one and the one that differs most, side by side, in words that need no trade. */
 export const choiceSheet: Sheet = {
@@ -25,10 +28,14 @@ export const choiceSheet: Sheet = {
 const GUTTER_MM = 5;
 const WORDS_MM = 128;
 
+/** What the key takes that tells several tiles apart, in mm. */
+const TILE_KEY_MM = 6;
+
 /** The page stands upright; an owner lays no rule on it, so it bears no check bars. */
-function halfPage({ packet }: SheetContext): Space {
+function halfPage({ packet }: SheetContext, surface: PacketSurface): Space {
   const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - WORDS_MM };
+  const key = tilesLaid(surface).length > 1 ? TILE_KEY_MM : 0;
+  return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - WORDS_MM - key };
 }
 
 interface Offer {
@@ -51,7 +58,7 @@ function choicePage(
       label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
       ...units,
       say,
-      space: halfPage(context),
+      space: halfPage(context, surface),
     }),
   );
   const start = packet.calendar[0]?.from;
@@ -60,10 +67,13 @@ function choicePage(
     scale: `1:${drawings[0]!.ratio}`,
     data: {
       plans: drawings.map(({ svg }) => svg),
-      swatches: (['cut', 'narrowest'] as const).map((look) => {
-        const name = say(`sheet.choice-sheet.key.${look}`);
-        return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
-      }),
+      swatches: [
+        ...(['cut', 'narrowest'] as const).map((look) => {
+          const name = say(`sheet.choice-sheet.key.${look}`);
+          return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
+        }),
+        ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`),
+      ],
       advised: !isBetter(choice.candidate, own.candidate),
       rows: rowsOf(context, surface, own, choice),
       answerBy: start ? date(start) : '',

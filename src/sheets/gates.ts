@@ -10,6 +10,7 @@ import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { taperLines } from './taperTable.ts';
+import { whoDoes } from './whoDoes.ts';
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
 export function gates(context: SheetContext): readonly Gate[] {
@@ -102,12 +103,9 @@ function baseGates(context: SheetContext): Gate[] {
           ),
         ]
       : []),
-    ...base.comesOut.map(({ what, who }) =>
+    ...base.comesOut.map(({ what }) =>
       open(
-        say('gate.comesOut', {
-          what: sayThing(say, what),
-          who: who === undefined ? '________' : sayThing(say, who),
-        }),
+        say('gate.comesOut', { what: sayThing(say, what), who: whoDoes(context, what, 'other') }),
         say('gate.comesOutNote'),
       ),
     ),

@@ -6,6 +6,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { smallestShare } from './smallestShare.ts';
 import { startAsWish } from './startAsWish.ts';
 import { startLine } from './startLine.ts';
+import { tileKey } from './tileKey.ts';
 
 /** What does a wider narrowest cut cost in tiles? The chosen start and others on the curve, side by side at one scale. */
 export const startsCurve: Sheet = {
@@ -52,6 +53,7 @@ function curvePage(
     scale: `1:${drawings[0]!.ratio}`,
     data: {
       plans: drawings.map(({ svg }) => svg),
+      tiles: tileKey(context, surface, surface.pieces, `curve-${i + 1}`),
       rows: rowsOf(context, curve),
       wishes: curve.map(({ candidate }) => startLine(startAsWish(context, candidate))),
     },

@@ -26,6 +26,7 @@ export const tileSheet: Sheet = {
       drawn.map((group, i) => ({ ...drawnOf(context, group), ...drawingOf(context, group, ratio, i) })),
     );
     const data = {
+      triangles: [...parts.drawn, ...parts.last].some(({ passes }) => passes.length > 0),
       unbroken:
         lines.reduce((sum, { tiles }) => sum + Math.ceil(tiles.length / 2), 0) <= FEW &&
         parts.last.every(({ more }) => more.length === 0),
