@@ -72,15 +72,13 @@ export function makeLayout(
   const { origin } = start.chosen;
   const wide = onJoints(wished, plain, origin);
   const laid = layTiles(ground, pattern, origin, wide);
-  const middle = middleOf(runs, wide);
   const chalk = makeChalk({
     ...chalkGround(job, surface, room, frame),
     pattern: plain,
     origin,
     wide,
-    middle,
+    middle: middleOf(runs, wide),
   });
-  const counted = wide.length === 0 ? start : recounted(start, drawn, plain, runs, laid);
   const all = laidPieces(laid);
   if (all.length === 0) return { problems: [noPieces(surface)] };
   const named = namePieces(all, laid.lattice, chalk.crossing);
@@ -92,7 +90,7 @@ export function makeLayout(
     pattern,
     origin,
     ...(wide.length > 0 && { wide }),
-    start: counted,
+    start: recounted(start, drawn, plain, runs, laid),
     ...(chosen.rivals.length > 0 && { rivals: chosen.rivals }),
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
@@ -126,8 +124,9 @@ function withRival(start: Start, instead: Rival | undefined): Start {
   return instead ? { ...start, ...instead, runnerUp: start.chosen } : start;
 }
 
-/** A start chosen on a ground drawn together, with the counts of the tiles as they lie. */
+/** A start with the counts of the tiles as they lie, where it was chosen on a ground drawn together. */
 function recounted(start: Start, drawn: Ground, pattern: Pattern, runs: MainRuns, laid: Laid): Start {
+  if (laid.lattice.wide.length === 0) return start;
   const { along, across, chosen } = start;
   const { origin, shift, reason } = chosen;
   const counts = evaluate(drawn, pattern, { origin, along, across, shift }, runs, laid);
