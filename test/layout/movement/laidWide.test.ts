@@ -56,6 +56,20 @@ describe('floors outside whose soft joints are wider than the grout joint', () =
     expect(cuts.rows.filter((row) => jointsAcross(row, layout) < linesAcross(row, layout))).toEqual([]);
   });
 
+  test.each(floors)('%s: every chalk line lies on the middle of a joint', (name) => {
+    const { chalk, pattern, pieces } = known.get(name)!.layout;
+    for (const { axis, from } of [...chalk.lines, ...(chalk.further ?? [])]) {
+      const [on, straight] = axis === 'along' ? ([0, pattern.straightX] as const) : ([1, true] as const);
+      if (!straight) continue;
+      const sides = pieces.map(({ fullTile }) => fullTile.map((point) => point[on]));
+      const before = Math.max(...sides.map((side) => Math.max(...side)).filter((at) => at <= from[on]));
+      const beyond = Math.min(...sides.map((side) => Math.min(...side)).filter((at) => at >= from[on]));
+      const across = sides.filter((side) => Math.min(...side) < from[on] && Math.max(...side) > from[on]);
+      expect(across).toEqual([]);
+      expect(Math.abs(before + beyond - 2 * from[on])).toBeLessThanOrEqual(1);
+    }
+  });
+
   const wished = floors.filter(
     ([, { along, pattern }]) => along.kind === 'joint' && !pattern.along && !pattern.name,
   );
