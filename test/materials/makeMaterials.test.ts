@@ -91,6 +91,19 @@ describe('grout: the exact volume of the joints, as deep as the tile', () => {
     expect(buy).toBe(1);
   });
 
+  test('two bays of 5 × 5 tiles, 12 × 12 × 3/8 in, a soft joint of 3/8 in between: the joints of 50 tiles less one joint through (geometry)', () => {
+    const [joint, module] = [inches(1 / 8), inches(12 + 1 / 8)];
+    const job = withTile({ length: inches(12), width: inches(12), thickness: inches(3 / 8) });
+    const field = fieldLayout(10 * module + inches(1 / 4), 5 * module, joint);
+    const lines = [
+      { axis: 'along', at: 5 * module + inches(1 / 8), width: inches(3 / 8), length: 5 * module },
+    ];
+    const layout = { ...field, movement: { lines, laid: true, missing: [], limit: 0 } } as unknown as Layout;
+    const grout = find(makeMaterials({ ...job, joint }, [layout], {}), 'grout');
+    const cubicInches = (50 * (12.125 ** 2 - 12 ** 2) - 5 * 12.125 * (1 / 8)) * (3 / 8);
+    expect(figures(grout, 'material.grout.sum.mass')?.groutLitres).toBeCloseTo(cubicInches * 0.016387064, 6);
+  });
+
   test('one batch, and which grade for the joint: TCNA FAQ', () => {
     const grout = find(makeMaterials(JOB, [squareFeet(50)], {}), 'grout');
     expect(grout?.sum.slice(-2).map(({ code }) => code)).toEqual([

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Row } from '../../../src/cuts/Cut.ts';
 import { makeCuts } from '../../../src/cuts/makeCuts.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
+import type { MovementLine } from '../../../src/layout/movement/Movement.ts';
 import { judgeCuts } from '../../cuts/support/judgeCuts.ts';
 import { judgeRows } from '../../cuts/support/judgeRows.ts';
 import { judged } from '../../support/Judged.ts';
@@ -55,6 +56,20 @@ describe('floors outside whose soft joints are wider than the grout joint', () =
     expect(cuts.rows.filter((row) => jointsAcross(row, layout) < linesAcross(row, layout))).toEqual([]);
   });
 
+  test.each(floors)('%s: every chalk line lies on the middle of a joint', (name) => {
+    const { chalk, pattern, pieces } = known.get(name)!.layout;
+    for (const { axis, from } of [...chalk.lines, ...(chalk.further ?? [])]) {
+      const [on, straight] = axis === 'along' ? ([0, pattern.straightX] as const) : ([1, true] as const);
+      if (!straight) continue;
+      const sides = pieces.map(({ fullTile }) => fullTile.map((point) => point[on]));
+      const before = Math.max(...sides.map((side) => Math.max(...side)).filter((at) => at <= from[on]));
+      const beyond = Math.min(...sides.map((side) => Math.min(...side)).filter((at) => at >= from[on]));
+      const across = sides.filter((side) => Math.min(...side) < from[on] && Math.max(...side) > from[on]);
+      expect(across).toEqual([]);
+      expect(Math.abs(before + beyond - 2 * from[on])).toBeLessThanOrEqual(1);
+    }
+  });
+
   const wished = floors.filter(
     ([, { along, pattern }]) => along.kind === 'joint' && !pattern.along && !pattern.name,
   );
@@ -71,13 +86,15 @@ function jointsAcross({ terms }: Row, { pattern }: Layout): number {
   return terms.filter(({ what, exact }) => what === 'joint' && exact > pattern.joint + 2).length;
 }
 
-/** Wide soft joints between the first piece of a row and its last. */
+/** Wide soft joints that run through a row between its first piece and its last. */
 function linesAcross({ axis, from, terms }: Row, { movement, pattern }: Layout): number {
   const along = axis === 'along' ? 0 : 1;
   const [first, last] = [terms[0]!, terms.at(-1)!].map(({ exact }) => exact) as [number, number];
   const length = terms.reduce((sum, { exact }) => sum + exact, 0);
   const isBetween = (at: number) => at > from[along] + first && at < from[along] + length - last;
-  const lines = movement?.laid ? movement.lines : [];
-  return lines.filter((line) => line.axis === axis && line.width > pattern.joint && isBetween(line.at))
-    .length;
+  const level = from[1 - along]!;
+  const runs = ({ parts }: MovementLine) =>
+    parts.some((part) => part.from[1 - along]! <= level && part.to[1 - along]! >= level);
+  const lines = (movement?.laid ? movement.lines : []).filter((line) => line.axis === axis && runs(line));
+  return lines.filter(({ width, at }) => width > pattern.joint && isBetween(at)).length;
 }
