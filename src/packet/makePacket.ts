@@ -4,7 +4,8 @@ import { makeCuts } from '../cuts/makeCuts.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
-import { makeLayout } from '../layout/makeLayout.ts';
+import { layFloor } from '../layout/layFloor.ts';
+import { readyFloor } from '../layout/readyFloor.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
@@ -63,11 +64,13 @@ export function makePacket(
 }
 
 /** The layout of a floor; of starts that are nearly as good as the best, the one that takes fewest tiles. */
-function fewestOf(job: Job, surface: SurfaceSpec, room: Room): ReturnType<typeof makeLayout> {
-  const layout = makeLayout(job, surface, room);
+function fewestOf(job: Job, surface: SurfaceSpec, room: Room): ReturnType<typeof layFloor> {
+  const floor = readyFloor(job, surface, room);
+  if ('problems' in floor) return floor;
+  const layout = layFloor(floor);
   if ('problems' in layout) return layout;
   const rival = fewerTiles(job, surface, room, layout);
-  return rival ? makeLayout(job, surface, room, rival) : layout;
+  return rival ? layFloor(floor, rival) : layout;
 }
 
 function withReason(layout: Layout, reason: Candidate['reason'][number]): Layout {
