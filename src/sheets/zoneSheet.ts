@@ -120,20 +120,46 @@ function planBeside(
 ) {
   // A page for a list of names alone is a page too many.
   const ways = WAYS.filter(({ list }) => list || foundMm > 0);
-  const tried = ways.map((way) => {
+  const drawn = drawnOnce(context, surface, zone);
+  const planOf = (way: (typeof WAYS)[number]) => {
     const below = fixed + (way.found && foundMm > 0 ? foundMm + SLACK_MM : 0);
-    return { way, ...planOver(context, surface, zone, { below, list: way.list }) };
-  });
-  const alone = tried.at(-1)!;
-  const good = tried.find(({ drawing, heightMm }) => {
+    return { way, ...planOver(context, surface, drawn, { below, list: way.list }) };
+  };
+  const alone = planOf(ways.at(-1)!);
+  const isGood = ({ drawing, heightMm }: Plan) => {
     const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
     return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
-  });
-  const { way, ...plan } = good ?? alone;
+  };
+  const { way, ...plan } = firstOf(ways.slice(0, -1), planOf, isGood) ?? alone;
   return {
     ...plan,
     apart: !way.found && foundMm > 0,
     listApart: !way.list && plan.drawing.unnamed.length > 0,
+  };
+}
+
+/** The first of what is made of some that is good; of those after it nothing is made. */
+function firstOf<T, Made>(
+  list: readonly T[],
+  make: (one: T) => Made,
+  isGood: (made: Made) => boolean,
+): Made | undefined {
+  for (const one of list) {
+    const made = make(one);
+    if (isGood(made)) return made;
+  }
+  return undefined;
+}
+
+type Plan = ReturnType<typeof planOn>;
+
+/** The zone's plan over so many mm of other things: what stands there differs from try to try, how high it is often not. */
+function drawnOnce(context: SheetContext, surface: PacketSurface, zone: Zone): (below: number) => Plan {
+  const known = new Map<number, Plan>();
+  return (below) => {
+    const plan = known.get(below) ?? planOn(context, surface, zone, below);
+    known.set(below, plan);
+    return plan;
   };
 }
 
@@ -144,13 +170,18 @@ interface Under {
 }
 
 /** The plan over other things, and over what it says itself of its names. */
-function planOver(context: SheetContext, surface: PacketSurface, zone: Zone, { below, list }: Under) {
-  const said = (plan: ReturnType<typeof planOn>) => saidMm(context, surface, plan.drawing, list);
-  let [plan, room] = [planOn(context, surface, zone, below), 0];
+function planOver(
+  context: SheetContext,
+  surface: PacketSurface,
+  drawn: (below: number) => Plan,
+  { below, list }: Under,
+) {
+  const said = (plan: Plan) => saidMm(context, surface, plan.drawing, list);
+  let [plan, room] = [drawn(below), 0];
   // A smaller plan has room for fewer names still.
   for (let tries = 0; said(plan) > room && tries < MOST_TRIES; tries += 1) {
     room = said(plan);
-    plan = planOn(context, surface, zone, below + room);
+    plan = drawn(below + room);
   }
   return plan;
 }
