@@ -18,12 +18,14 @@ export interface Scale {
   readonly spot: Spot;
 }
 
+/** Cosine and sine of the quarter turns. */
+const quarters = [[1, 0], [0, 1], [-1, 0], [0, -1]] as const; // biome-ignore format: four quarters on a line
+
 /** Cosine and sine of an angle in degrees, exact for quarter turns. */
 export function direction(degrees: number): readonly [cos: number, sin: number] {
   const quarter = (((degrees % 360) + 360) % 360) / 90;
-  const exact = [[1, 0], [0, 1], [-1, 0], [0, -1]] as const; // biome-ignore format: four quarters on a line
   const radians = (degrees * Math.PI) / 180;
-  return exact[quarter] ?? [Math.cos(radians), Math.sin(radians)];
+  return quarters[quarter] ?? [Math.cos(radians), Math.sin(radians)];
 }
 
 function turned([x, y]: Point, degrees: number): Point {

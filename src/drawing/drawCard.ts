@@ -4,9 +4,9 @@ import { boxOf } from './boxes.ts';
 import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
 import { printedSizes, sizeMarks } from './cardSizes.ts';
 import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
-import type { Drawing, DrawOptions } from './Drawing.ts';
+import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import { trimmed } from './markBounds.ts';
-import { penSvg } from './penSvg.ts';
+import { penSvg, wholePixels } from './penSvg.ts';
 import { pickRatio, ratios } from './pickScale.ts';
 import { scaleFor, toPaper } from './Scale.ts';
 
@@ -21,6 +21,12 @@ const tileSpace = { widthMm: 30, heightMm: 30 };
 export function cardScale(tiles: readonly TileSides[], system: System): number {
   const side = Math.max(...tiles.map(({ length, width }) => Math.max(length, width)));
   return pickRatio({ width: side, height: side }, tileSpace, system) ?? ratios[system].at(-1)!;
+}
+
+/** What a card takes at least at a scale: its tile, whatever stands round it. */
+export function leastCard(cut: Cut, tile: TileSides, ratio: number): Space {
+  const alone = trimmed([ghost(tile, scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]))]);
+  return { widthMm: wholePixels(alone.widthMm), heightMm: wholePixels(alone.heightMm) };
 }
 
 /**

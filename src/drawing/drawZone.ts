@@ -2,7 +2,7 @@ import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { type Box, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
-import { kneelOutside, kneelSign, type ZoneOnPaper } from './kneelSign.ts';
+import { kneelOutside, kneelSign, kneelsOutside, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { markBounds } from './markBounds.ts';
 import { movementMarks } from './movementMarks.ts';
@@ -82,18 +82,28 @@ function shafts(marks: readonly Mark[]): readonly Box[] {
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
  */
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
-  const grounds = borders.flatMap((border) =>
-    doorShares.map((share) => onBorder(surface, zone, options, { border, share })),
-  );
-  const narrow = grounds[0]!;
   const word = options.say('drawing.kneel');
-  const fits = ({ on, taken }: Ground) =>
-    on.scale.ratio === narrow.on.scale.ratio && kneelOutside(on, taken, word) !== undefined;
-  const ground = grounds.find(fits) ?? narrow;
+  const narrow = onBorder(surface, zone, options, { border: borders[0]!, share: doorShares[0] });
+  const ground = roomToKneel(narrow, options, word) ?? narrow;
   return withNames(zone, options, {
     ...ground,
     marks: [...ground.marks, ...kneelSign(ground.on, ground.taken, word)],
   });
+}
+
+/** The first border and arrow, at the scale that the narrowest border allows, that leave the sign to kneel a place outside the doorway. */
+function roomToKneel(narrow: Ground, options: ZoneOptions, word: string): Ground | undefined {
+  const { surface, zone, scale } = narrow.on;
+  // Most zones have no such doorway, and of the others most have room at once: what is not asked for is not drawn.
+  if (!kneelsOutside(narrow.on)) return undefined;
+  for (const border of borders) {
+    if (zoneScale(surface, zone, options, border).scale.ratio !== scale.ratio) continue;
+    for (const share of doorShares) {
+      const ground = onBorder(surface, zone, options, { border, share });
+      if (kneelOutside(ground.on, ground.taken, word)) return ground;
+    }
+  }
+  return undefined;
 }
 
 /** A zone on paper with a border of its own: all that is drawn before the sign to kneel and the names, and what that takes. */

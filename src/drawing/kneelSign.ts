@@ -99,6 +99,12 @@ function placesOutside(half: number, wide: number): readonly PlaceOutside[] {
   return [...places.filter(isIn), ...places.filter((place) => !isIn(place))];
 }
 
+/** Whether there is a doorway to kneel outside of: no floor is left bare, and the zone is left by it. */
+export function kneelsOutside({ surface, zone, scale }: ZoneOnPaper): boolean {
+  const line = zone.wayOut === undefined ? undefined : doorLine(surface, zone.wayOut, scale);
+  return line !== undefined && !surface.pieces.some((piece) => piece.zone > zone.number);
+}
+
 /**
  * Outside the doorway, beside the arrow: who sets the last zone kneels there at the end, and a sign on the zone's own
  * pieces would cover their names. Undefined where the paper has no room for it.

@@ -4,8 +4,9 @@ import { makeCuts } from '../cuts/makeCuts.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
-import { makeLayout } from '../layout/makeLayout.ts';
+import { layFloor } from '../layout/layFloor.ts';
 import type { WideJoint } from '../layout/movement/WideJoint.ts';
+import { readyFloor } from '../layout/readyFloor.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
@@ -72,11 +73,13 @@ function fewestOf(
   surface: SurfaceSpec,
   room: Room,
   wide: readonly WideJoint[] = [],
-): ReturnType<typeof makeLayout> {
-  const layout = makeLayout(job, surface, room, { wide });
+): ReturnType<typeof layFloor> {
+  const floor = readyFloor(job, surface, room, wide);
+  if ('problems' in floor) return floor;
+  const layout = layFloor(floor);
   if ('problems' in layout) return layout;
   const rival = fewerTiles(job, surface, room, layout);
-  return rival ? makeLayout(job, surface, room, { wide, instead: rival }) : layout;
+  return rival ? layFloor(floor, rival) : layout;
 }
 
 function withReason(layout: Layout, reason: Candidate['reason'][number]): Layout {

@@ -1,6 +1,15 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { cardScale, drawCard, mmPerTick, ratios, type Space, shortestSawn } from '../drawing/index.ts';
+import {
+  cardScale,
+  type Drawing,
+  drawCard,
+  leastCard,
+  mmPerTick,
+  ratios,
+  type Space,
+  shortestSawn,
+} from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
@@ -13,9 +22,10 @@ export const hardCuts: Sheet = {
   bundles: ['crew', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const cards = cardsOf(context, CARD);
-    if (cards.length === 0) return [];
-    const tight = cardsOf(context, LOW_CARD);
+    const hard = hardOf(context);
+    if (hard.length === 0) return [];
+    const cards = hard.map((one) => card(context, one, CARD));
+    const tight = hard.map((one) => card(context, one, LOW_CARD));
     // Cards that save a page are no use where a notch is too small on them.
     const low =
       areLow(tight, pageSpace(context.packet.spec.print.paper, 'portrait').heightMm) &&
@@ -26,9 +36,24 @@ export const hardCuts: Sheet = {
   },
 };
 
-function cardsOf(context: SheetContext, limit: Space) {
+/** A cut that gets a card, with its drawing at each scale that may do, the largest first. */
+interface HardCut {
+  readonly surface: PacketSurface;
+  readonly cut: Cut;
+  readonly tries: readonly Try[];
+}
+
+/** A drawing at a scale, made when it is first asked for: most are seen to be too large by their tile alone. */
+interface Try {
+  readonly ratio: number;
+  readonly leastMm: number;
+  readonly least: Space;
+  readonly drawn: () => Drawing;
+}
+
+function hardOf(context: SheetContext): HardCut[] {
   return context.packet.surfaces.flatMap((surface) =>
-    surface.cuts.filter(isHard).map((cut) => card(context, surface, cut, limit)),
+    surface.cuts.filter(isHard).map((cut) => ({ surface, cut, tries: triesOf(context, surface, cut) })),
   );
 }
 
@@ -90,36 +115,49 @@ function spansOf({ widthMm, heightMm }: Space, limit: Space): readonly ('wide' |
   ];
 }
 
-const fits = ({ widthMm, heightMm }: Space, limit: Space) =>
+const isIn = ({ widthMm, heightMm }: Space, limit: Space) =>
   widthMm <= limit.widthMm && heightMm <= limit.heightMm;
 
-/** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
-function largest({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut, limit: Space) {
+const fits = ({ least, drawn }: Try, limit: Space) => isIn(least, limit) && isIn(drawn(), limit);
+
+function triesOf({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut): Try[] {
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const { system } = packet.spec.print;
-  const least = cardScale(packet.spec.tiles, system);
-  const tries = ratios[system]
-    .filter((ratio) => ratio <= least)
-    .map((ratio) => ({
-      ratio,
-      leastMm: shortestSawn(cut, mmPerTick(ratio)),
-      drawing: drawCard(cut, tile, {
-        id: `card-${surface.name}-${cut.number}`,
-        label: say('sheet.hard-cuts.drawing', { number: cut.number }),
-        ...units,
-        say,
+  const named = {
+    id: `card-${surface.name}-${cut.number}`,
+    label: say('sheet.hard-cuts.drawing', { number: cut.number }),
+    ...units,
+    say,
+  };
+  const smallest = cardScale(packet.spec.tiles, system);
+  return ratios[system]
+    .filter((ratio) => ratio <= smallest)
+    .map((ratio): Try => {
+      let drawing: Drawing | undefined;
+      return {
         ratio,
-      }),
-    }));
-  const single = tries.find(({ drawing }) => fits(drawing, limit)) ?? tries.at(-1)!;
+        leastMm: shortestSawn(cut, mmPerTick(ratio)),
+        least: leastCard(cut, tile, ratio),
+        drawn: () => {
+          drawing ??= drawCard(cut, tile, { ...named, ratio });
+          return drawing;
+        },
+      };
+    });
+}
+
+/** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
+function largest(tries: readonly Try[], limit: Space): Try {
+  const single = tries.find((one) => fits(one, limit)) ?? tries.at(-1)!;
   if (single.leastMm >= LEAST_MM || limit !== CARD) return single;
-  const double = tries.filter(({ drawing }) => DOUBLE.some((space) => fits(drawing, space)));
+  const double = tries.filter((one) => DOUBLE.some((space) => fits(one, space)));
   return double.findLast(({ leastMm }) => leastMm >= LEAST_MM) ?? double[0] ?? single;
 }
 
-function card(context: SheetContext, surface: PacketSurface, cut: Cut, limit: Space) {
+function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Space) {
   const { say } = context;
-  const { ratio, leastMm, drawing } = largest(context, surface, cut, limit);
+  const { ratio, leastMm, drawn } = largest(tries, limit);
+  const drawing = drawn();
   return {
     number: cut.number,
     count: cut.pieces.length,

@@ -1,6 +1,6 @@
 import type { Ring } from '../../src/geometry/index.ts';
 import { judge, toJsts } from '../geometry/oracle.ts';
-import { allTiles, areaOf, boxOf, isIn, type Judged, lengthRound, ringsOf } from './Judged.ts';
+import { allTiles, areaOf, type Box, boxOf, isIn, type Judged, lengthRound, ringsOf } from './Judged.ts';
 
 // biome-ignore lint/suspicious/noExplicitAny: the library's own types do not cover its geometry.
 type Geometry = any;
@@ -15,13 +15,14 @@ const SLIVER = 2;
  */
 export function judgeCover(judged: Judged): string[] {
   const field = toJsts(judged.field);
+  const edges = edgeBoxes(judged);
   const wrong: string[] = [];
   const byTile = piecesByTile(judged);
   for (const ring of allTiles(judged)) {
     const key = keyOf(ring);
     const own = byTile.get(key) ?? [];
     byTile.delete(key);
-    const expected = expectedIn(ring, judged, field);
+    const expected = expectedIn(ring, judged, edges, field);
     const area = own.reduce((sum, { shape }) => sum + areaOf(shape), 0);
     if (Math.abs(area - expected.area) > 2 * lengthRound(ring))
       wrong.push(`${own[0]?.id ?? key}: area ${area}, expected ${expected.area}`);
@@ -70,10 +71,11 @@ function keyOf(ring: Ring): string {
 function expectedIn(
   ring: Ring,
   judged: Judged,
+  edges: readonly Box[],
   field: Geometry,
 ): { area: number; parts: number; geometry?: Geometry } {
   const area = areaOf({ outer: ring, holes: [] });
-  if (!meetsEdge(ring, judged)) {
+  if (!meetsEdge(ring, edges)) {
     const { minX, minY, maxX, maxY } = boxOf(ring);
     return isIn(judged.field, (minX + maxX) / 2, (minY + maxY) / 2)
       ? { area, parts: 1 }
@@ -91,12 +93,16 @@ function expectedIn(
   return { area: total, parts, geometry };
 }
 
-function meetsEdge(ring: Ring, { field }: Judged): boolean {
+/** The boxes round the edges of the field, which every tile is held against. */
+function edgeBoxes({ field }: Judged): Box[] {
+  return field
+    .flatMap(ringsOf)
+    .flatMap((ring) => ring.map((p, i) => boxOf([p, ring[(i + 1) % ring.length]!])));
+}
+
+function meetsEdge(ring: Ring, edges: readonly Box[]): boolean {
   const box = boxOf(ring);
-  return field.flatMap(ringsOf).some((edge) =>
-    edge.some((p, i) => {
-      const own = boxOf([p, edge[(i + 1) % edge.length]!]);
-      return own.minX <= box.maxX && own.maxX >= box.minX && own.minY <= box.maxY && own.maxY >= box.minY;
-    }),
+  return edges.some(
+    (own) => own.minX <= box.maxX && own.maxX >= box.minX && own.minY <= box.maxY && own.maxY >= box.minY,
   );
 }

@@ -59,8 +59,15 @@ function around(ring: Ring, side: number, point: Point): number {
 
 /** Ends that meet leave it open which of them comes first round the tile, or which side of a speck is meant. */
 function apart(chains: readonly Chain[], sides: number): boolean {
+  if (chains.length === 1) return areApart(chains[0]!.inAt % sides, chains[0]!.outAt % sides, sides);
   const ends = chains
     .flatMap(({ inAt, outAt }) => [inAt % sides, outAt % sides])
     .sort((one, other) => one - other);
   return ends.every((end, i) => (i === 0 ? end + sides : end) - ends.at(i - 1)! > HAIR);
+}
+
+/** The same of two ends, which is what most tiles have. */
+function areApart(one: number, other: number, sides: number): boolean {
+  const [low, high] = one < other ? [one, other] : [other, one];
+  return low + sides - high > HAIR && high - low > HAIR;
 }

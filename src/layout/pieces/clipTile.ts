@@ -19,6 +19,10 @@ export function clipTile(tile: BorderTile, edges: readonly FieldEdge[], field: r
 
 /** From the end of each chain along the tile's edge, counter-clockwise, to the next beginning of one. */
 function closeChains(ring: Ring, chains: readonly Chain[]): Point[][] {
+  if (chains.length === 1) {
+    const { points, inAt, outAt } = chains[0]!;
+    return [[...points, ...cornersBetween(ring, outAt, inAt)]];
+  }
   const rings: Point[][] = [];
   const left = new Set(chains);
   for (const first of chains) {

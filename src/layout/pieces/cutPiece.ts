@@ -22,7 +22,8 @@ export function cutPiece(
   const box = bounds(shape.outer);
   const full = bounds(ring);
   const extent = [box.maxX - box.minX, box.maxY - box.minY] as const;
-  const sawn = unbend(shape, ring, wallCurves(own.map((index) => faces[index]!)), flat);
+  const cutBy = own.map((index) => faces[index]!);
+  const sawn = unbend(shape, ring, wallCurves(cutBy), flat);
   const hard = sawn.curved || !isPlain(sawn.shape);
   return {
     place,
@@ -32,7 +33,7 @@ export function cutPiece(
     faces: own,
     extent,
     shares: [extent[0] / (full.maxX - full.minX), extent[1] / (full.maxY - full.minY)],
-    seen: bestSeen(own.map((index) => faces[index]!)),
+    seen: bestSeen(cutBy),
     sawn: sawnLength(shape, ring),
     hard,
     web: hard ? webOf(sawn.shape, ring) : null,
@@ -43,7 +44,9 @@ const SEEN = ['hidden', 'plain', 'focal'] as const;
 
 /** The best-seen of the faces that cut it: hidden only where all of them are. */
 function bestSeen(faces: readonly Face[]): Face['seen'] {
-  return SEEN[Math.max(0, ...faces.map(({ seen }) => SEEN.indexOf(seen)))]!;
+  let best = 0;
+  for (const { seen } of faces) best = Math.max(best, SEEN.indexOf(seen));
+  return SEEN[best]!;
 }
 
 function sawnLength({ outer, holes }: Shape, ring: Ring): number {

@@ -19,9 +19,18 @@ export function gapOnly(
   let best: { face: number; gap: Ticks } | null = null;
   for (const index of concerned) {
     const face = faces[index]!;
-    const depth = Math.max(...shape.outer.map((point) => distanceToFace(face, point)));
-    const gap = Math.round(depth) + joint;
-    if (gap <= face.gapMax + ROUNDING && (!best || gap < best.gap)) best = { face: index, gap };
+    const gap = gapWithout(shape, face, joint);
+    if (gap !== undefined && (!best || gap < best.gap)) best = { face: index, gap };
   }
   return best && { face: best.face, gap: Math.min(best.gap, faces[best.face]!.gapMax) };
+}
+
+/** The gap before a face without the strip; none where the face no longer covers it, which mostly the first corner tells. */
+function gapWithout({ outer }: Shape, face: Face, joint: Ticks): Ticks | undefined {
+  let gap = Number.NEGATIVE_INFINITY;
+  for (const point of outer) {
+    gap = Math.max(gap, Math.round(distanceToFace(face, point)) + joint);
+    if (gap > face.gapMax + ROUNDING) return undefined;
+  }
+  return gap;
 }

@@ -57,11 +57,20 @@ function leastGap({ meets, gap }: Face): Ticks {
 
 /** Saves measuring: what reaches over by 1/16 in at most loses no more than that along its sides. */
 function nearlyAll(ring: Ring, shape: Shape): boolean {
-  const round = ring.reduce((sum, [x, y], i) => {
-    const [u, v] = ring[(i + 1) % ring.length]!;
-    return sum + Math.hypot(u - x, v - y);
-  }, 0);
-  return ringArea(ring) - shapeArea(shape) <= GAP_GIVE * round;
+  const lost = ringArea(ring) - shapeArea(shape);
+  // Sides told too long, each by the legs of its corner, rule out most pieces without a root.
+  return lost <= GAP_GIVE * lengthBy(ring, legs) && lost <= GAP_GIVE * lengthBy(ring, Math.hypot);
+}
+
+const legs = (x: number, y: number) => Math.abs(x) + Math.abs(y);
+
+function lengthBy(ring: Ring, length: (x: number, y: number) => number): number {
+  let sum = 0;
+  for (let i = 0; i < ring.length; i++) {
+    const [[x, y], [u, v]] = [ring[i]!, ring[i + 1 === ring.length ? 0 : i + 1]!];
+    sum += length(u - x, v - y);
+  }
+  return sum;
 }
 
 /** Distance of a tile from a face; less than 0, by how far it reaches beyond, where it touches or crosses it. */

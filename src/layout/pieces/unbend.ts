@@ -28,6 +28,7 @@ export function unbend(
   curves: readonly WallCurve[],
   flat: number,
 ): { readonly shape: Shape; readonly curved: boolean } {
+  if (curves.length === 0) return { shape: { outer, holes }, curved: false };
   const sawn = (a: Point, b: Point) => !onOneSide(tile, a, b);
   const n = outer.length;
   const runs = curves.flatMap((curve) => circleRuns(outer, curve, sawn));

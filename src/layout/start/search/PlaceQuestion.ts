@@ -23,19 +23,24 @@ export interface ScoredPlace {
   readonly score: WallScore;
 }
 
-/** What all directions together make of a place, or at best of the places within `reach` of it. */
+/**
+ * What all directions together make of a place, or at best of the places within `reach` of it. Where its narrowest cut is less than
+ * `floor` nothing else of it counts.
+ */
 export function scorePlace(
   { directions }: Pick<PlaceQuestion, 'directions'>,
   [x, y]: Point,
   reach: Point = [0, 0],
+  floor = 0,
 ): WallScore {
   let [strips, halves, narrowest] = [0, 0, 1];
   for (const { scores, row, at } of directions) {
     const phase = at + row[0] * x + row[1] * y;
-    const one = scores(phase, Math.abs(row[0]) * reach[0] + Math.abs(row[1]) * reach[1]);
+    const one = scores(phase, Math.abs(row[0]) * reach[0] + Math.abs(row[1]) * reach[1], floor);
     strips += one.strips;
     halves += one.halves;
     narrowest = Math.min(narrowest, one.narrowest);
+    if (narrowest < floor) break;
   }
   return { strips, halves, narrowest };
 }

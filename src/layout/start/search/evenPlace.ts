@@ -17,7 +17,7 @@ const FAR = 16_384;
 export function evenPlace(question: PlaceQuestion, from: Point, sound: Sound): Point[] {
   const near = [from, ...SIDES.map(([u, v]): Point => [from[0] + u, from[1] + v])];
   for (const firm of FIRMNESS) {
-    const score = (place: Point) => scorePlace(question, place, firm);
+    const score = (place: Point, floor?: number) => scorePlace(question, place, firm, floor);
     const begun = near.find((at) => sound(score(at)));
     if (begun) return [evened(question, begun, score, sound)];
   }
@@ -27,22 +27,26 @@ export function evenPlace(question: PlaceQuestion, from: Point, sound: Sound): P
 function evened(
   question: PlaceQuestion,
   begun: Point,
-  score: (place: Point) => WallScore,
+  score: (place: Point, floor?: number) => WallScore,
   sound: Sound,
 ): Point {
-  const narrowness = (place: Point) => {
-    const found = score(place);
-    return sound(found) ? -found.narrowest : Infinity;
+  const narrowness = (place: Point, below: number) => {
+    const found = score(place, -below);
+    return found.narrowest >= -below && sound(found) ? -found.narrowest : Infinity;
   };
   const widest = downFrom(question, begun, narrowness, NEAR);
   const least = score(widest).narrowest - ALIKE_SHARE / 2;
   const asWide = (place: Point) => {
-    const found = score(place);
-    return sound(found) && found.narrowest >= least;
+    const found = score(place, least);
+    return found.narrowest >= least && sound(found);
   };
   const { offBalance } = question;
   if (!offBalance) return middleOf(widest, asWide);
-  return downFrom(question, widest, (place) => (asWide(place) ? offBalance(place) : Infinity), FAR);
+  const imbalance = (place: Point, below: number) => {
+    const off = offBalance(place);
+    return off < below && asWide(place) ? off : Infinity;
+  };
+  return downFrom(question, widest, imbalance, FAR);
 }
 
 /** The middle of the stretch of places along the first coordinate that are as good as one. */

@@ -2,8 +2,8 @@ import type { WallScore } from '../../WallScore.ts';
 import { scoreAt } from './scoreAt.ts';
 import type { WallDirection } from './WallReading.ts';
 
-/** What a direction's walls get at a phase, or can get at best within `reach` of it. */
-export type PhaseScore = (phase: number, reach: number) => WallScore;
+/** What a direction's walls get at a phase, or can get at best within `reach` of it; only that it is less, where a cut is less than `floor`. */
+export type PhaseScore = (phase: number, reach: number, floor: number) => WallScore;
 
 /** Stretches into which a spacing is parted, a power of two. */
 const STRETCHES = 512;
@@ -21,8 +21,8 @@ export function phaseTable(direction: WallDirection): PhaseScore {
     const last = levels.at(-1)!;
     levels.push(last.map((one, i) => better(one, last[(i + size) % STRETCHES]!)));
   }
-  return (phase, reach) => {
-    if (reach < wide) return scoreAt(direction, phase, reach);
+  return (phase, reach, floor) => {
+    if (reach < wide) return scoreAt(direction, phase, reach, floor);
     const low = Math.floor((phase - reach) / wide);
     const count = Math.min(STRETCHES, Math.floor((phase + reach) / wide) - low + 1);
     const level = Math.floor(Math.log2(count));

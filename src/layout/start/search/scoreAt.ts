@@ -4,9 +4,10 @@ import type { WallDirection, WallReading } from './WallReading.ts';
 
 /**
  * What the walls of one direction get where the pattern stands at `phase` along its normal, chalk lines being off by `setOut` the way
- * that is worst for each wall. With a `reach` no start that far to either side is better in any figure.
+ * that is worst for each wall. With a `reach` no start that far to either side is better in any figure. Once a cut is found that is
+ * narrower than `floor`, a share of a tile, nothing more is asked: the other figures are then short of what they are.
  */
-export function scoreAt(direction: WallDirection, phase: number, reach = 0): WallScore {
+export function scoreAt(direction: WallDirection, phase: number, reach = 0, floor = 0): WallScore {
   let strips = 0;
   let halves = 0;
   let narrowest = 1;
@@ -22,6 +23,7 @@ export function scoreAt(direction: WallDirection, phase: number, reach = 0): Wal
     strips += sum.thin * reading.length;
     halves += sum.lacks * reading.length;
     if (reading.counts && sum.share < narrowest) narrowest = sum.share;
+    if (narrowest < floor) break;
   }
   return { strips, halves, narrowest };
 }
@@ -55,9 +57,7 @@ function addCuts(
     const high = low + wide;
     if (worst ? high <= absent || low >= last : low <= absent || high >= last) continue;
     const least = worst && low < absent ? absent : low;
-    const part = worst
-      ? mostOfWall(cell, least, high)
-      : Math.min(shareOfWall(cell, low), shareOfWall(cell, high));
+    const part = worst ? mostOfWall(cell, least, high) : leastOfWall(cell, low, high);
     addCut(sum, profile, worst ? least : high, part, margin, setOut + margin);
   }
 }
@@ -65,13 +65,21 @@ function addCuts(
 type Cell = CutProfile['cell'];
 
 /** The greatest part of the wall that a tile takes up where it reaches past it by between `low` and `high`. */
-function mostOfWall(cell: Cell, low: number, high: number): number {
-  const { depths, shares } = cell;
-  let most = Math.max(shareOfWall(cell, low), shareOfWall(cell, high));
-  for (let i = 0; i < depths.length; i++) {
+function mostOfWall({ depths, shares }: Cell, low: number, high: number): number {
+  const first = placeIn(depths, low);
+  const last = placeIn(depths, high, first);
+  let most = Math.max(shareOfWall(depths, shares, first, low), shareOfWall(depths, shares, last, high));
+  for (let i = first; i <= last + 1; i++) {
     if (depths[i]! > low && depths[i]! < high && shares[i]! > most) most = shares[i]!;
   }
   return most;
+}
+
+/** The lesser of the parts of the wall that it takes up at either. */
+function leastOfWall({ depths, shares }: Cell, low: number, high: number): number {
+  const first = placeIn(depths, low);
+  const last = placeIn(depths, high, first);
+  return Math.min(shareOfWall(depths, shares, first, low), shareOfWall(depths, shares, last, high));
 }
 
 /** Adds a cut of a depth, along a part of the wall; a half may lack `lenient` in all. */
@@ -99,15 +107,14 @@ function ratio(extent: number, least: number, lenient: number): number {
   return least <= lenient ? 1 : extent / (least - lenient);
 }
 
-function shareOfWall({ depths, shares }: Cell, depth: number): number {
-  const i = placeIn(depths, depth);
+function shareOfWall(depths: readonly number[], shares: readonly number[], i: number, depth: number): number {
   const part = (depth - depths[i]!) / (depths[i + 1]! - depths[i]!);
   return shares[i]! + part * (shares[i + 1]! - shares[i]!);
 }
 
-/** The stretch of a rising list in which a value lies; the first or the last where it lies outside. */
-function placeIn(list: readonly number[], value: number): number {
-  let i = 0;
+/** The stretch of a rising list in which a value lies, which is not before `from`; the first or the last where it lies outside. */
+function placeIn(list: readonly number[], value: number, from = 0): number {
+  let i = from;
   while (i < list.length - 2 && value > list[i + 1]!) i++;
   return i;
 }

@@ -53,7 +53,7 @@ export function wallParts(
 }
 
 function scoresOf(direction: WallDirection) {
-  return remembered((phase, reach) => scoreAt(direction, phase, reach));
+  return remembered((phase, reach, floor) => scoreAt(direction, phase, reach, floor));
 }
 
 /** Boxes that a search may look at: so many at most, and fewer where a look means many places on walls. */
