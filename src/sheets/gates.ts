@@ -142,7 +142,10 @@ function heightGates(context: SheetContext): Gate[] {
       limit: length(heights.undercut),
       found: '',
       state: 'open',
-      note: say('gate.undercutNote', { stack: length(heights.stack) }),
+      note: say('gate.undercutNote', {
+        undercut: length(heights.undercut),
+        stack: length(heights.stack),
+      }),
       source: '',
     },
     ...heights.results.map(

@@ -1,3 +1,4 @@
+import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -6,6 +7,9 @@ import { wishFigures } from './wishFigures.ts';
 
 /** Figures whose text names an edge, so that no sheet shows an edge's id. */
 const EDGES: ReadonlySet<string> = new Set(['from', 'to', 'edge', 'between', 'at', 'on']);
+
+/** Figures that are sizes of cuts: told as the saw list tells them. */
+const CUTS: ReadonlySet<string> = new Set(['narrow', 'wide']);
 
 /** Figures of a code about one surface: printed with their units, edges in words. */
 export function surfaceFigures(
@@ -18,10 +22,11 @@ export function surfaceFigures(
     typeof figures.names === 'string' ? { ...figures, nameCount: figures.names.split(', ').length } : figures;
   const asked =
     typeof figures.wish === 'string' ? { ...counted, ...wishFigures(surface, figures.wish) } : counted;
-  const said = Object.entries(asked).map(([key, value]) =>
-    EDGES.has(key) && typeof value === 'string'
-      ? [key, edgeWords(surface, value, context.say)]
-      : [key, value],
-  );
+  const { step } = context.packet.rounding;
+  const said = Object.entries(asked).map(([key, value]) => {
+    if (typeof value === 'string')
+      return [key, EDGES.has(key) ? edgeWords(surface, value, context.say) : value];
+    return [key, CUTS.has(key) ? sawDown(value, step) : value];
+  });
   return sayFigures(context, Object.fromEntries(said));
 }

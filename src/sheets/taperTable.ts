@@ -1,5 +1,5 @@
 import type { Taper, Tapers, TaperWay } from '../layout/taper/Tapers.ts';
-import { sawUp, TICKS_PER_64TH } from '../measure/index.ts';
+import { sawDown, sawUp, TICKS_PER_64TH, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { asSentence } from './asSentence.ts';
 import { edgeWords } from './edgeWords.ts';
@@ -96,13 +96,14 @@ function outOfLine({ walls }: Tapers) {
 }
 
 function wallRow(
-  { say, length, number }: SheetContext,
+  { say, length, number, packet }: SheetContext,
   surface: PacketSurface,
   { edge, seen, runsOff, perTile, narrow, wide, ofCutShare, shows }: Taper,
   ways: readonly TaperWay[],
   index: number,
 ) {
-  const cut = narrow === undefined || wide === undefined ? '' : `${length(narrow)} – ${length(wide)}`;
+  const sawn = (size: Ticks) => length(sawDown(size, packet.rounding.step));
+  const cut = narrow === undefined || wide === undefined ? '' : `${sawn(narrow)} – ${sawn(wide)}`;
   return {
     edge: edgeWords(surface, edge, say),
     runsOff: length(runsOff),

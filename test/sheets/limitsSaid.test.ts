@@ -105,6 +105,18 @@ describe('a limit', () => {
   });
 });
 
+test.each([...demos, ...metric])(
+  'the block under the saw is as high as the undercut should be: $slug',
+  (made) => {
+    const [undercut] = gatesOf(made).filter(({ what }) =>
+      words.languages.some((lang) => what === words.say(lang)('gate.undercut')),
+    );
+    // The first figure of the note is that of the block.
+    expect(undercut!.note.indexOf(undercut!.limit)).toBeGreaterThan(0);
+    expect(undercut!.note.search(/\d/)).toBe(undercut!.note.indexOf(undercut!.limit));
+  },
+);
+
 describe('two figures that are held against each other', () => {
   const context = (lang: string, slug = 'rowan-bath') =>
     sheetContext(demos.find((one) => one.slug === slug)!.packet, { lang, say: words.say(lang) });

@@ -44,6 +44,17 @@ describe.each(demos)('a size told with its share of a tile in $slug', ({ packet,
   });
 });
 
+describe.each(demos)('the cuts at a wall out of line in $slug', ({ packet, sheets }) => {
+  test('are told in steps of the saw, as the saw list tells them', () => {
+    const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
+      surfaces: readonly { taper?: { walls: readonly { cut: string }[] } }[];
+    };
+    const told = surfaces.flatMap(({ taper }) => (taper?.walls ?? []).flatMap(({ cut }) => cut.split(' – ')));
+    const sizes = told.filter((size) => size !== '').map(ticksOf);
+    expect(sizes.filter((size) => size % packet.rounding.step !== 0)).toEqual([]);
+  });
+});
+
 describe('the cut told at the end of an axis of a pattern that lies in no courses', () => {
   const { packet } = demos.find(({ slug }) => slug === 'sedge-washroom')!;
   const { pieces, cuts, field, start } = packet.surfaces[0]!;
