@@ -66,6 +66,11 @@ function zoneScale(
   return close.scale.ratio < room.scale.ratio ? close : room;
 }
 
+/** The scale at which a zone is drawn in a space: 24 for 1:24. */
+export function zoneRatio(surface: PacketSurface, zone: Zone, options: ZoneOptions): number {
+  return zoneScale(surface, zone, options, borders[0]!).scale.ratio;
+}
+
 /** Marks without the words that lie off the paper; lines are cut off there by the drawing's edge. */
 function onPaper(marks: readonly Mark[], paper: Box): readonly Mark[] {
   return marks.filter((mark) => mark.mark !== 'text' || within(textBox(mark), paper));

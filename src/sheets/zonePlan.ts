@@ -1,4 +1,4 @@
-import { drawZone, type Orientation, textWidth, type ZoneDrawing } from '../drawing/index.ts';
+import { drawZone, type Orientation, textWidth, type ZoneDrawing, zoneRatio } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { drawingSpace, pageSpace } from './drawingSpace.ts';
@@ -59,7 +59,8 @@ const WAYS = [
 ] as const;
 
 /**
- * The zone's plan above what stands under it, as much of it as leaves the plan enough of the page.
+ * The zone's plan above what stands under it, as much of it as leaves the plan enough of the page. The page lies, and the plan of a room that
+ * is high and narrow on it with its first wall upright, where that draws it clearly larger.
  */
 export function zonePlan(
   context: SheetContext,
@@ -67,7 +68,23 @@ export function zonePlan(
   zone: Zone,
   under: UnderPlan,
 ): ZonePlan {
-  return planBeside({ context, surface, zone, way: 'portrait' }, under);
+  const on = { context, zone };
+  const upright = planBeside({ ...on, surface, way: 'portrait' }, under);
+  const isClearlyLarger = (ratio: number) => (upright.drawing.ratio ?? 0) >= MOST_SHRUNK * ratio;
+  const lying = [surface, { ...surface, turn: surface.turn + 90 }]
+    .map((turned): OnPage => ({ ...on, surface: turned, way: 'landscape' }))
+    .filter((page) => isClearlyLarger(lyingRatio(page, under)))
+    .map((page) => planBeside(page, under))
+    .find(({ drawing }) => isClearlyLarger(drawing.ratio ?? Infinity));
+  return lying ?? upright;
+}
+
+/** The scale that a plan would have over no more than what always stands under it. */
+function lyingRatio({ context, surface, zone, way }: OnPage, { fixedMm }: UnderPlan): number {
+  const { say, units, packet } = context;
+  const page = pageSpace(packet.spec.print.paper, way);
+  const space = { ...page, heightMm: page.heightMm - fixedMm(page.widthMm) };
+  return zoneRatio(surface, zone, { id: '', label: '', ...units, say, space });
 }
 
 function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { textsIn } from '../drawing/readSvg.ts';
-import { demos } from './demos.ts';
+import { jobFile } from '../pages/support/variedJobs.ts';
+import { demos, sheetsOf as sheetsOfJob } from './demos.ts';
 
 const sheetsOf = (slug: string, template: string) =>
   demos.find((demo) => demo.slug === slug)!.sheets.filter((sheet) => sheet.template === template);
@@ -43,5 +44,57 @@ describe('the plan of a zone', () => {
     const [sheet] = sheetsOf('quarry-kitchen', 'zone');
     expect((sheet!.data as { apart: boolean }).apart).toBe(true);
     expect(Number(sheet!.scale!.split(':')[1])).toBeLessThanOrEqual(48);
+  });
+});
+
+describe('the plan of a long hall in zones', () => {
+  const hall = (walls: readonly [string, string]) => {
+    const { sheets } = sheetsOfJob(
+      'hall',
+      jobFile({
+        walls,
+        tile: ['200 mm', '200 mm'],
+        joint: '3 mm',
+        pattern: 'straight',
+        paper: 'a4',
+        units: 'mm',
+        crew: 'en',
+        owner: 'en',
+        title: 'Hall',
+      }),
+    );
+    const zone = sheets.find(({ template }) => template === 'zone')!;
+    const { plan } = zone.data as { readonly plan: string };
+    const corner = (letter: string) => textsIn(plan).find(({ words }) => words === letter)!;
+    const [wide, high] = [/ width="([\d.]+)mm"/, / height="([\d.]+)mm"/].map((part) =>
+      Number(part.exec(plan)![1]),
+    );
+    return {
+      ratio: Number(zone.scale!.split(':')[1]),
+      landscape: zone.landscape,
+      corner,
+      wide: wide!,
+      high: high!,
+    };
+  };
+
+  test('lies on its page, the first wall at the foot', () => {
+    const { landscape, ratio, corner, wide, high } = hall(['4600 mm', '900 mm']);
+    expect({ landscape, ratio }).toEqual({ landscape: true, ratio: 20 });
+    expect(wide).toBeGreaterThan(2 * high);
+    expect(corner('A').right).toBeLessThan(corner('B').left);
+    expect(corner('A').top).toBeGreaterThan(corner('D').bottom);
+  });
+
+  test('lies turned by a quarter where the first wall is the short one', () => {
+    const { landscape, ratio, corner, wide, high } = hall(['900 mm', '4600 mm']);
+    expect({ landscape, ratio }).toEqual({ landscape: true, ratio: 20 });
+    expect(wide).toBeGreaterThan(2 * high);
+    expect(corner('A').left).toBeGreaterThan(corner('D').right);
+    expect(corner('B').bottom).toBeLessThan(corner('A').top);
+  });
+
+  test('stands where that makes it no larger', () => {
+    expect(hall(['1900 mm', '2300 mm']).landscape).toBeFalsy();
   });
 });
