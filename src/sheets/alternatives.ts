@@ -1,4 +1,5 @@
 import type { Candidate } from '../layout/Layout.ts';
+import { isSlanted } from '../layout/start/mainRuns.ts';
 import { setOut } from '../layout/start/search/setOut.ts';
 import { sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
@@ -23,6 +24,7 @@ export const alternatives: Sheet = {
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
           name: surface.name,
+          figures: figuresOf(context, surface),
           faults: faultLines(context, surface, 'some'),
           taper: taperTable(context, surface),
           keep: startLine(startToKeep(surface)),
@@ -49,6 +51,24 @@ function proofOf(
     narrowestBound: number(Math.ceil(bound.narrowest * 100), 0),
     setOut: length(setOut(packet.spec.surfaces.find((one) => one.name === name)?.start ?? {})),
   });
+}
+
+/** What is told of each start. */
+const ENDS = ['along', 'across'] as const;
+const FIGURES = [
+  'smallest',
+  'pieces',
+  'underHalf',
+  'nearFull',
+  'cutInside',
+  'webFaults',
+  'cutLength',
+] as const;
+
+/** Of a pattern that lies aslant to its walls no end of an axis is the size of a cut, so none is told. */
+function figuresOf({ packet }: SheetContext, { name }: PacketSurface): readonly string[] {
+  const spec = packet.spec.surfaces.find((one) => one.name === name);
+  return spec && isSlanted(spec.pattern.turnedDeg) ? FIGURES : [...ENDS, ...FIGURES];
 }
 
 /** As many as can stand side by side on a page. */

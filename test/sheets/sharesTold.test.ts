@@ -55,6 +55,19 @@ describe.each(demos)('the cuts at a wall out of line in $slug', ({ packet, sheet
   });
 });
 
+describe.each(demos)('the starts compared of $slug', ({ packet, sheets }) => {
+  // Arithmetic: at 45° a row ends in a triangle, as long as the line through it happens to be.
+  test('tell the cuts at the two ends but where the pattern lies aslant to the walls', () => {
+    const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
+      surfaces: readonly { figures: readonly string[] }[];
+    };
+    const aslant = packet.spec.surfaces.map(({ pattern }) => pattern.turnedDeg % 90 !== 0);
+    expect(surfaces.map(({ figures }) => figures.includes('along') || figures.includes('across'))).toEqual(
+      aslant.map((one) => !one),
+    );
+  });
+});
+
 describe('the cut told at the end of an axis of a pattern that lies in no courses', () => {
   const { packet } = demos.find(({ slug }) => slug === 'sedge-washroom')!;
   const { pieces, cuts, field, start } = packet.surfaces[0]!;
