@@ -83,17 +83,11 @@ export function segmentMeets([ax, ay]: Spot, [bx, by]: Spot, box: Box, about = 0
   // Most segments lie wholly on one side of the box, and this is asked a million times a plan.
   if ((ax < left && bx < left) || (ax > right && bx > right)) return false;
   if ((ay < bottom && by < bottom) || (ay > top && by > top)) return false;
-  const across = clipped(ax - bx, ax - left, clipped(bx - ax, right - ax, [0, 1]));
-  const both = clipped(ay - by, ay - bottom, clipped(by - ay, top - ay, across));
-  return both[0] <= both[1];
-}
-
-/** What stays of a stretch of a segment on one side of a line, towards which it goes by `run` and has `room` left. */
-function clipped(
-  run: number,
-  room: number,
-  [low, high]: readonly [number, number],
-): readonly [number, number] {
-  if (run === 0) return room < 0 ? [1, 0] : [low, high];
-  return run < 0 ? [Math.max(low, room / run), high] : [low, Math.min(high, room / run)];
+  // A segment that is level or upright lies between the two sides it runs along, or it would have been told above.
+  const [dx, dy] = [bx - ax, by - ay];
+  const [inX, outX] = dx > 0 ? [left - ax, right - ax] : [right - ax, left - ax];
+  const [inY, outY] = dy > 0 ? [bottom - ay, top - ay] : [top - ay, bottom - ay];
+  const from = Math.max(0, dx === 0 ? 0 : inX / dx, dy === 0 ? 0 : inY / dy);
+  const to = Math.min(1, dx === 0 ? 1 : outX / dx, dy === 0 ? 1 : outY / dy);
+  return from <= to;
 }

@@ -26,14 +26,7 @@ function isLegible(drawings: readonly { unnamed: readonly string[]; counted: boo
   return drawings.every(({ unnamed, counted }) => !counted && unnamed.length <= mostUnnamed);
 }
 
-function onPages(
-  surface: PacketSurface,
-  options: PartsOptions,
-  ratio: number,
-  border: number,
-): PlanOnPages | undefined {
-  const parts = planGrid(surface, options.space, ratio, border);
-  if (parts.parts.length > mostParts || parts.parts.length < 2) return undefined;
+function onPages(surface: PacketSurface, options: PartsOptions, parts: PlanParts): PlanOnPages {
   const pages = parts.parts.map((part) => ({
     part,
     drawing: drawPlanPart(surface, parts, part, { ...options, id: `${options.id}-${part.number}` }),
@@ -54,7 +47,14 @@ export function drawPlanPages(
   if (isLegible([onePage])) return undefined;
   const larger = ratios[options.system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
   for (const ratio of larger) {
-    const best = fewestUnnamed(borders.flatMap((border) => onPages(surface, options, ratio, border) ?? []));
+    const grids = borders
+      .map((border) => planGrid(surface, options.space, ratio, border))
+      .filter(({ parts }) => parts.length >= 2 && parts.length <= mostParts);
+    const fewest = Math.min(...grids.map(({ parts }) => parts.length));
+    // Of two borders the one with fewer pages is taken whatever it names: the other need not be drawn.
+    const best = fewestUnnamed(
+      grids.filter(({ parts }) => parts.length === fewest).map((parts) => onPages(surface, options, parts)),
+    );
     if (best && isLegible(best.pages.map(({ drawing }) => drawing))) return best;
   }
   return undefined;
@@ -63,5 +63,5 @@ export function drawPlanPages(
 function fewestUnnamed(tried: readonly PlanOnPages[]): PlanOnPages | undefined {
   const unnamed = ({ pages }: PlanOnPages) =>
     pages.reduce((sum, { drawing }) => sum + drawing.unnamed.length, 0);
-  return [...tried].sort((a, b) => a.pages.length - b.pages.length || unnamed(a) - unnamed(b))[0];
+  return [...tried].sort((a, b) => unnamed(a) - unnamed(b))[0];
 }
