@@ -92,16 +92,17 @@ function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
   const [fixed, high] = [fixedMm(widthMm), foundMm(on.context, found, widthMm)];
   // A page for a list of names alone is a page too many.
   const ways = WAYS.filter(({ list }) => list || high > 0);
-  const tried = ways.map((under) => {
+  const drawn = drawnOnce(on);
+  const planUnder = (under: (typeof WAYS)[number]) => {
     const below = fixed + (under.found && high > 0 ? high + SLACK_MM : 0);
-    return { under, ...planOver(on, { below, list: under.list }) };
-  });
-  const alone = tried.at(-1)!;
-  const good = tried.find(({ drawing, heightMm }) => {
+    return { under, ...planOver(on, drawn, { below, list: under.list }) };
+  };
+  const alone = planUnder(ways.at(-1)!);
+  const isGood = ({ drawing, heightMm }: Plan) => {
     const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
     return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
-  });
-  const { under, drawing, bars } = good ?? alone;
+  };
+  const { under, drawing, bars } = firstOf(ways.slice(0, -1), planUnder, isGood) ?? alone;
   const apart = !under.found && high > 0;
   const listApart = !under.list && drawing.unnamed.length > 0;
   return {
@@ -111,6 +112,31 @@ function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
     apart,
     listApart,
     parts: partsOf(on, { found, apart, listApart }, drawing),
+  };
+}
+
+/** The first of what is made of some that is good; of those after it nothing is made. */
+function firstOf<T, Made>(
+  list: readonly T[],
+  make: (one: T) => Made,
+  isGood: (made: Made) => boolean,
+): Made | undefined {
+  for (const one of list) {
+    const made = make(one);
+    if (isGood(made)) return made;
+  }
+  return undefined;
+}
+
+type Plan = ReturnType<typeof planOn>;
+
+/** The zone's plan over so many mm of other things: what stands there differs from try to try, how high it is often not. */
+function drawnOnce(on: OnPage): (below: number) => Plan {
+  const known = new Map<number, Plan>();
+  return (below) => {
+    const plan = known.get(below) ?? planOn(on, below);
+    known.set(below, plan);
+    return plan;
   };
 }
 
@@ -140,13 +166,13 @@ interface Under {
 }
 
 /** The plan over other things, and over what it says itself of its names. */
-function planOver(on: OnPage, { below, list }: Under) {
-  const said = (plan: ReturnType<typeof planOn>) => saidMm(on, plan.drawing, list);
-  let [plan, room] = [planOn(on, below), 0];
+function planOver(on: OnPage, drawn: (below: number) => Plan, { below, list }: Under) {
+  const said = (plan: Plan) => saidMm(on, plan.drawing, list);
+  let [plan, room] = [drawn(below), 0];
   // A smaller plan has room for fewer names still.
   for (let tries = 0; said(plan) > room && tries < MOST_TRIES; tries += 1) {
     room = said(plan);
-    plan = planOn(on, below + room);
+    plan = drawn(below + room);
   }
   return plan;
 }
