@@ -1,6 +1,14 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { cardScale, drawCard, mmPerTick, ratios, type Space, shortestSawn } from '../drawing/index.ts';
+import {
+  cardScale,
+  cardSpace,
+  drawCard,
+  mmPerTick,
+  ratios,
+  type Space,
+  shortestSawn,
+} from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet } from './Sheet.ts';
@@ -42,7 +50,7 @@ const LOW = { leastMm: 55.6, roundMm: 1.1, widthMm: 66, pieces: 3 } as const;
 const RULE_MM = 8.5;
 
 /** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
-const CARD = { heightMm: 58, widthMm: 68 } as const;
+const CARD = cardSpace;
 const DOUBLE = [
   { heightMm: CARD.heightMm, widthMm: 154 },
   { heightMm: 128, widthMm: CARD.widthMm },
