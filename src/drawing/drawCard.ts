@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import type { System } from '../measure/index.ts';
 import { boxOf } from './boxes.ts';
+import { cardDetail } from './cardDetail.ts';
 import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
 import { printedSizes, sizeMarks } from './cardSizes.ts';
 import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
@@ -31,7 +32,8 @@ export function leastCard(cut: Cut, tile: TileSides, ratio: number): Space {
 
 /**
  * A hard cut, face up with the wall's side down: the whole tile dashed, the piece with heavy factory edges and thin
- * sawn ones, waste crossed out, up to eight sizes outside, dots where to drill first, circles as true arcs.
+ * sawn ones, waste crossed out, up to eight sizes outside, dots where to drill first, circles as true arcs. What is too
+ * small to be seen so is shown larger beside it.
  */
 export function drawCard(
   cut: Cut,
@@ -42,7 +44,7 @@ export function drawCard(
   // The centre of a circle may lie off the tile, and its sizes with it.
   const reached = [...tileRing(tile), ...printedSizes(cut).flatMap(({ at }) => at)];
   const box = boxOf(reached.map((point) => toPaper(scale, point)));
-  const { marks, widthMm, heightMm } = trimmed([
+  const drawn = [
     ghost(tile, scale),
     keptShape(cut, scale),
     ...wasteCrosses(cut, tile, scale),
@@ -50,6 +52,7 @@ export function drawCard(
     ...arcMarks(cut, scale),
     ...drillMarks(cut, scale),
     ...sizeMarks(cut, scale, box, options),
-  ]);
+  ];
+  const { marks, widthMm, heightMm } = trimmed([...drawn, ...cardDetail(cut, scale, drawn, options.system)]);
   return penSvg(marks, { id: options.id, label: options.label, widthMm, heightMm, ratio: options.ratio });
 }

@@ -1,3 +1,4 @@
+export { cardSpace } from './cardDetail.ts';
 export { shortestSawn } from './cardMarks.ts';
 export { printedSizes } from './cardSizes.ts';
 export * from './Drawing.ts';

@@ -2,6 +2,7 @@ import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import {
   cardScale,
+  cardSpace,
   type Drawing,
   drawCard,
   leastCard,
@@ -67,7 +68,7 @@ const LOW = { leastMm: 55.6, roundMm: 1.1, widthMm: 66, pieces: 3 } as const;
 const RULE_MM = 8.5;
 
 /** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
-const CARD = { heightMm: 58, widthMm: 68 } as const;
+const CARD = cardSpace;
 const DOUBLE = [
   { heightMm: CARD.heightMm, widthMm: 154 },
   { heightMm: 128, widthMm: CARD.widthMm },
