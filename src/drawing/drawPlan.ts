@@ -17,6 +17,7 @@ import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
+import { specks } from './specks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { tileAreas } from './tileAreas.ts';
@@ -93,7 +94,18 @@ function pieceLinks(
   });
 }
 
-/** The plan with the numbers of its parts: their pages have the names. */
+/** Names of pieces too small to be found by their look, led out. */
+function speckNames(surface: PacketSurface, on: SurfaceScale, marks: readonly Mark[]): readonly Mark[] {
+  const { scale, widthMm, heightMm } = on;
+  const must = specks(surface.pieces, scale);
+  const small = surface.pieces.filter(({ id }) => must.has(id));
+  const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
+  const outline = surface.outline.map((point) => toPaper(scale, point));
+  const requests = small.map(({ id, shape }) => nameRequest(id, shape, scale));
+  return placeNames(requests, { paper, outline, taken: takenBy(marks).boxes, must }).marks;
+}
+
+/** The plan with the numbers of its parts: their pages have the names, but for those of pieces that are hardly seen on it. */
 function overviewAt(
   surface: PacketSurface,
   options: PlanOptions,
@@ -105,7 +117,7 @@ function overviewAt(
   const pages = [...partSeams(parts, scale), ...partNumbers(parts, scale, partNumber)];
   const { marks } = layers(surface, on, options, pages);
   return {
-    ...penSvg([...marks, ...pages], frame),
+    ...penSvg([...marks, ...pages, ...speckNames(surface, on, [...marks, ...pages])], frame),
     orientation,
     unnamed: [],
     counted: false,
@@ -122,6 +134,7 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     outline,
     bare: surface.obstacles.map(({ ring }) => ring.map((point) => toPaper(scale, point))),
     taken: takenBy(marks).boxes,
+    must: specks(surface.pieces, scale),
   };
   const numbers = options.numbers ?? false;
   const { requests, counted, numbered } = pieceNames(surface.pieces, scale, numbers, ground);

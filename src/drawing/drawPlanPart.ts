@@ -20,6 +20,7 @@ import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { lengthOn, mmPerTick, type Scale, scaleFor, toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
+import { specks } from './specks.ts';
 import { surfacePoints } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { tileAreas } from './tileAreas.ts';
@@ -133,7 +134,8 @@ export function drawPlanPart(
   const onPaper = (ring: Ring) => ring.map((point) => toPaper(scale, point));
   const outline = onPaper(surface.outline);
   const bare = surface.obstacles.map(({ ring }) => onPaper(ring));
-  const ground = { paper: shown, outline, bare, taken: takenBy(marks).boxes };
+  const must = specks(near, scale);
+  const ground = { paper: shown, outline, bare, taken: takenBy(marks).boxes, must };
   const { requests, counted } = pieceNames(near, scale, options.numbers ?? false, ground);
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),

@@ -13,6 +13,7 @@ import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
 import { toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
+import { specks } from './specks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
@@ -169,16 +170,17 @@ function withNames(
   { on, paper, marks }: Omit<Ground, 'taken'>,
 ): ZoneDrawing {
   const { surface, scale } = on;
-  const must = new Set([zone.first, zone.last]);
+  const pieces = ownPieces(surface, zone);
+  const ends = new Set([zone.first, zone.last]);
+  const must = new Set([...ends, ...specks(pieces, scale)]);
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
     must,
   };
-  const pieces = ownPieces(surface, zone);
   const { requests, counted, numbered } = pieceNames(pieces, scale, true, ground);
-  const named = requests.map((request) => (must.has(request.name) ? { ...request, bold: true } : request));
+  const named = requests.map((request) => (ends.has(request.name) ? { ...request, bold: true } : request));
   const names = placeNames(named, { ...ground, leads: !counted });
   const begin = beginArrow(on, [...ground.taken, ...takenBy(names.marks).boxes]);
   const open = new Set([...names.unplaced, ...names.unnumbered]);

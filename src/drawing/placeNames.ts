@@ -16,7 +16,7 @@ export interface NameGround {
   readonly taken: readonly Box[];
   /** Whether names that don't fit in their pieces are led out of the room; default true. */
   readonly leads?: boolean;
-  /** Names that come first and are led out all the same, at need over pieces that have no words there. */
+  /** Names that come first, in this order, and are led out all the same, at need over pieces that have no words there. */
   readonly must?: ReadonlySet<string>;
 }
 
@@ -137,7 +137,8 @@ const mostLed = 60;
 export function placeNames(requests: readonly NameRequest[], ground: NameGround): PlacedNames {
   const state = begun(ground.taken);
   const isMust = ({ name }: NameRequest) => ground.must?.has(name) ?? false;
-  const inOrder = [...requests.filter(isMust), ...requests.filter((request) => !isMust(request))];
+  const first = [...(ground.must ?? [])].flatMap((name) => requests.filter((one) => one.name === name));
+  const inOrder = [...first, ...requests.filter((request) => !isMust(request))];
   const left = inOrder.filter((request) => !placeInside(request, state));
   const wanted = ground.leads === false ? left.filter(isMust) : left;
   const led = [...leadAllOut(wanted, isMust, ground, state)];
