@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import type { Packet } from '../../src/packet/Packet.ts';
 import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import type { CutTile, TilePlan } from '../../src/tiles/TilePlan.ts';
 import { inch } from '../cuts/support/inches.ts';
@@ -12,14 +13,34 @@ import { judgePlan, type Rules } from './support/judgePlan.ts';
 import { judgeSum } from './support/judgePrices.ts';
 import { rulesOf } from './support/rulesOf.ts';
 
+/** The tiles that are sawn, of all kinds, in the order in which the first of their pieces is set. */
+function sawn({ surfaces, tiles }: Packet): string[] {
+  const tileOf = new Map(
+    Object.values(tiles).flatMap(({ from }) =>
+      from.flatMap(({ tile, pieces }) => pieces.map(({ piece }) => [piece, tile] as const)),
+    ),
+  );
+  const named = (name: string, id: string) => (surfaces.length > 1 ? `${name}:${id}` : id);
+  const set = surfaces.flatMap(({ name, zones }) =>
+    zones.flatMap(({ pieces }) => pieces.map((id) => named(name, id))),
+  );
+  return [...new Set(set.flatMap((piece) => tileOf.get(piece) ?? []))];
+}
+
 describe.each(demos)('the plans of $slug', ({ packet }) => {
   const plans = Object.values(packet.tiles);
 
+  test('number the tiles that are sawn as they are needed, whatever kind they are', () => {
+    const all = sawn(packet);
+    expect(all).toEqual(all.map((_, i) => `T${i + 1}`));
+    expect(all).toHaveLength(plans.reduce((sum, { from }) => sum + from.length, 0));
+  });
+
   test.each(plans)('for the tile $tile stand before the judges', (whole) => {
-    const before = plans.slice(0, plans.indexOf(whole)).reduce((sum, { from }) => sum + from.length, 0);
     const { layout, cuts, plan } = demoFloors(packet, whole);
+    const numbers = sawn(packet).filter((tile) => plan.from.some((one) => one.tile === tile));
     expect(judgePlan(layout, cuts, plan, rulesOf(packet.spec, plan.tile))).toEqual([]);
-    expect([...judgeSum(plan), ...judgePile(layout, plan, before)]).toEqual([]);
+    expect([...judgeSum(plan), ...judgePile(layout, plan, numbers)]).toEqual([]);
   });
 });
 
