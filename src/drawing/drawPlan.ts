@@ -94,6 +94,12 @@ function pieceLinks(
   });
 }
 
+/** What is named before all else: pieces too small to be found by their look, and what stands in the room. */
+const firstNamed = ({ pieces, obstacles }: PacketSurface, scale: Scale): readonly string[] => [
+  ...specks(pieces, scale),
+  ...obstacles.map(({ name }) => name),
+];
+
 /** Names of pieces too small to be found by their look, led out. */
 function speckNames(surface: PacketSurface, on: SurfaceScale, marks: readonly Mark[]): readonly Mark[] {
   const { scale, widthMm, heightMm } = on;
@@ -134,7 +140,8 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     outline,
     bare: surface.obstacles.map(({ ring }) => ring.map((point) => toPaper(scale, point))),
     taken: takenBy(marks).boxes,
-    must: specks(surface.pieces, scale),
+    // A small plan shows the whole, not each piece.
+    must: new Set(options.outside === false ? [] : firstNamed(surface, scale)),
   };
   const numbers = options.numbers ?? false;
   const { requests, counted, numbered } = pieceNames(surface.pieces, scale, numbers, ground);

@@ -187,7 +187,7 @@ function leaderOver(request: NameRequest, { paper }: NameGround, own: Omit<Leade
     .filter((spot) => distance(spot, pole) <= longest)
     .sort((a, b) => distance(a, pole) - distance(b, pole));
   const clear = request.rings.flatMap((ring) => (ring.length > 0 ? [boxOf(ring)] : []));
-  const stands = (box: Box) => within(box, paper) && !clear.some((ring) => overlap(box, ring, 0));
+  const stands = (box: Box) => within(box, paper) && !clear.some((ring) => overlap(box, ring, 0.8));
   return leaderOf(request, spots, { ...own, stands });
 }
 
