@@ -17,6 +17,8 @@ const next = { few: 11, many: 8 } as const;
 /** Its figures stand this far beyond the line, and lines break off as far from figures of others, in mm. */
 const beyond = 1;
 const clear = 0.6;
+/** Figures stand so far apart at least that nobody reads two as one, in mm. */
+const apart = 2;
 /** A figure moved past the extension lines of others stays as near to its line, in mm. */
 const farthest = 16;
 type Segment = readonly [Spot, Spot];
@@ -122,7 +124,7 @@ function figureMark(
       return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
     }),
   );
-  const free = tries.filter((one) => !taken.some((box) => overlap(textBox(one), box, 1)));
+  const free = tries.filter((one) => !taken.some((box) => overlap(textBox(one), box, apart)));
   const isCrossed = (one: FigureMark) =>
     lines.some(([from, to]) => segmentMeets(from, to, textBox(one), clear));
   const offOf = (one: FigureMark) =>

@@ -7,9 +7,15 @@ import { sheets } from './sheets.ts';
 
 export type { Speaker } from './cautiousSay.ts';
 
-/** Every sheet of a packet whose data exist, in the order in which the packet is bound. */
-export function makeSheets(packet: Packet, words: Speaker): readonly SheetView[] {
-  return sheets.flatMap((sheet) => sheetViews(packet, sheet, words));
+/** Every sheet of a packet whose data exist, in the order in which the packet is bound; where kinds are named, those alone. */
+export function makeSheets(
+  packet: Packet,
+  words: Speaker,
+  kinds: readonly string[] = sheets.map(({ name }) => name),
+): readonly SheetView[] {
+  return sheets
+    .filter(({ name }) => kinds.includes(name))
+    .flatMap((sheet) => sheetViews(packet, sheet, words));
 }
 
 function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {

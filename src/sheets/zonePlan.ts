@@ -26,6 +26,7 @@ export interface ZonePlan {
   readonly bars: boolean;
   readonly apart: boolean;
   readonly listApart: boolean;
+  readonly factsApart: boolean;
   readonly parts: readonly FoundPart[];
 }
 
@@ -38,6 +39,8 @@ const SLACK_MM = 3;
 /** Found spaces have a page of their own where they would leave the plan less height than this, make it so many times smaller, or keep its names from being read. */
 const LEAST_PLAN_MM = 50;
 const MOST_SHRUNK = 1.4;
+/** Found spaces that take less of a page of their own than this have what else stands under the plan with them there. */
+const FEW_MM = 45;
 /** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
 const BARS_MM = 113;
 
@@ -102,17 +105,14 @@ function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
     const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
     return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
   };
-  const { under, drawing, bars } = firstOf(ways.slice(0, -1), planUnder, isGood) ?? alone;
+  const { under, ...plan } = firstOf(ways.slice(0, -1), planUnder, isGood) ?? alone;
   const apart = !under.found && high > 0;
+  const factsApart = apart && high < FEW_MM;
+  const { drawing, bars } = factsApart ? planOver(on, drawn, { below: 0, list: under.list }) : plan;
   const listApart = !under.list && drawing.unnamed.length > 0;
-  return {
-    drawing,
-    way: on.way,
-    bars,
-    apart,
-    listApart,
-    parts: partsOf(on, { found, apart, listApart }, drawing),
-  };
+  const takenMm = (listApart ? listMm(on, drawing) : 0) + (factsApart ? fixed : 0);
+  const parts = partsOf(on, { found, apart, takenMm });
+  return { drawing, way: on.way, bars, apart, listApart, factsApart, parts };
 }
 
 /** The first of what is made of some that is good; of those after it nothing is made. */
@@ -140,22 +140,20 @@ function drawnOnce(on: OnPage): (below: number) => Plan {
   };
 }
 
-/** Found spaces under the plan, under the list that has the next page, or in as many parts as they take pages. */
+/** Found spaces under the plan, under what has the next page already, or in as many parts as they take pages. */
 function partsOf(
   on: OnPage,
   {
     found,
     apart,
-    listApart,
-  }: { readonly found: readonly FoundLine[]; readonly apart: boolean; readonly listApart: boolean },
-  drawing: ZoneDrawing,
+    takenMm,
+  }: { readonly found: readonly FoundLine[]; readonly apart: boolean; readonly takenMm: number },
 ): readonly FoundPart[] {
   if (found.length === 0) return [];
   if (!apart) return [{ apart: false, lines: found }];
   const { widthMm, heightMm } = spaceOf(on);
-  const takenMm = listApart ? listMm(on, drawing) % heightMm : 0;
-  return foundPages(on.context, found, { widthMm, heightMm, takenMm })
-    .map((lines, i) => ({ apart: i > 0 || !listApart, lines }))
+  return foundPages(on.context, found, { widthMm, heightMm, takenMm: takenMm % heightMm })
+    .map((lines, i) => ({ apart: i > 0 || takenMm === 0, lines }))
     .filter(({ lines }) => lines.length > 0);
 }
 

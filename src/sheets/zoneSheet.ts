@@ -39,7 +39,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
   const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
   const said = facts(context, surface, zone);
-  const { drawing, way, bars, apart, listApart, parts } = zonePlan(context, surface, zone, {
+  const { drawing, way, bars, apart, listApart, factsApart, parts } = zonePlan(context, surface, zone, {
     fixedMm: (widthMm) =>
       (tiles.length > 0 ? TILE_KEY_MM : 0) +
       zoneFactsMm(context, said, widthMm) +
@@ -65,6 +65,7 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       found: parts,
       apart,
       listApart,
+      factsApart,
     },
   };
 }

@@ -31,10 +31,10 @@ function packetOf(slug: string, text: string): Packet {
   return made.packet;
 }
 
-/** A job's text as a packet with its sheets. */
-export function sheetsOf(slug: string, text: string) {
+/** A job's text as a packet with its sheets, or with those of some kinds. */
+export function sheetsOf(slug: string, text: string, kinds?: readonly string[]) {
   const packet = packetOf(slug, text);
-  return { slug, packet, sheets: makeSheets(packet, words) };
+  return { slug, packet, sheets: makeSheets(packet, words, kinds) };
 }
 
 /** Each demo job as a packet with its sheets. */

@@ -3,8 +3,8 @@ import { demoTexts, sheetsOf } from './demos.ts';
 
 const apart = (slug: string, paper: string) => {
   const text = demoTexts[slug]!.replace(/paper: \w+/, `paper: ${paper}`).replace('finished', 'underway');
-  const { sheets } = sheetsOf(slug, text);
-  return (sheets.find(({ template }) => template === 'set-out')!.data as { readonly apart: boolean }).apart;
+  const [sheet] = sheetsOf(slug, text, ['set-out']).sheets;
+  return (sheet!.data as { readonly apart: boolean }).apart;
 };
 
 describe('the figures of the set-out', () => {
