@@ -1,5 +1,6 @@
 import { distancePointSegment, distanceSegments, type Point } from '../geometry/index.ts';
-import { type Box, boxOf, boxRoundAll, grow, overlap, segmentMeets } from './boxes.ts';
+import { type Box, boxOf, grow, overlap, segmentMeets } from './boxes.ts';
+import type { BoxIndex } from './boxIndex.ts';
 import { kept } from './kept.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
@@ -19,7 +20,7 @@ export interface Led {
 
 /** What leaders and their names stay clear of, whatever else is led out. */
 export interface LeaderGround {
-  readonly taken: readonly Box[];
+  readonly taken: BoxIndex;
   /** Dots of all names that are to be led out: a line over another's dot is taken for its own. */
   readonly dots: readonly Spot[];
   /** Where a name may stand. */
@@ -51,8 +52,6 @@ const close: Apart = { names: 0.6, past: 0.3, end: 0.5, leaders: 0.4, dots: 0 };
 const ends = { off: 0.3, into: 2 } as const;
 /** A name that reads level is worth a leader that is so much longer, in mm. */
 const levelWorth = 14;
-/** No name reaches further than this from its middle, in mm. */
-const aside = 40;
 
 export const lengthMm = ([a, b]: Led['line']): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
 const between = ([a, b]: Led['line'], [c, d]: Led['line']) =>
@@ -80,6 +79,10 @@ const isOff = ({ box, line }: Place, other: Box, apart: Apart): boolean =>
 
 const isPassed = (line: Led['line'], other: Box, { past, end }: Apart): boolean =>
   !segmentMeets(...line, other, past) && !segmentMeets(line[1], line[1], other, end);
+
+function boxRound(box: Box, [from, to]: Led['line']): Box {
+  return boxOf([[box.left, box.bottom], [box.right, box.top], from, to]); // biome-ignore format: corners and ends on a line
+}
 
 /** Whether a place is clear of what is led out already. */
 const isClear = (place: Place, led: readonly Led[], apart: Apart): boolean =>
@@ -111,24 +114,15 @@ function* placesOf(one: Block, pole: Spot, near: readonly Spot[], ground: Leader
   for (const at of near) {
     const box = blockBox(one, at);
     // Most places fail here, and a plan has tens of thousands.
-    if (taken.some((other) => overlap(box, other, apart.names))) continue;
+    if (taken.some(grow(box, apart.names), (other) => overlap(box, other, apart.names))) continue;
     const line = lineTo(pole, box);
+    const beside = grow(boxOf(line), Math.max(apart.past, apart.end));
     const isGood =
-      taken.every((other) => isPassed(line, other, apart)) &&
+      !taken.some(beside, (other) => !isPassed(line, other, apart)) &&
       dots.every((dot) => isPast(line, dot, apart.dots)) &&
       stands(box);
-    if (isGood) yield { at, box, line, round: boxRoundAll([box, boxOf(line)]) };
+    if (isGood) yield { at, box, line, round: boxRound(box, line) };
   }
-}
-
-/** What of a ground a name's leaders can come near to. */
-function around({ pole }: NameRequest, near: readonly Spot[], ground: LeaderGround): LeaderGround {
-  const reach = grow(boxOf([pole, ...near]), aside);
-  return {
-    ...ground,
-    taken: ground.taken.filter((box) => overlap(box, reach)),
-    dots: ground.dots.filter((dot) => dot !== pole),
-  };
 }
 
 /**
@@ -140,7 +134,7 @@ export function leaderOf(
   near: readonly Spot[],
   ground: LeaderGround,
 ): (led: readonly Led[]) => Led | undefined {
-  const own = around(request, near, ground);
+  const own = { ...ground, dots: ground.dots.filter((dot) => dot !== request.pole) };
   const [level, upright] = ledBlocks(request).map((one) => {
     const places = kept(placesOf(one, request.pole, near, own));
     return (led: readonly Led[]): Led | undefined => {

@@ -1,4 +1,5 @@
 import { type Box, boxOf, overlap, segmentMeets, within } from './boxes.ts';
+import { boxIndex } from './boxIndex.ts';
 import { inRings } from './inRings.ts';
 import { type LeaderGround, type Led, leaderOf, ledBlocks } from './leaders.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -143,8 +144,9 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
   const wanted = ground.leads === false ? left.filter(isMust) : left;
   const led = [...leadAllOut(wanted, isMust, ground, state)];
   const isLed = (request: NameRequest) => led.some((one) => one.request === request);
+  const taken = boxIndex(state.taken);
   for (const request of left.filter((one) => isMust(one) && !isLed(one))) {
-    const over = leaderOver(request, ground, { taken: state.taken, dots: [], close: true })(led);
+    const over = leaderOver(request, ground, { taken, dots: [], close: true })(led);
     if (over) led.push(over);
   }
   return {
@@ -165,27 +167,37 @@ function leadAllOut(
   const nearEdge = [...left].sort((a, b) => rank(a) - rank(b) || 0).slice(0, mostLed);
   const least = Math.min(...nearEdge.flatMap(ledBlocks).map(({ width, height }) => Math.min(width, height)));
   const where = outsideOf(ground.paper, ground.outline, ground.bare);
-  const near = spotsOutside(where, state.taken, least, longest);
+  const taken = boxIndex(state.taken);
+  const near = spotsOutside(where, taken, least, longest);
   const own = {
-    taken: state.taken,
+    taken,
     dots: nearEdge.map(({ pole }) => pole),
     stands: (box: Box) => standsOutside(box, where),
   };
   const outside = new Map(nearEdge.map((request) => [request, leaderOf(request, near(request.pole), own)]));
-  const over = new Map(
-    nearEdge.filter(isFirst).map((request) => [request, leaderOver(request, ground, own)]),
+  const known = new Map<NameRequest, ReturnType<typeof leaderOver>>();
+  const over = (request: NameRequest) => {
+    const finds = known.get(request) ?? leaderOver(request, ground, own);
+    known.set(request, finds);
+    return finds;
+  };
+  return untangled(
+    nearEdge,
+    (request, led) => outside.get(request)?.(led) ?? (isFirst(request) ? over(request)(led) : undefined),
   );
-  return untangled(nearEdge, (request, led) => outside.get(request)?.(led) ?? over.get(request)?.(led));
 }
+
+/** Where a name may stand from its spot, the nearest first. */
+const offs = Array.from({ length: 2 * longest + 1 }, (_, i) => i - longest);
+const away = offs
+  .flatMap((dx) => offs.map((dy): Spot => [dx, dy]))
+  .filter((spot) => Math.hypot(...spot) <= longest)
+  .sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
 
 /** Leads a name over pieces near its own, where no words stand. */
 function leaderOver(request: NameRequest, { paper }: NameGround, own: Omit<LeaderGround, 'stands'>) {
   const { pole } = request;
-  const offs = Array.from({ length: 2 * longest + 1 }, (_, i) => i - longest);
-  const spots = offs
-    .flatMap((dx) => offs.map((dy): Spot => [pole[0] + dx, pole[1] + dy]))
-    .filter((spot) => distance(spot, pole) <= longest)
-    .sort((a, b) => distance(a, pole) - distance(b, pole));
+  const spots = away.map(([dx, dy]): Spot => [pole[0] + dx, pole[1] + dy]);
   const clear = request.rings.flatMap((ring) => (ring.length > 0 ? [boxOf(ring)] : []));
   const stands = (box: Box) => within(box, paper) && !clear.some((ring) => overlap(box, ring, 0.8));
   return leaderOf(request, spots, { ...own, stands });

@@ -1,4 +1,5 @@
-import { type Box, boxOf, boxRound, overlap, segmentMeets, within } from './boxes.ts';
+import { type Box, boxOf, boxRound, grow, overlap, segmentMeets, within } from './boxes.ts';
+import type { BoxIndex } from './boxIndex.ts';
 import { inRings } from './inRings.ts';
 import type { Spot } from './Mark.ts';
 
@@ -48,14 +49,18 @@ function isBare(spot: Spot, { outline, bare }: Outside): boolean {
  * Gives the places on a grid within `longest` mm of a spot, nearest first, at which a square of `least` mm finds room: where
  * not even that does, no name need be tried. Each place is looked at once, when it is first asked for.
  */
-export function spotsOutside(where: Outside, taken: readonly Box[], least: number, longest: number) {
+export function spotsOutside(where: Outside, taken: BoxIndex, least: number, longest: number) {
   const { paper } = where;
   const columns = Math.floor((paper.right - paper.left) / grid);
   const rows = Math.floor((paper.top - paper.bottom) / grid);
   const known = new Map<number, boolean>();
   const hasRoom = (spot: Spot): boolean => {
     const box = boxRound(spot, least, least);
-    return isBare(spot, where) && standsOutside(box, where) && !taken.some((other) => overlap(box, other, 1));
+    return (
+      isBare(spot, where) &&
+      standsOutside(box, where) &&
+      !taken.some(grow(box, 1), (other) => overlap(box, other, 1))
+    );
   };
   const isOpen = (i: number, spot: Spot): boolean => {
     const open = known.get(i) ?? hasRoom(spot);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Box, boxRound, overlap } from '../../src/drawing/boxes.ts';
+import { boxIndex } from '../../src/drawing/boxIndex.ts';
 import type { Spot } from '../../src/drawing/Mark.ts';
 import { outsideOf, spotsOutside, standsOutside } from '../../src/drawing/spotsOutside.ts';
 
@@ -9,7 +10,7 @@ const column: readonly Spot[] = [[30, 20], [44, 20], [44, 34], [30, 34]]; // bio
 const taken: readonly Box[] = [{ left: 20, bottom: 0, right: 40, top: 6 }];
 
 const where = outsideOf(paper, room, [column]);
-const near = spotsOutside(where, taken, 3, 40);
+const near = spotsOutside(where, boxIndex(taken), 3, 40);
 const inside = ([x, y]: Spot, ring: readonly Spot[]) => {
   const [low, high] = [ring[0]!, ring[2]!];
   return x > low[0] && x < high[0] && y > low[1] && y < high[1];
