@@ -1,4 +1,4 @@
-import { type Ring, ringArea } from '../geometry/index.ts';
+import { shapeCentroid } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Cut } from './Cut.ts';
@@ -64,22 +64,5 @@ const back = (turn: Turn): Turn => ((360 - turn) % 360) as Turn;
 
 /** Whether what is sawn off lies more on the left half of the tile. */
 function moreTakenLeft({ shape, box }: OwnPiece): boolean {
-  const moments = [shape.outer, ...shape.holes].map((ring, i) => {
-    const sign = i === 0 ? 1 : -1;
-    const area = Math.abs(ringArea(ring));
-    return { area: sign * area, moment: sign * area * middleX(ring) };
-  });
-  const area = moments.reduce((sum, { area }) => sum + area, 0);
-  const moment = moments.reduce((sum, { moment }) => sum + moment, 0);
-  return moment / area >= box.length / 2;
-}
-
-/** x of a ring's centre of area. */
-function middleX(ring: Ring): number {
-  let sum = 0;
-  for (let i = 0; i < ring.length; i++) {
-    const [p, q] = [ring[i]!, ring[(i + 1) % ring.length]!];
-    sum += (p[0] + q[0]) * (p[0] * q[1] - q[0] * p[1]);
-  }
-  return sum / (6 * ringArea(ring));
+  return shapeCentroid(shape)[0] >= box.length / 2;
 }

@@ -1,6 +1,7 @@
 export { cardSpace } from './cardDetail.ts';
 export { shortestSawn } from './cardMarks.ts';
 export { printedSizes } from './cardSizes.ts';
+export type { TileSides } from './cutFrame.ts';
 export * from './Drawing.ts';
 export * from './drawBase.ts';
 export * from './drawCard.ts';
@@ -29,6 +30,7 @@ export * from './measureRooms.ts';
 export * from './pickScale.ts';
 export type { MovedSize } from './runningSizes.ts';
 export { mmPerTick } from './Scale.ts';
+export * from './shownHand.ts';
 export * from './surfaceScale.ts';
 export * from './template/drawTemplate.ts';
 export * from './template/drawTemplateKey.ts';

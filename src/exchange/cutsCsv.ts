@@ -1,3 +1,5 @@
+import type { Cut } from '../cuts/Cut.ts';
+import { shownHand } from '../drawing/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 
 const columns = [
@@ -26,6 +28,10 @@ export function csvField(value: string | number): string {
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
 
+function tileOf({ spec }: Packet, cut: Cut) {
+  return spec.tiles.find(({ key }) => key === cut.tile)!;
+}
+
 /** Every size of every cut, a line each, in millimetres. Lines end as RFC 4180 asks. */
 export function cutsCsv(packet: Packet): string {
   const millimetres = (ticks: number) => Math.round((ticks / packet.ticksPerMm) * 1000) / 1000;
@@ -36,7 +42,7 @@ export function cutsCsv(packet: Packet): string {
         cut.number,
         cut.tile,
         cut.kind,
-        cut.hand,
+        shownHand(cut, tileOf(packet, cut)),
         cut.pieces.join(' '),
         cut.pieces.length,
       ];

@@ -32,6 +32,7 @@ export * from './segmentIntersection.ts';
 export * from './segmentsMeet.ts';
 export * from './selfCrossings.ts';
 export * from './shapeArea.ts';
+export * from './shapeCentroid.ts';
 export * from './shapesOf.ts';
 export * from './shortcutOutside.ts';
 export * from './side.ts';

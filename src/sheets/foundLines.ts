@@ -2,6 +2,7 @@ import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { edgeWords } from './edgeWords.ts';
+import { rowRanges } from './rowRanges.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** A space to measure on the floor: in which rows, at which edge, what it should be, and the cuts that take up a difference. */
@@ -51,19 +52,17 @@ export function foundLines(
   }
   const lines = [...alike.values()];
   const edges = [...new Set(lines.map(({ edge }) => edge))];
-  return edges.flatMap((wall) =>
-    lines
-      .filter(({ edge }) => edge === wall)
-      .map(({ edge, space, rows, cuts }) => {
-        const inOrder = [...cuts].sort((a, b) => a - b);
-        return { rows: rowNames(rows), edge, space, cuts: inOrder, deep: linesOf(inOrder) };
-      }),
-  );
-}
-
-/** Up to two names, or the first and the last. */
-function rowNames(names: readonly string[]): string {
-  return names.length > 2 ? `${names[0]} … ${names.at(-1)}` : names.join(', ');
+  return edges.flatMap((wall) => {
+    const beside = lines.filter(({ edge }) => edge === wall);
+    const all = zone.found
+      .map(({ row }) => row)
+      .filter((row) => beside.some(({ rows }) => rows.includes(row)));
+    return beside.map(({ edge, space, rows, cuts }) => {
+      const inOrder = [...cuts].sort((a, b) => a - b);
+      const told = rowRanges([...new Set(rows)], [...new Set(all)]);
+      return { rows: told, edge, space, cuts: inOrder, deep: linesOf(inOrder) };
+    });
+  });
 }
 
 /** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */

@@ -23,11 +23,13 @@ type Pair = readonly FoundLine[];
 const pairsOf = (found: readonly FoundLine[]): readonly Pair[] =>
   found.flatMap((_, i) => (i % 2 === 0 ? [found.slice(i, i + 2)] : []));
 
-/** The name of what stands at the edge goes under its row where both do not fit side by side. */
+/** The name of what stands at the edge goes under its rows where both do not fit side by side. */
 function nameMm({ rows, edge }: FoundLine, wide: number): number {
   const row = textWidth(`${rows} `, POINTS.row) * WIDER;
   if (row + textWidth(edge, POINTS.edge) * WIDER <= wide) return NAME_MM.row;
-  return NAME_MM.row + wordLines(edge, POINTS.edge * WIDER, wide) * NAME_MM.edge + NAME_MM.round;
+  const rowLines = wordLines(rows, POINTS.row * WIDER, wide);
+  const edgeLines = wordLines(edge, POINTS.edge * WIDER, wide);
+  return rowLines * NAME_MM.row + edgeLines * NAME_MM.edge + NAME_MM.round;
 }
 
 function pairMm(pair: Pair, widthMm: number): number {

@@ -11,8 +11,10 @@ import {
   type Space,
   shortestSawn,
 } from '../drawing/index.ts';
+import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { handWords } from './handWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -121,8 +123,9 @@ const isIn = ({ widthMm, heightMm }: Space, limit: Space) =>
 
 const fits = ({ least, drawn }: Try, limit: Space) => isIn(least, limit) && isIn(drawn(), limit);
 
-function triesOf({ packet, say, units }: SheetContext, surface: PacketSurface, cut: Cut): Try[] {
-  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[] {
+  const { packet, say, units } = context;
+  const tile = tileOf(context, cut);
   const { system } = packet.spec.print;
   const named = {
     id: `card-${surface.name}-${cut.number}`,
@@ -163,7 +166,7 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     number: cut.number,
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
-    hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
+    hand: handWords(say, cut, tileOf(context, cut)),
     offTile: isCentreOff(context, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
@@ -175,8 +178,12 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
   };
 }
 
+function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
+  return packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+}
+
 /** Whether a circle is swung from beyond the tile, where no compass stands: its template has the curve. */
-function isCentreOff({ packet }: SheetContext, cut: Cut): boolean {
-  const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+function isCentreOff(context: SheetContext, cut: Cut): boolean {
+  const tile = tileOf(context, cut);
   return cut.circles.some(({ centre: [x, y] }) => x < 0 || y < 0 || x > tile.length || y > tile.width);
 }

@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { cardScale, drawCard, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { handWords } from './handWords.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
 
@@ -48,11 +49,11 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {
   const { packet, say, length, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const hand = cut.hand === 'none' ? '' : ` ${say(`cut.hand.${cut.hand}`)}`;
+  const hand = handWords(say, cut, tile);
   return {
     id: cardId(i, cut.number),
     number: cut.number,
-    kind: `${say(`cut.${cut.kind}`)}${hand}`,
+    kind: `${say(`cut.${cut.kind}`)} ${hand}`.trimEnd(),
     drawing: drawCard(cut, tile, {
       id: `saw-card-${i + 1}-${cut.number}`,
       label: say('sheet.hard-cuts.drawing', { number: cut.number }),

@@ -10,6 +10,7 @@ import {
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { drawingSpace } from './drawingSpace.ts';
+import { handWords } from './handWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -53,7 +54,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
     number: cut.number,
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
-    hand: cut.hand === 'none' ? '' : say(`cut.hand.${cut.hand}`),
+    hand: handWords(say, cut, tile),
     names: namesOf(cut),
     surface: packet.surfaces.length > 1 ? surface.name : '',
     page: page + 1,

@@ -14,6 +14,10 @@ describe.each(floors)('the floor of %s', (_, surface, sheets) => {
     expect(chalk.firstPiece).toBe(zones[0]!.first);
   });
 
+  test('is begun with a whole tile', () => {
+    expect(pieces.find(({ id }) => id === chalk.firstPiece)?.whole).toBe(true);
+  });
+
   test('has that tile on the set-out', () => {
     const page = sheets.find(({ name }) => name.startsWith('set-out'))!;
     expect((page.data as { first: string }).first).toBe(zones[0]!.first);

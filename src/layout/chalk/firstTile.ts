@@ -1,27 +1,40 @@
 import { distancePointSegment, type Point } from '../../geometry/index.ts';
+import type { Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from '../Layout.ts';
 import { nearestOff, type TileOffs, tileOffs } from './tileOffs.ts';
 
 /**
- * The first tile to set. Courses begin at the crossing of the lines; of another pattern it is the whole tile that lies nearest to the
- * crossing beyond both lines, in zigzag beside them with its corner on one along it; how far its sides stand from both is told, as no joint need
- * run along a line.
+ * The first tile to set. Courses begin at the crossing of the lines, with the whole tile nearest to it where the piece there is sawn; of
+ * another pattern it is the whole tile that lies nearest to the crossing beyond both lines, in zigzag beside them with its corner on one along
+ * it; how far its sides stand from both is told where no joint need run along a line.
  */
 export function firstTile(
   crossing: Point,
-  { inCourses, straightX, straightY }: Pattern,
+  { inCourses, straightX, straightY, joint }: Pattern,
   pieces: readonly Piece[],
   further: readonly ChalkLine[] = [],
 ): Pick<Chalk, 'firstPiece' | 'guide'> {
-  const named = (pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!).id;
-  if (inCourses) return { firstPiece: named };
+  const { id: named, whole } = pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!;
+  if (inCourses && whole) return { firstPiece: named };
   const offs = tileOffs(crossing, pieces);
+  if (inCourses) return firstOfCourses(offs, joint) ?? { firstPiece: named };
   const beyond = offs.filter(({ whole, isBeyond }) => whole && isBeyond);
   const onLine = offs.filter((one) => standsBeside(one) && isOnZigzag(one, further));
   const wanted = onLine.length > 0 ? onLine : beyond;
   if (wanted.length === 0) return { firstPiece: named };
   return guided(nearestOff(wanted), straightX && straightY);
+}
+
+/** The whole tile nearest to the crossing; the lines show where it stands when it has its corner there. */
+function firstOfCourses(
+  offs: readonly TileOffs[],
+  joint: Ticks,
+): Pick<Chalk, 'firstPiece' | 'guide'> | undefined {
+  const beside = offs.filter(standsBeside);
+  if (beside.length === 0) return undefined;
+  const nearest = nearestOff(beside);
+  return Math.max(...nearest.off) <= joint ? { firstPiece: nearest.id } : guided(nearest, true);
 }
 
 /**
