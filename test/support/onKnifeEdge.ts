@@ -58,7 +58,7 @@ export function nudged(
       left: left.filter(({ shape }) => isLeft(shape)).length,
       hardCuts: cut.filter(({ hard }) => hard).length,
       underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
-      nearFull: cut.filter(isNearFull).length,
+      nearFull: cut.filter((piece) => isNearFull(piece, ground)).length,
       webFaults: cut.filter((piece) => hasWebFault(piece, ground)).length,
     };
   });

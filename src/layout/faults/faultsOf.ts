@@ -5,7 +5,15 @@ import type { Ground } from '../frame/Ground.ts';
 import type { Fault } from '../Layout.ts';
 import type { NamedPiece } from '../names/namePieces.ts';
 import type { LaidPiece, LeftPart } from '../pieces/LaidPiece.ts';
-import { hasWebFault, isNearFull, isThin, isUnderHalf, leastCut, leastStrip } from './limits.ts';
+import {
+  hasWebFault,
+  isNearFull,
+  isNearFullOn,
+  isThin,
+  isUnderHalf,
+  leastCut,
+  leastStrip,
+} from './limits.ts';
 
 /** One finding about one piece; findings of one kind at the same edges are told together. */
 interface Finding {
@@ -75,7 +83,7 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
     const size = Math.round(narrowness(laid.shape.outer));
     found.push({ code: 'thinStrip', edges, piece: id, size, limit: leastStrip(laid.ring, ground), share });
   }
-  if (isNearFull(laid)) found.push(nearFull(id, laid, faces));
+  if (isNearFull(laid, ground)) found.push(nearFull(id, laid, ground));
   if (hasWebFault(laid, ground)) {
     const all = laid.faces.map((index) => faces[index]!.id);
     found.push({ code: 'web', edges: all, piece: id, size: laid.web!, limit: minWeb });
@@ -89,8 +97,11 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
   }
 }
 
-function nearFull(id: string, laid: LaidPiece, faces: readonly Face[]): Finding {
-  const [x, y] = laid.shares.map((share) => (share < 1 ? share : 0)) as [number, number];
+function nearFull(id: string, laid: LaidPiece, ground: Ground): Finding {
+  const { faces } = ground;
+  const [x, y] = ([0, 1] as const).map((axis) =>
+    isNearFullOn(laid, ground, axis) ? laid.shares[axis] : 0,
+  ) as [number, number];
   const axis = x >= y ? 0 : 1;
   const share = laid.shares[axis];
   const size = laid.extent[axis];

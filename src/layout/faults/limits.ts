@@ -1,5 +1,6 @@
 import { bounds, isNarrower, type Ring } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
+import type { Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 
@@ -40,9 +41,29 @@ export function isThin({ shape, ring }: LaidPiece, ground: Ground): boolean {
   return isNarrower(shape.outer, leastStrip(ring, ground) - ROUNDING);
 }
 
+/** A face that leans off an axis by less than this, as a slope, takes nothing off a tile along it. */
+const ALONG = 0.18;
+
+/** Whether a face takes something off a tile along an axis, as none that lies along that axis does: what a point of a hexagon lacks there is not sawn. */
+export function shortens({ from, to, circle }: Face, axis: 0 | 1): boolean {
+  const along = Math.abs(to[axis] - from[axis]);
+  const aside = Math.abs(to[1 - axis]! - from[1 - axis]!);
+  return circle !== undefined || aside > ALONG * along;
+}
+
+/** Whether a cut takes off less than a twentieth of a tile on an axis. */
+export function isNearFullOn(
+  { shares, extent, faces: own }: LaidPiece,
+  { faces }: Pick<Ground, 'faces'>,
+  axis: 0 | 1,
+): boolean {
+  const isNear = shares[axis] > NEAR_FULL && extent[axis] / shares[axis] - extent[axis] > ROUNDING;
+  return isNear && own.some((index) => shortens(faces[index]!, axis));
+}
+
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */
-export function isNearFull({ shares, extent }: LaidPiece): boolean {
-  return shares.some((share, axis) => share > NEAR_FULL && extent[axis]! / share - extent[axis]! > ROUNDING);
+export function isNearFull(laid: LaidPiece, ground: Pick<Ground, 'faces'>): boolean {
+  return isNearFullOn(laid, ground, 0) || isNearFullOn(laid, ground, 1);
 }
 
 /** Whether less tile than wanted stays between an opening and an edge of the tile. */

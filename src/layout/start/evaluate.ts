@@ -40,7 +40,7 @@ function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): C
     underHalf: inSight.filter((piece) => isUnderHalf(piece, ground, pattern.joint)).length,
     thin: inSight.filter((piece) => isThin(piece, ground)).length,
     slivers: cut.filter(({ shape }) => isNarrower(shape.outer, ground.minWeb / 2)).length,
-    nearFull: count(isNearFull),
+    nearFull: count((piece) => isNearFull(piece, ground)),
     webFaults: count((piece) => hasWebFault(piece, ground)),
     hardCuts: count(({ hard }) => hard),
   };
