@@ -1,5 +1,6 @@
 import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
 import { laidEnds } from '../layout/start/laidEnds.ts';
+import { otherCourses } from '../layout/start/otherCourses.ts';
 import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { type Box, boxOf, within } from './boxes.ts';
@@ -54,7 +55,9 @@ const slides = [0, 4, 8, 12, 18, 24, 32];
 const farSlides = [42, 52, 62, 72];
 
 interface EndCut {
+  /** What is said of it: of the course on the line and the smallest of the others where there is room for both, else of the smaller one. */
   readonly words: string;
+  readonly short: string;
   /** Where the axis leaves the room, and the way it points there, in degrees on the paper. */
   readonly wall: Spot;
   readonly towards: number;
@@ -72,24 +75,31 @@ function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
   const [length, width] = tileSize(surface);
   const { along, across } = surface.start.chosen.ends;
+  const [low, high] = otherCourses(surface.pattern, surface.joint, along);
   const all = [
-    { size: along[1], of: length, turn: 0 },
+    { size: along[1], other: high, of: length, turn: 0 },
     { size: across[1], of: width, turn: 90 },
-    { size: along[0], of: length, turn: 180 },
+    { size: along[0], other: low, of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
   ];
-  return all.flatMap(({ of, turn, ...straight }) => {
+  return all.flatMap(({ of, turn, other, ...straight }) => {
     const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], direction(turn));
     const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
     if (isAslant(edge, direction(turn))) return [];
-    const size = cutAtCurve(surface, edge, direction(turn)) ?? straight.size;
-    const { saw, percent } = sawShare(size, of, print.step);
+    const curved = cutAtCurve(surface, edge, direction(turn));
+    const cuts = curved === undefined ? [straight.size, ...(other === undefined ? [] : [other])] : [curved];
     return {
-      words: print.say('drawing.endCut', { size: printLength(saw, print), percent }),
+      words: cuts.map((size) => cutWords(size, of, print)).join(' / '),
+      short: cutWords(Math.min(...cuts), of, print),
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };
   });
+}
+
+function cutWords(size: Ticks, of: Ticks, print: EndCutPrint): string {
+  const { saw, percent } = sawShare(size, of, print.step);
+  return print.say('drawing.endCut', { size: printLength(saw, print), percent });
 }
 
 /** How end cuts are put into words. */
@@ -108,13 +118,15 @@ export function endCuts(
 ): { readonly marks: readonly Mark[]; readonly toLead: readonly NameRequest[] } {
   const all = ends(surface, scale, print).filter(({ wall }) => !box || within(boxOf([wall]), box));
   const level = surface.turn % 90 === 0;
-  const marks = level ? all.flatMap((end) => beside(end, taken) ?? []) : [];
-  const toLead = level ? [] : all.map(({ words, wall }) => ({ name: words, rings: [], pole: wall }));
+  const marks = level
+    ? all.flatMap((end) => beside(end, end.words, taken) ?? beside(end, end.short, taken) ?? [])
+    : [];
+  const toLead = level ? [] : all.map(({ short, wall }) => ({ name: short, rings: [], pole: wall }));
   return { marks, toLead };
 }
 
 /** Words along the wall, beside the chalk line that leaves the room at the same spot; none where a short wall has no place for them. */
-function beside({ words, wall, towards }: EndCut, taken: Taken): Mark | undefined {
+function beside({ wall, towards }: EndCut, words: string, taken: Taken): Mark | undefined {
   const [outX, outY] = direction(towards);
   const out = Math.atan2(outY, outX);
   const shift = textWidth(words, sizes.note) / 2 + 4;

@@ -1,5 +1,6 @@
 import type { Candidate } from '../layout/Layout.ts';
 import { isSlanted } from '../layout/start/mainRuns.ts';
+import { otherCourses } from '../layout/start/otherCourses.ts';
 import { setOut } from '../layout/start/search/setOut.ts';
 import { sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
@@ -103,6 +104,9 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
   const sawn = (size: Ticks) => length(sawDown(size, packet.spec.print.step));
   const [left, right] = one.ends.along;
   const [near, far] = one.ends.across;
+  const [otherLeft, otherRight] = otherCourses(surface.pattern, surface.joint, one.ends.along);
+  const courses = (size: Ticks, other: Ticks | undefined) =>
+    other === undefined ? sawn(size) : `${sawn(size)} / ${sawn(other)}`;
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
@@ -116,7 +120,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     cutInside: one.hardCuts,
     webFaults: one.webFaults,
     cutLength: longLength(one.cutLength),
-    along: pair(sawn(left), sawn(right)),
+    along: pair(courses(left, otherLeft), courses(right, otherRight)),
     across: pair(sawn(near), sawn(far)),
   };
 }

@@ -8,14 +8,14 @@ import { textsIn } from './readSvg.ts';
 const space = { portrait: { widthMm: 183, heightMm: 203 }, landscape: { widthMm: 247, heightMm: 140 } };
 
 /** What a plan says of the ends of its axes; tiles of 11 7/8 in, begun whole on A-B, and a wall C-D of 10 ft that may bend. */
-function endCutsOf(wall: string, lies = 'start: {along: tile on D-A, across: tile on A-B}'): string[] {
+function endCutsOf(wall: string, lies = 'start: {along: tile on D-A, across: tile on A-B}', high = '8 ft') {
   const file = `
 title: One wall
 revision: {letter: A, date: 2027-03-01}
 tile: {field: {read: 11 7/8 in x 11 7/8 in}}
 joint: 1/8 in
 floor:
-  walls: {A-B: 10 ft, B-C: 8 ft, C-D: ${wall}, D-A: 8 ft}
+  walls: {A-B: 10 ft, B-C: ${high}, C-D: ${wall}, D-A: ${high}}
   ${lies}
 `;
   const made = makePacket(readJob(file, 'job.yaml').job!);
@@ -28,6 +28,21 @@ floor:
 // 96 in less both gaps of 1/4 in are 95 1/2: seven modules of 12 in and 11 1/2 in.
 test('a straight wall ends the axis in the cut that its run leaves', () => {
   expect(endCutsOf('10 ft')).toContain('endCut 11 1/2 in 97');
+});
+
+// 120 in less both gaps are 119 1/2: nine modules and 11 1/2 in. The courses between lie 6 in farther on, so that they begin with 5 7/8 in and end with 5 1/2.
+test('the ends of a running bond are told for the courses between too', () => {
+  const lies = 'pattern: {running: 1/2}\n  start: {along: tile on D-A, across: tile on A-B}';
+  const cuts = endCutsOf('10 ft', lies, '20 ft');
+  expect(cuts).toContain('endCut 11 7/8 in 100 / endCut 5 7/8 in 49');
+  expect(cuts).toContain('endCut 11 1/2 in 97 / endCut 5 1/2 in 46');
+});
+
+test('or, where there is no room for both, the smaller one alone', () => {
+  const lies = 'pattern: {running: 1/2}\n  start: {along: tile on D-A, across: tile on A-B}';
+  const cuts = endCutsOf('10 ft', lies, '6 ft');
+  expect(cuts.every((words) => !words.includes(' / '))).toBe(true);
+  expect(cuts).toEqual(expect.arrayContaining(['endCut 5 7/8 in 49', 'endCut 5 1/2 in 46']));
 });
 
 // There a row ends in a triangle: how long it is on the chalk line is the size of no cut.
