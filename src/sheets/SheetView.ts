@@ -19,6 +19,8 @@ export interface SheetView {
   readonly second?: string;
   /** Says which of its languages nobody has read yet whose own language it is; missing when all are read. */
   readonly unread?: string;
+  /** Said beside the title where readings do not agree, so that nothing is snapped or sawn by this sheet yet. */
+  readonly hold?: string;
   readonly for: 'setter' | 'estimator' | 'owner' | 'all';
   readonly bundles: readonly Bundle[];
   readonly landscape: boolean;

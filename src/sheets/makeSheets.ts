@@ -1,5 +1,6 @@
 import type { Packet } from '../packet/Packet.ts';
 import { cautiousSay, type Speaker, unreadNote } from './cautiousSay.ts';
+import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say, SheetView } from './SheetView.ts';
@@ -34,8 +35,18 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
     lang,
     ...(second ? { second } : {}),
     ...(unread ? { unread } : {}),
+    ...(isHeld(context, sheet) ? { hold: context.say('gate.hold') } : {}),
     ...(page.blank ? {} : { head: headOf(packet, context) }),
   }));
+}
+
+/** Whether readings speak against each other: until they are read again no line is snapped and no tile sawn by any sheet. */
+function isHeld(context: SheetContext, sheet: Sheet): boolean {
+  const { packet } = context;
+  const isOpen = packet.job.status !== 'finished';
+  return (
+    sheet.for === 'setter' && isOpen && packet.surfaces.some((one) => readAgain(context, one).length > 0)
+  );
 }
 
 function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView['head']> {

@@ -28,6 +28,14 @@ describe('readings that do not agree', () => {
     },
   );
 
+  test.each(demos)('$slug: stops every sheet of the setter, and none of the others', (demo) => {
+    const says = isOut(demo) && demo.packet.job.status !== 'finished';
+    const held = demo.sheets.filter(({ hold }) => hold).map(({ name }) => name);
+    const forSetters = demo.sheets.filter((sheet) => sheet.for === 'setter').map(({ name }) => name);
+    const leans = dataOf(demo, 'set-out').some(({ again }) => again);
+    expect(held).toEqual(says || (leans && demo.packet.job.status !== 'finished') ? forSetters : []);
+  });
+
   test.each(demos.filter((demo) => !isOut(demo) && demo.packet.surfaces.length === 1))(
     '$slug: nothing is said where they agree',
     (demo) => {
