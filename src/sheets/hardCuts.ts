@@ -14,6 +14,7 @@ import {
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { elsewhere } from './elsewhere.ts';
 import { handWords } from './handWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -168,6 +169,7 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     kind: say(`cut.${cut.kind}`),
     hand: handWords(say, cut, tileOf(context, cut)),
     offTile: isCentreOff(context, cut),
+    elsewhere: elsewhere(context.packet, cut).join(', '),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
     spans: spansOf(drawing, CARD),

@@ -40,7 +40,7 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
   }));
 }
 
-/** Whether readings speak against each other: until they are read again no line is snapped and no tile sawn by any sheet. */
+/** Whether readings speak against each other: until they are read again nothing is snapped or sawn by any sheet of the crew. */
 function isHeld(context: SheetContext, sheet: Sheet): boolean {
   const { packet } = context;
   const isOpen = packet.job.status !== 'finished';
