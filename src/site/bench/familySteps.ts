@@ -49,7 +49,7 @@ export function familySteps(): readonly Step[] {
       },
       {
         name: `${name}: wall above the bound, at most`,
-        unit: '1/1000 ft',
+        unit: 'ft/1000',
         target: 1000 * WALL,
         measure: async () => [1000 * Math.max(...rooms().map(({ wallGap }) => wallGap))],
       },

@@ -22,8 +22,9 @@ const SIXTEENTH = 508;
 const FOOT = 97536;
 
 /** A room of up to 300 sq ft, every second one out of square, and where the search starts its tile. */
-function readied(family: string, seed: number) {
-  const { job, surface } = familyRoom(family, seed);
+function readied(family: string, seed: number, turnedDeg = 0) {
+  const { job, surface: straight } = familyRoom(family, seed);
+  const surface = { ...straight, pattern: { ...straight.pattern, turnedDeg } };
   const made = makeRoom(surface, job.print.system);
   if ('problems' in made) throw new Error('a random room is a room');
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
@@ -103,5 +104,31 @@ describe.each(['hexagon', 'herringbone'])('the start of %s', (family) => {
   test('is no worse along the walls than any of a grid of 1/16 in, in 99 rooms of 100', () => {
     const beaten = beatenBy(rooms, gridOf);
     expect(beaten.length, beaten.join(', ')).toBeLessThanOrEqual(ROOMS / 100);
+  });
+});
+
+describe('a start of herringbone at 45 degrees that the job holds on one axis', () => {
+  const rooms = Array.from({ length: READ / 2 }, (_, seed) => readied('herringbone', seed, 45));
+
+  test('has a bound that no sixteenth along the other axis beats', () => {
+    for (const { ground, pattern, seed } of rooms) {
+      for (const axis of [0, 1] as const) {
+        const at = (place: number): Point => (axis === 0 ? [place, 20_011] : [20_011, place]);
+        const fixed = [at(0)[0], at(0)[1]] as const;
+        const { best, bound, scoreOf } = searchStart(ground, pattern, {
+          fixed: axis === 0 ? [undefined, fixed[1]] : [fixed[0], undefined],
+          from: [0, 0],
+          margin: -1,
+          offBalance: () => 0,
+        });
+        // Eight feet are more than two repeats of any of these tiles along either axis.
+        const all = Array.from({ length: 8 * 12 * 16 }, (_, i) => scoreOf(at(i * SIXTEENTH)));
+        const strips = Math.min(...all.map((one) => one.strips));
+        expect(bound.strips, `${seed}`).toBeLessThanOrEqual(strips + 1e-6);
+        const few = all.filter((one) => one.strips <= best.strips);
+        const halves = Math.min(...few.map((one) => one.halves));
+        expect(bound.halves, `${seed}`).toBeLessThanOrEqual(halves + 1e-6);
+      }
+    }
   });
 });
