@@ -105,15 +105,7 @@ export type Rival = Pick<Start, 'along' | 'across' | 'chosen'>;
 export interface AxisStart {
   readonly wish: string;
   /** What lies on the centre or the line. */
-  readonly what:
-    | 'joint'
-    | 'tile'
-    | 'jointQuarter'
-    | 'tileQuarter'
-    | 'fixed'
-    | 'searched'
-    | 'tried'
-    | 'forTiles';
+  readonly what: 'joint' | 'tile' | 'jointQuarter' | 'tileQuarter' | 'fixed' | 'searched' | 'forTiles';
   readonly position: Ticks;
   /** The run that was centred, when one was: edge ids and length. */
   readonly run?: { readonly from: string; readonly to: string; readonly length: Ticks };

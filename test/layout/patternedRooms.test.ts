@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../src/layout/frame/turnOf.ts';
@@ -8,11 +9,16 @@ import { coverTheField, layoutOf } from '../support/coverTheField.ts';
 import { cutsClose } from '../support/cutsClose.ts';
 import { layOut } from '../support/layOut.ts';
 import { patternedRooms } from '../support/patternedRoom.ts';
+import { sameTally } from '../support/sameTally.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 /** Rooms of each pattern: 1 in `npm test`, 100 in the long run. */
 const ROOMS = process.env.LONG === '1' ? 100 : 1;
 
-describe.each(patternedRooms)('random rooms in %s', (_, rooms) => {
+/** Patterns that are their own mirror image; of the others the mirrored room has another floor. */
+const MIRRORED = ['basketweave', 'hexagon', 'octagonAndDot', 'rhombus', 'chevron', 'pennyRound'];
+
+describe.each(patternedRooms)('random rooms in %s', (name, rooms) => {
   const named = fc
     .sample(rooms, { seed: 20270303, numRuns: ROOMS })
     .map((room, i) => [`${i} ${room.kind}`, room] as const);
@@ -40,6 +46,17 @@ describe.each(patternedRooms)('random rooms in %s', (_, rooms) => {
         .sort();
     expect(shapes(pattern.a)).toEqual(shapes([0, 0]));
     expect(shapes(pattern.b)).toEqual(shapes([0, 0]));
+  });
+
+  const looks = (surface: SurfaceSpec, module: number) => [
+    ...(process.env.LONG === '1' ? [2, 3] : []).map((by) => renumbered(surface, by)),
+    renumbered(surface, 1),
+    ...(MIRRORED.includes(name) ? [mirrored(surface, module)] : []),
+  ];
+
+  test.each(named)('%s: seen otherwise it starts the same, or as well along the walls', (_, room) => {
+    const { length } = room.job.tiles[0]!;
+    sameTally(room, ...looks(room.surface, length + room.job.joint));
   });
 
   cutsClose(named);

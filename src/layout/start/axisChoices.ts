@@ -40,7 +40,7 @@ function withCourses(offers: readonly AxisOffer[], { module, tiles, b }: Pattern
   // A length that steps repeats no course: the one beside is tried too.
   const kinds = b[0] !== 0 ? [0, -1] : tiles.map((_, course) => course);
   return offers.flatMap((offer) =>
-    kinds.map((course) => ({ ...offer, position: offer.position + course * module[1] })),
+    kinds.map((course) => ({ ...offer, position: Math.round(offer.position + course * module[1]) })),
   );
 }
 

@@ -5,7 +5,6 @@ import { alternativesTo } from './alternatives/alternativesTo.ts';
 import { bestLaid, rankScored } from './bestLaid.ts';
 import type { Axis, Choice, MainRuns } from './Choice.ts';
 import { candidateSet } from './candidateSet.ts';
-import { chooseByLaying } from './chooseByLaying.ts';
 import { evaluate } from './evaluate.ts';
 import { axisRuns } from './mainRuns.ts';
 import { nearStarts } from './nearStarts.ts';
@@ -26,7 +25,6 @@ export function chooseStart(question: StartQuestion): StartAnswer {
   const runs = axisRuns(ground);
   const set = candidateSet(question, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return set;
-  if (!pattern.inCourses) return chooseByLaying(question, set);
   const starts = nearStarts(question, set);
   const { rule, bound, wallsOf } = starts;
   const known = new Map<Choice, Scored>();

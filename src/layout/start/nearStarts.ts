@@ -8,8 +8,10 @@ import { isSlanted } from './mainRuns.ts';
 import { allowedShare, bestOf, nearlyBest } from './nearlyBest.ts';
 import { offBalance, offeredStarts, searchedChoice } from './offeredStarts.ts';
 import type { StartQuestion } from './StartQuestion.ts';
+import { distinct } from './sameStart.ts';
 import { searchStart } from './search/searchStart.ts';
 import type { Fixed } from './search/wallParts.ts';
+import { spreadStarts } from './spreadStarts.ts';
 
 /** The starts worth a look, with what the walls in sight make of each. */
 export interface NearStarts {
@@ -38,8 +40,12 @@ export function nearStarts(
     margin: allowedShare(pattern, ground),
     offBalance: (position, axis) => offBalance(position, runs[AXES[axis]], pattern, axis),
   });
-  const mixes = !isSlanted(slantOf(surface.pattern, ground.frame.edges));
-  const offers = offeredStarts(question, choices, origins, runs, fixed, mixes);
+  const mixes = pattern.inCourses && !isSlanted(slantOf(surface.pattern, ground.frame.edges));
+  const searched = offeredStarts(question, choices, origins, runs, fixed, mixes);
+  const startAt = (origin: Point) => searchedChoice(question, choices[0]!, origin, runs, fixed);
+  // Where walls see every place alike, as they do of a pattern that lies along none of them, the pieces decide among places all over it.
+  const others = pattern.inCourses ? [] : spreadStarts(question, choices[0]!.origin).map(startAt);
+  const offers = distinct([...searched, ...others], pattern);
   const walls = new Map(offers.map((offer) => [offer, scoreOf(offer.origin)]));
   const wallsOf = (choice: Choice) => walls.get(choice) ?? scoreOf(choice.origin);
   const offered = offers.map(wallsOf);
@@ -50,11 +56,9 @@ export function nearStarts(
   const balanced = offers.filter(
     ({ along, across }) => along.what !== 'searched' && across.what !== 'searched',
   );
-  const startAt = (origin: Point) => {
+  const startNear = (origin: Point) => {
     const isFree = fixed.every((at, i) => at === undefined || at === origin[i]);
-    return isFree && isNear(scoreOf(origin))
-      ? searchedChoice(question, choices[0]!, origin, runs, fixed)
-      : undefined;
+    return isFree && isNear(scoreOf(origin)) ? startAt(origin) : undefined;
   };
   return {
     near: inOrder(
@@ -64,7 +68,7 @@ export function nearStarts(
     rule: [...balanced].sort((a, b) => a.shift - b.shift).slice(0, affordable(question)),
     bound,
     wallsOf,
-    beside: (origin, [u, v]) => startAt([origin[0] + way * u, origin[1] + v]),
+    beside: (origin, [u, v]) => startNear([origin[0] + way * u, origin[1] + v]),
   };
 }
 

@@ -95,7 +95,7 @@ function shiftOn(
 /** How far, in ticks, a tile's lower edge is from where a joint or a tile would lie on the middle of the run. */
 export function offBalance(position: number, run: FacingRun, pattern: Pattern, axis: 0 | 1): number {
   const stretch = stretchOf(run, pattern, axis);
-  const module = stretch.size + stretch.joint;
+  const module = pattern.inCourses ? stretch.size + stretch.joint : pattern.module[axis];
   const off = [jointOnMiddle(stretch), tileOnMiddle(stretch)].map((middle) => {
     const up = (((position - middle) % module) + module) % module;
     return Math.min(up, module - up);

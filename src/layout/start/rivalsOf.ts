@@ -32,7 +32,7 @@ export function rivalsOf(
 
 /** Whether a start balances no run on an axis: it may lie a little to either side. */
 function isOpen({ what }: AxisStart): boolean {
-  return what === 'searched' || what === 'tried';
+  return what === 'searched';
 }
 
 const FAULTS = ['slivers', 'thin', 'underHalf', 'webFaults', 'hardCuts'] as const;

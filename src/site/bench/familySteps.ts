@@ -1,30 +1,31 @@
+import { searchStart } from '../../layout/start/search/searchStart.ts';
 import { makeTilePlans } from '../../tiles/makeTilePlans.ts';
+import { familyFloor } from './familyFloor.ts';
 import { laidOut } from './laidOut.ts';
-import { leaningFloor, roomSizes } from './leaningFloor.ts';
+import { roomSizes } from './leaningFloor.ts';
 import { type PatternFamily, patternFamilies } from './patternFamilies.ts';
+import { readied, WISHES } from './readied.ts';
 import type { Step } from './Step.ts';
 
-function textOf({ tiles, pattern }: PatternFamily, wide: number, deep: number): string {
-  const kinds = Object.entries(tiles).map(
-    ([key, size]) =>
-      `  ${key}: {name: ${key}, ${size}, thick: 3/8 in, edge: rectified, turns: any, material: porcelain, box: {pieces: 10}}\n`,
-  );
-  return leaningFloor({ tile: '12 in x 12 in', wide, deep, pattern }).replace(
-    /tile:\n[\s\S]*?\njoint:/,
-    () => `tile:\n${kinds.join('')}joint:`,
-  );
-}
-
-/** What one room of a family comes to: tiles above the bound of all its plans, and whether its start has a bound. */
+/** What one room of a family comes to: tiles above the bound of all its plans, and how far from its bound the best start stays. */
 function provedIn(family: PatternFamily, wide: number, deep: number) {
-  const { job, layout, cuts } = laidOut(textOf(family, wide, deep));
+  const text = familyFloor(family, wide, deep);
+  const { ground, pattern } = readied(text);
+  const { best, bound } = searchStart(ground, pattern, WISHES);
+  const { job, layout, cuts } = laidOut(text);
   const plans = Object.values(makeTilePlans(job, [layout], [cuts]));
   return {
     gap: Math.max(...plans.map(({ needed, bound }) => needed - bound)),
     proved: plans.every((plan) => plan.proved),
-    isBound: layout.pattern.inCourses,
+    wallGap: Math.max(best.strips - bound.strips, best.halves - bound.halves) / FOOT,
+    cutGap: bound.narrowest - best.narrowest,
   };
 }
+
+/** Ticks in a foot, and what a start may stay from its bound by to count as proved: 1/100 ft of wall, 1/100 in of cut in a foot. */
+const FOOT = 97536;
+const [WALL, CUT] = [0.01, 1 / 1200];
+const isProved = ({ wallGap, cutGap }: Proved) => wallGap <= WALL && cutGap <= CUT;
 
 type Proved = ReturnType<typeof provedIn>;
 
@@ -40,7 +41,18 @@ export function familySteps(): readonly Step[] {
       (100 * rooms().filter(without).length) / roomSizes.length,
     ];
     return [
-      { name: `${name}: starts without a bound`, unit: '%', measure: share(({ isBound }) => !isBound) },
+      {
+        name: `${name}: starts without proof`,
+        unit: '%',
+        target: 5,
+        measure: share((room) => !isProved(room)),
+      },
+      {
+        name: `${name}: wall above the bound, at most`,
+        unit: 'ft/1000',
+        target: 1000 * WALL,
+        measure: async () => [1000 * Math.max(...rooms().map(({ wallGap }) => wallGap))],
+      },
       {
         name: `${name}: tile plans without proof`,
         unit: '%',

@@ -8,6 +8,7 @@ import { wallDirections } from '../../../src/layout/start/search/wallDirections.
 import { makePattern } from '../../../src/pattern/index.ts';
 import type { Pattern } from '../../../src/pattern/Pattern.ts';
 import { makeRoom } from '../../../src/room/makeRoom.ts';
+import { patternJobs } from '../../packet/support/patternFloors.ts';
 import { jobOf, rectangle, surfaceOf, ticks } from '../../support/surfaceOf.ts';
 import { renumbered } from '../../support/transformSurface.ts';
 
@@ -75,5 +76,23 @@ describe('the directions along which walls are read', () => {
       ]),
     );
     for (const other of told) expect(other).toEqual(told[0]);
+  });
+});
+
+describe('a wall of a pattern in no courses', () => {
+  const floors = patternJobs().filter(([name]) =>
+    ['four sizes', 'double herringbone', 'windmill'].includes(name),
+  );
+
+  test.each(floors)('that lies along its axes is read straight across them in %s', (_, job) => {
+    const surface = surfaceOf(rectangle(ticks('97 in'), ticks('131 in')), {
+      pattern: job.surfaces[0]!.pattern,
+    });
+    const made = makeRoom(surface);
+    if ('problems' in made) throw new Error('room refused');
+    const pattern = makePattern(surface.pattern, job.tiles, job.joint);
+    const ground = makeGround(frameRoom(made.room, turnOf(made.room, surface.pattern)), [], surface);
+    const leans = wallDirections(ground, pattern).map(({ normal }) => Math.min(...normal.map(Math.abs)));
+    expect(Math.max(...leans)).toBeLessThan(1e-9);
   });
 });

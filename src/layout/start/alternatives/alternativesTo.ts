@@ -10,11 +10,13 @@ import { withoutTrim } from './withoutTrim.ts';
 
 /** One kind of alternative a file, in the order they are shown. */
 const kinds = [evenCourses, otherRuns, withoutTrim, easedJoint, simplified, freedStrips];
+/** Those that ask nothing of courses of one tile, by which the others reckon. */
+const kindsOfAny = [otherRuns, freedStrips];
 
 /** Further starts that are worth a look beside the chosen one, each with its reason; none twice. */
 export function alternativesTo(question: AlternativeQuestion): readonly Candidate[] {
   const kept: Candidate[] = [];
-  for (const one of kinds.flatMap((kind) => kind(question))) {
+  for (const one of (question.pattern.inCourses ? kinds : kindsOfAny).flatMap((kind) => kind(question))) {
     const known = [question.chosen.candidate, ...kept].some(
       ({ origin, pieces }) => pieces === one.pieces && sameStart(origin, one.origin, question.pattern),
     );

@@ -1,4 +1,11 @@
-import { bounds, outsetByEdge, type Point, type Ring } from '../../../geometry/index.ts';
+import {
+  bounds,
+  convexHull,
+  narrowness,
+  outsetByEdge,
+  type Point,
+  type Ring,
+} from '../../../geometry/index.ts';
 import { leastCut } from '../../faults/limits.ts';
 
 /**
@@ -11,7 +18,7 @@ export interface CutProfile {
   readonly depth: number;
   readonly depths: readonly number[];
   readonly extents: readonly Point[];
-  /** Sides of the tile, the least cut of each that is no fault, and the least strip. */
+  /** Sides of the tile, the least cut of each that is no fault, and the depth at which what is left is no strip any more. */
   readonly sides: Point;
   readonly least: Point;
   readonly strip: number;
@@ -29,8 +36,12 @@ export interface ProfileSpec {
   readonly strip: number;
 }
 
-/** The profile of a tile against walls whose inward normal is `normal`, a unit vector. */
-export function cutProfile({ ring, joint, repeat, minShare, strip }: ProfileSpec, normal: Point): CutProfile {
+/** The profile of a tile against walls whose inward normal is `normal`, a unit vector; of its hull, as rounding may leave a dent in a tile. */
+export function cutProfile(
+  { ring: given, joint, repeat, minShare, strip }: ProfileSpec,
+  normal: Point,
+): CutProfile {
+  const ring = convexHull(given);
   const { minX, minY, maxX, maxY } = bounds(ring);
   const sides: Point = [maxX - minX, maxY - minY];
   const top = Math.max(...ring.map((point) => along(point, normal)));
@@ -50,7 +61,7 @@ export function cutProfile({ ring, joint, repeat, minShare, strip }: ProfileSpec
     extents: depths.map((depth) => extentsAbove(ring, normal, top - depth)),
     sides,
     least: [leastCut(sides[0], joint, minShare), leastCut(sides[1], joint, minShare)],
-    strip,
+    strip: stripDepth(ring, normal, top, strip),
     cell: {
       depths: cellDepths,
       shares: cellDepths.map((depth) => chordAt(cell, normal, top - depth) / repeat),
@@ -86,6 +97,22 @@ function clipped(ring: Ring, normal: Point, level: number): Point[] {
     }
     return points;
   });
+}
+
+/**
+ * The depth at which what a wall leaves of a ring passes through no slot narrower than `strip`: that itself, but at a corner so sharp
+ * that its tip is narrower than it is long.
+ */
+function stripDepth(ring: Ring, normal: Point, top: number, strip: number): number {
+  const isNarrow = (depth: number) => narrowness(clipped(ring, normal, top - depth)) < strip - 0.5;
+  let [low, high] = [strip, top - Math.min(...ring.map((point) => along(point, normal)))];
+  if (!isNarrow(low)) return strip;
+  while (high - low > 1) {
+    const middle = (low + high) / 2;
+    if (isNarrow(middle)) low = middle;
+    else high = middle;
+  }
+  return high;
 }
 
 /** Length of a line square to the normal inside a convex ring; of a side that lies along it, that side. */

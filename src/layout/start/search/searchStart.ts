@@ -76,7 +76,11 @@ export function searchStart(
     best = added(best, found.best);
     bound = added(bound, found.bound);
   }
-  if (parts.length === 2) origins = origins.flatMap((origin) => alikes(origin, view));
+  if (parts.length === 2) {
+    const moves = alikeMoves(view);
+    const first = pattern.inCourses ? origins : origins.slice(0, Math.ceil(MOST_ORIGINS / moves.length));
+    origins = first.flatMap(([x, y]) => moves.map(([u, v]): Point => [x + u, y + v]));
+  }
   if (fixed.every((at) => at === undefined) && directions.length === 1)
     origins = origins.slice(0, MOST_OPEN).flatMap((origin) => alongWalls(origin, view));
   return {
@@ -98,10 +102,10 @@ function inRepeat([x, y]: Point, { a, b }: SearchView): Point {
 }
 
 /**
- * All origins at which two directions have the phases that they have at one. Slantwise to the pattern a wall sees more of its tiles
- * alike than are: moved from one to the other the walls look the same, corners do not.
+ * All moves of an origin after which two directions have the phases that they had. Slantwise to the pattern, or where its tiles lie
+ * two ways, a wall sees more of them alike than are: moved from one to the other the walls look the same, corners do not.
  */
-function alikes(origin: Point, { directions, a, b }: SearchView): Point[] {
+function alikeMoves({ directions, a, b }: SearchView): Point[] {
   const [one, other] = directions.map(({ normal }) => normal) as [Point, Point];
   const [p, q] = directions.map(({ spacing }) => spacing) as [number, number];
   const cross = one[0] * other[1] - one[1] * other[0];
@@ -110,7 +114,7 @@ function alikes(origin: Point, { directions, a, b }: SearchView): Point[] {
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < count; j++) {
       const [u, v] = [(i * p) / cross, (j * q) / cross];
-      const at: Point = [origin[0] + u * other[1] - v * one[1], origin[1] + v * one[0] - u * other[0]];
+      const at: Point = [u * other[1] - v * one[1], v * one[0] - u * other[0]];
       if (!found.some((known) => sameStart(known, at, { a, b }))) found.push(at);
     }
   }
@@ -142,6 +146,8 @@ const MOST_OPEN = 5;
 
 /** More than so many are not told apart. */
 const MOST_ALIKE = 40;
+/** Origins given at most of a pattern in no courses, which walls see alike at many. */
+const MOST_ORIGINS = 400;
 
 const NO_WALL: WallScore = { strips: 0, halves: 0, narrowest: 1 };
 

@@ -105,7 +105,7 @@ function onLine(
   const axis = x === undefined ? 0 : 1;
   const given: Point = axis === 0 ? [0, y!] : [x!, 0];
   const moved = directions.filter(({ normal }) => Math.abs(normal[axis]) > 1e-9);
-  const high = axis === 0 ? Math.hypot(...a) : repeatUp(a, b);
+  const high = repeatOn(axis, a, b);
   // Then there is much to look at along the line, and a table of all stretches is worth its while.
   const slantwise = directions.some(liesAslant);
   const seeds = moved.flatMap((direction) =>
@@ -132,13 +132,20 @@ function onLine(
   };
 }
 
-/** The way straight up after which a pattern repeats; where it never quite does, a dozen repeats. */
-function repeatUp(a: Point, b: Point): number {
-  for (let j = 1; j <= 12; j++) {
-    const off = (j * b[0]) / a[0];
-    if (Math.abs(off - Math.round(off)) * a[0] < 2) return j * b[1];
+/** Repeats each way among which one straight along an axis is looked for. */
+const MOST_REPEATS = 24;
+
+/** The way straight along an axis after which a pattern repeats; where it never quite does, a dozen repeats. */
+function repeatOn(axis: 0 | 1, a: Point, b: Point): number {
+  const aside = 1 - axis;
+  let least = Infinity;
+  for (let i = -MOST_REPEATS; i <= MOST_REPEATS; i++) {
+    for (let j = -MOST_REPEATS; j <= MOST_REPEATS; j++) {
+      const ahead = Math.abs(i * a[axis] + j * b[axis]);
+      if (ahead > 2 && ahead < least && Math.abs(i * a[aside]! + j * b[aside]!) < 2) least = ahead;
+    }
   }
-  return 12 * b[1];
+  return least < Infinity ? least : 12 * Math.max(...[a, b].map((one) => Math.abs(one[axis])));
 }
 
 /** Places where walls of two directions both change are tried first. */
