@@ -30,23 +30,24 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
       : undefined,
   );
   const unread = unreadNote(second ? [lang, second] : [lang], words);
-  return sheet.make(context).map((page) => ({
-    ...frame(packet, sheet, page, context.say),
-    lang,
-    ...(second ? { second } : {}),
-    ...(unread ? { unread } : {}),
-    ...(isHeld(context, sheet) ? { hold: context.say('gate.hold') } : {}),
-    ...(page.blank ? {} : { head: headOf(packet, context) }),
-  }));
+  const isHeld = readingsSpeakAgainst(context);
+  return sheet.make(context).map((page) => {
+    const own = frame(packet, sheet, page, context.say);
+    return {
+      ...own,
+      lang,
+      ...(second ? { second } : {}),
+      ...(unread ? { unread } : {}),
+      ...(isHeld && own.bundles.includes('crew') ? { hold: context.say('gate.hold') } : {}),
+      ...(page.blank ? {} : { head: headOf(packet, context) }),
+    };
+  });
 }
 
 /** Whether readings speak against each other: until they are read again nothing is snapped or sawn by any sheet of the crew. */
-function isHeld(context: SheetContext, sheet: Sheet): boolean {
-  const { packet } = context;
-  const isOpen = packet.job.status !== 'finished';
-  return (
-    sheet.for === 'setter' && isOpen && packet.surfaces.some((one) => readAgain(context, one).length > 0)
-  );
+function readingsSpeakAgainst(context: SheetContext): boolean {
+  const { job, surfaces } = context.packet;
+  return job.status !== 'finished' && surfaces.some((one) => readAgain(context, one).length > 0);
 }
 
 function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView['head']> {
