@@ -39,9 +39,10 @@ export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRul
   const ways = classes.map(placementsOf);
   const enough = enoughLeft(ways, sawing);
   const settle = (placements: readonly Placement[]) => settleTile(placements, { kerf, enough });
+  const clear = slidesClear(kerf - ROUNDED);
   const mayPartAll = (placements: readonly Placement[]) => {
     const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
-    return linesPart(staying, kerf - ROUNDED) && slidesClear(placements, kerf - ROUNDED);
+    return linesPart(staying, kerf - ROUNDED) && clear(placements);
   };
   const apart = keptByTurn(classes.length, (a, b) => {
     if (stays(a) && stays(b)) {
