@@ -25,14 +25,11 @@ export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): re
   const candidates = curveCandidates(job, surface, room, layout);
   if (candidates.length === 0) return [];
   const own = pointOf(job, layout, cuts, layout.start.chosen);
-  const laid = candidates.map(({ candidate, laid }) => {
-    const other = cutsWithoutRows(job, laid);
-    return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
-  });
+  const laid = candidates.map((one) => ({ ...one, atMost: countTilesFast(job, one.laid) }));
   // Counting fast is hardly ever a tile off: what is far from the curve need not be counted to the last.
   const others = laid
     .filter((one) => laid.every((other) => !isFarBetter(other, one)))
-    .map(({ candidate, laid, cuts }) => pointOf(job, laid, cuts, candidate));
+    .map(({ candidate, laid }) => pointOf(job, laid, cutsWithoutRows(job, laid), candidate));
   others.sort((a, b) => b.candidate.smallestShare - a.candidate.smallestShare || a.tiles - b.tiles);
   const kept: Counted[] = [];
   for (const one of others) {
