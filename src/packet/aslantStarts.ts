@@ -10,9 +10,8 @@ import { curveFronts, type OnCurve } from './curveFronts.ts';
 /** A start that is laid, and how many tiles it takes at most. */
 export interface FastCounted extends CurveLaid, OnCurve {}
 
-/** Of the starts that may be laid, the part that is moved for the walls of one direction only, and those moved for both. */
+/** Of the starts that may be laid, the part that may be moved for the walls of one direction only; the rest is moved for both. */
 const SINGLES = 1 / 2;
-const PAIRS = 1 / 3;
 
 /**
  * Starts for the curve where the pattern lies aslant: what walls of one direction let tiles share hardly depends on those of the
@@ -52,15 +51,16 @@ export function aslantStarts(job: Job, on: CurveGround): readonly FastCounted[] 
   );
   const best = curveFronts(offers)
     .flat()
-    .slice(0, Math.floor(most * PAIRS));
+    .slice(0, most - tried().length);
   for (const { at } of best) count(at);
   return tried();
 }
 
 /** Lays and counts starts, each once. */
-function counting(job: Job, { pattern, wallsAt, lay }: CurveGround) {
+function counting(job: Job, { pattern, wallsAt, named, lay }: CurveGround) {
   const known: FastCounted[] = [];
-  const count = (at: Point): FastCounted | undefined => {
+  const count = (wanted: Point): FastCounted | undefined => {
+    const at = named?.(wanted).origin ?? wanted;
     const before = known.find(({ candidate }) => sameStart(candidate.origin, at, pattern));
     const walls = wallsAt(at);
     if (before || !walls) return before;

@@ -31,11 +31,14 @@ export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): re
   if (!on) return [];
   const laid = on.aslant ? aslantStarts(job, on) : curveCandidates(on).map((one) => fastCounted(job, one));
   const own = pointOf(job, layout, cuts, layout.start.chosen);
-  // Counting fast is hardly ever a tile off: what is far from the curve need not be counted to the last.
-  const others = curveFronts(laid.filter((one) => laid.every((other) => !isFarBetter(other, one))))
-    .flat()
-    .slice(0, MOST_COUNTED)
-    .map(({ candidate, laid }) => pointOf(job, laid, cutsWithoutRows(job, laid), candidate));
+  const others: Counted[] = [];
+  for (const one of curveFronts(
+    laid.filter((one) => laid.every((other) => !isFarBetter(other, one))),
+  ).flat()) {
+    if (others.length === MOST_COUNTED) break;
+    if ([own, ...others].some((known) => isBeyond(known, one))) continue;
+    others.push(pointOf(job, one.laid, cutsWithoutRows(job, one.laid), one.candidate));
+  }
   others.sort((a, b) => b.candidate.smallestShare - a.candidate.smallestShare || a.tiles - b.tiles);
   const kept: Counted[] = [];
   for (const one of others) {
@@ -51,9 +54,14 @@ function withBoxes(job: Job, { laid, cuts, ...point }: Counted): CurvePoint {
   return { ...point, ...(boxes > 0 && { boxes }) };
 }
 
-/** Whether a start has as wide a narrowest cut with two tiles less. */
+/** Whether a start has as wide a narrowest cut with two tiles less: counting fast is hardly ever a tile off. */
 function isFarBetter(one: OnCurve, than: OnCurve): boolean {
   return one.atMost <= than.atMost - 2 && one.share >= than.share - SAME_SHARE;
+}
+
+/** Whether a start that is counted to the last leaves no room for one that is counted fast, though that is a tile off. */
+function isBeyond({ candidate, tiles }: CurvePoint, one: OnCurve): boolean {
+  return tiles <= one.atMost - 1 && candidate.smallestShare >= one.share - SAME_SHARE;
 }
 
 /** Whether no start that is known has as wide a narrowest cut with as few tiles. */

@@ -16,6 +16,7 @@ import { evaluate } from '../evaluate.ts';
 import { axisRuns, isSlanted } from '../mainRuns.ts';
 import { offBalance } from '../offeredStarts.ts';
 import { searchStart } from '../search/searchStart.ts';
+import { type NamedAslant, namedAslant } from './namedAslant.ts';
 
 /** A start for the curve, and the layout it makes: that of the chosen start with other pieces. */
 export interface CurveLaid {
@@ -39,6 +40,8 @@ export interface CurveGround {
   /** What the walls in sight make of a start; undefined where they have more strips than they need have. */
   readonly wallsAt: (origin: Point) => WallScore | undefined;
   readonly lay: (origin: Point, walls: WallScore) => CurveLaid;
+  /** Where the pattern lies aslant and the job leaves its start open: the nearest start that a job file can name. */
+  readonly named?: (origin: Point) => NamedAslant;
 }
 
 /** Starts laid at most for the curve, and pieces laid for all of them together. */
@@ -62,6 +65,7 @@ export function curveGround(
   const wishes = { fixed: origin, from: origin, margin: -1, offBalance: () => 0 };
   const { scoreOf } = searchStart(ground, pattern, wishes);
   const strips = Math.max(start.bound.strips, scoreOf(origin).strips) + ground.tolerance.strips;
+  const named = aslant && isOpen(surface) ? namedAslant(ground, pattern, job.print.step) : undefined;
   const free = AXES.map((axis) => surface.start[axis].kind === 'best') as [boolean, boolean];
   return {
     ground,
@@ -76,13 +80,27 @@ export function curveGround(
       const walls = scoreOf(at);
       return walls.strips > strips ? undefined : walls;
     },
+    ...(named && { named }),
     lay: (at, walls) => {
       const laid = layTiles(asBuilt, pattern, at, onJoints(wide, pattern, at));
       const choice = choiceAt(at, layout, set, aslant);
-      const candidate = { ...evaluate(ground, pattern, choice, set.ends, laid), walls };
+      const counted = { ...evaluate(ground, pattern, choice, set.ends, laid), walls };
+      const candidate = named ? toldBy(counted, named(at)) : counted;
       return { candidate, laid: relaid(layout, asBuilt, laid, at) };
     },
   };
+}
+
+const isOpen = ({ start }: SurfaceSpec) => AXES.every((axis) => start[axis].kind === 'best');
+
+/** A start with the walls and the cuts at them that name it. */
+function toldBy(candidate: Candidate, { at: [along, across] }: NamedAslant): Candidate {
+  const reason = candidate.reason.map(({ code, figures }) => {
+    const { wall } = figures.axis === 'along' ? along : across;
+    return { code, figures: { ...figures, from: wall, to: wall } };
+  });
+  const ends = { along: [along.cut, along.cut], across: [across.cut, across.cut] } as const;
+  return { ...candidate, ends, reason };
 }
 
 /** Along walls that lie slantwise no cut at a run's end says where the pattern stands. */

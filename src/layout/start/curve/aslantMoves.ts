@@ -2,8 +2,8 @@ import type { Point } from '../../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../../measure/index.ts';
 import type { WallDirection, WallReading } from '../search/WallReading.ts';
 
-/** A cut that is to share a tile is made less by this, in ticks: what is sawn may be rounded up to a step. */
-const EASE: Ticks = TICKS_PER_INCH / 32;
+/** A cut that is to share a tile is made less by this, in ticks: the start may be moved by a saw step on either axis so that it can be named. */
+const EASE: Ticks = TICKS_PER_INCH / 16;
 /** Places spread evenly over the spacing that the walls of a direction see, beside those that their cuts ask for. */
 const EVENLY = 6;
 /** Places nearer than this are one. */
