@@ -25,7 +25,10 @@ const SAME_SHARE = 0.005;
  * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun, and for
  * patterns whose walls cannot be read course by course.
  */
-export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): readonly CurvePoint[] {
+export function makeCurve(
+  job: Job,
+  { surface, room, layout, cuts }: Pick<Stages, 'surface' | 'room' | 'layout' | 'cuts'>,
+): readonly CurvePoint[] {
   if (job.status !== 'planned' || !layout.pattern.inCourses || surface.pattern.checker) return [];
   const on = curveGround(job, surface, room, layout);
   if (!on) return [];
