@@ -12,19 +12,15 @@ import { cutsWithoutRows } from './cutsWithoutRows.ts';
 export function fewerTiles(job: Job, surface: SurfaceSpec, room: Room, layout: Layout): Rival | undefined {
   const { rivals = [], start } = layout;
   if (rivals.length === 0) return undefined;
-  const counted = (laid: Layout) => {
-    const cuts = cutsWithoutRows(job, laid);
-    return { laid, cuts, atMost: countTilesFast(job, laid, cuts) };
-  };
+  const counted = (laid: Layout) => ({ laid, atMost: countTilesFast(job, laid) });
   const own = counted(layout);
   const best = rivals
     .map((rival) => ({ rival, ...counted(layAnother(layout, surface, room, job.print.step, rival.chosen)) }))
     .reduce((one, other) => (other.atMost < one.atMost ? other : one));
   if (best.atMost >= own.atMost) return undefined;
-  const [before, after] = [own, best].map(({ laid, cuts }) => countTiles(job, laid, cuts).tiles) as [
-    number,
-    number,
-  ];
+  const [before, after] = [own, best].map(
+    ({ laid }) => countTiles(job, laid, cutsWithoutRows(job, laid)).tiles,
+  ) as [number, number];
   if (after >= before) return undefined;
   const figures = { fewerCount: before - after, size: start.chosen.smallest };
   const reason = [...best.rival.chosen.reason, { code: 'start.fewerTiles', figures }];

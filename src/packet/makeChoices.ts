@@ -1,26 +1,40 @@
 import type { Job } from '../job/Job.ts';
-import type { Candidate, Start } from '../layout/Layout.ts';
+import type { Candidate } from '../layout/Layout.ts';
 import { layAnother } from '../layout/layAnother.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
-import type { PacketChoice } from './Packet.ts';
+import type { CurvePoint, PacketChoice } from './Packet.ts';
 import { seenPieces } from './seenPieces.ts';
 
 /** Layouts that differ by less than this are one to the eye: shares of a tile and of the pieces, together. */
 const LEAST_DIFFERENCE = 0.04;
 
 /**
- * For each surface the start that differs most from the chosen one, laid out so that it can be shown beside it; undefined where
- * there is none that an owner could tell apart, and once the work has begun.
+ * For each surface the start that differs most from the chosen one, laid out so that it can be shown beside it: of those beside it, or
+ * else of the curve's; undefined where there is none that an owner could tell apart, and once the work has begun.
+ *
+ * @param curves one a surface, empty where none is drawn.
  */
-export function makeChoices(job: Job, stages: readonly Stages[]): readonly (PacketChoice | undefined)[] {
-  return stages.map((_, i) => (job.status === 'planned' ? choiceOf(job, stages, i) : undefined));
+export function makeChoices(
+  job: Job,
+  stages: readonly Stages[],
+  curves: readonly (readonly CurvePoint[])[],
+): readonly (PacketChoice | undefined)[] {
+  return stages.map((_, i) => (job.status === 'planned' ? choiceOf(job, stages, curves[i]!, i) : undefined));
 }
 
-function choiceOf(job: Job, stages: readonly Stages[], i: number): PacketChoice | undefined {
+function choiceOf(
+  job: Job,
+  stages: readonly Stages[],
+  curve: readonly CurvePoint[],
+  i: number,
+): PacketChoice | undefined {
   const { surface, room, layout } = stages[i]!;
-  const other = mostDifferent(layout.start);
+  const { chosen, runnerUp, alternatives } = layout.start;
+  const beside = [...(runnerUp ? [runnerUp] : []), ...alternatives];
+  const further = curve.slice(1).map(({ candidate }) => candidate);
+  const other = mostDifferent(chosen, beside) ?? mostDifferent(chosen, further);
   if (!other) return undefined;
   const laid = layAnother(layout, surface, room, job.print.step, other);
   const cuts = cutsWithoutRows(job, laid);
@@ -47,8 +61,8 @@ function difference(one: Candidate, other: Candidate): number {
 }
 
 /** A start with another joint is another floor, and one with strips too thin is no offer where the chosen one has none. */
-function mostDifferent({ chosen, runnerUp, alternatives }: Start): Candidate | undefined {
-  const offers = [...(runnerUp ? [runnerUp] : []), ...alternatives].filter(
+function mostDifferent(chosen: Candidate, others: readonly Candidate[]): Candidate | undefined {
+  const offers = others.filter(
     (one) =>
       one.reason.every(({ code }) => code !== 'start.easedJoint') && (one.thin ?? 0) <= (chosen.thin ?? 0),
   );

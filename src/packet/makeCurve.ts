@@ -2,9 +2,12 @@ import type { Cuts } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
+import { curveGround } from '../layout/start/curve/CurveGround.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
-import { countTiles, countTilesFast } from '../tiles/countTiles.ts';
+import { countTiles } from '../tiles/countTiles.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
+import { aslantStarts, fastCounted } from './aslantStarts.ts';
+import { curveFronts, type OnCurve } from './curveFronts.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
 import type { CurvePoint } from './Packet.ts';
@@ -12,6 +15,8 @@ import { seenPieces } from './seenPieces.ts';
 
 /** Starts beside the chosen one at most. */
 const MOST_OTHERS = 5;
+/** Starts counted to the last at most, those nearest to the curve by the fast count first. */
+const MOST_COUNTED = 12;
 /** A narrowest cut that is wider by less than this share of a tile is no reason for a tile more. */
 const SAME_SHARE = 0.005;
 
@@ -20,19 +25,23 @@ const SAME_SHARE = 0.005;
  * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun, and for
  * patterns whose walls cannot be read course by course.
  */
-export function makeCurve(job: Job, { surface, room, layout, cuts }: Stages): readonly CurvePoint[] {
+export function makeCurve(
+  job: Job,
+  { surface, room, layout, cuts }: Pick<Stages, 'surface' | 'room' | 'layout' | 'cuts'>,
+): readonly CurvePoint[] {
   if (job.status !== 'planned' || !layout.pattern.inCourses || surface.pattern.checker) return [];
-  const candidates = curveCandidates(job, surface, room, layout);
-  if (candidates.length === 0) return [];
+  const on = curveGround(job, surface, room, layout);
+  if (!on) return [];
+  const laid = on.aslant ? aslantStarts(job, on) : curveCandidates(on).map((one) => fastCounted(job, one));
   const own = pointOf(job, layout, cuts, layout.start.chosen);
-  const laid = candidates.map(({ candidate, laid }) => {
-    const other = cutsWithoutRows(job, laid);
-    return { candidate, laid, cuts: other, atMost: countTilesFast(job, laid, other) };
-  });
-  // Counting fast is hardly ever a tile off: what is far from the curve need not be counted to the last.
-  const others = laid
-    .filter((one) => laid.every((other) => !isFarBetter(other, one)))
-    .map(({ candidate, laid, cuts }) => pointOf(job, laid, cuts, candidate));
+  const others: Counted[] = [];
+  for (const one of curveFronts(
+    laid.filter((one) => laid.every((other) => !isFarBetter(other, one))),
+  ).flat()) {
+    if (others.length === MOST_COUNTED) break;
+    if ([own, ...others].some((known) => isBeyond(known, one))) continue;
+    others.push(pointOf(job, one.laid, cutsWithoutRows(job, one.laid), one.candidate));
+  }
   others.sort((a, b) => b.candidate.smallestShare - a.candidate.smallestShare || a.tiles - b.tiles);
   const kept: Counted[] = [];
   for (const one of others) {
@@ -48,13 +57,14 @@ function withBoxes(job: Job, { laid, cuts, ...point }: Counted): CurvePoint {
   return { ...point, ...(boxes > 0 && { boxes }) };
 }
 
-type Laid = { readonly candidate: Candidate; readonly atMost: number };
+/** Whether a start has as wide a narrowest cut with two tiles less: counting fast is hardly ever a tile off. */
+function isFarBetter(one: OnCurve, than: OnCurve): boolean {
+  return one.atMost <= than.atMost - 2 && one.share >= than.share - SAME_SHARE;
+}
 
-/** Whether a start has as wide a narrowest cut with two tiles less. */
-function isFarBetter(one: Laid, than: Laid): boolean {
-  return (
-    one.atMost <= than.atMost - 2 && one.candidate.smallestShare >= than.candidate.smallestShare - SAME_SHARE
-  );
+/** Whether a start that is counted to the last leaves no room for one that is counted fast, though that is a tile off. */
+function isBeyond({ candidate, tiles }: CurvePoint, one: OnCurve): boolean {
+  return tiles <= one.atMost - 1 && candidate.smallestShare >= one.share - SAME_SHARE;
 }
 
 /** Whether no start that is known has as wide a narrowest cut with as few tiles. */

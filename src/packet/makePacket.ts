@@ -101,7 +101,8 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
   const limits = makeLimits(job, layouts);
   const heights = makeHeights(job);
   const checks = baseChecks(job.base);
-  const choices = makeChoices(job, stages);
+  const curves = stages.map((stage) => (curve ? makeCurve(job, stage) : []));
+  const choices = makeChoices(job, stages, curves);
   return {
     format: 'tile-job-packet/1',
     job: {
@@ -120,7 +121,7 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
     spec: job,
     surfaces: stages.map((stage, i) => ({
       ...makeSurface(job, stage),
-      ...(curve && curveOf(makeCurve(job, stage))),
+      ...curveOf(curves[i]!),
       ...(choices[i] && { choice: choices[i] }),
     })),
     tiles,

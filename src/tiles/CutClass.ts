@@ -3,10 +3,9 @@ import type { TileBox } from '../cuts/TileBox.ts';
 import type { Point, Ring } from '../geometry/index.ts';
 import type { TileTurn } from './TileTurn.ts';
 
-/** The pieces of one cut that are alike to the tick. */
-export interface CutClass {
+/** Pieces that are alike to the tick. */
+export interface PieceClass {
   readonly id: number;
-  readonly cut: Cut;
   /** Names of its pieces; with the surface in front where the job has several. */
   readonly pieces: readonly string[];
   readonly box: TileBox;
@@ -18,6 +17,11 @@ export interface CutClass {
   readonly slides: Slides;
 }
 
+/** The pieces of one cut that are alike to the tick. */
+export interface CutClass extends PieceClass {
+  readonly cut: Cut;
+}
+
 /** Along which sides of its tile a piece may slide with its factory edges still on them: none where those have two directions. */
 export interface Slides {
   readonly along: boolean;
@@ -26,7 +30,7 @@ export interface Slides {
 
 /** A class as it lies in a tile: turned, and moved from its own place where it slides. */
 export interface Placement {
-  readonly of: CutClass;
+  readonly of: PieceClass;
   readonly turn: TileTurn;
   readonly slid: Point;
   readonly ring: Ring;

@@ -1,10 +1,11 @@
-import type { Cut, Cuts } from '../cuts/Cut.ts';
+import type { Cuts } from '../cuts/Cut.ts';
 import { ownPiece } from '../cuts/ownPiece.ts';
 import { type OwnPiece, type Turn, turnPiece } from '../cuts/TileBox.ts';
-import { convexHull, type Point, ringArea } from '../geometry/index.ts';
+import { convexHull, ringArea } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
-import type { CutClass, Slides } from './CutClass.ts';
+import type { CutClass } from './CutClass.ts';
+import { slidesOf } from './slidesOf.ts';
 import { tileTurns } from './TileTurn.ts';
 
 /** The cuts of one kind of tile over all surfaces, parted by what their pieces exactly are in the axes of the cut. */
@@ -37,27 +38,7 @@ export function cutClasses(tile: TileSpec, layouts: readonly Layout[], cutsOf: r
       turns,
       ring,
       area: Math.abs(ringArea(ring)),
-      slides: slidesOf(own, cut),
+      slides: slidesOf(own, cut.edges),
     };
   });
 }
-
-/** An edge on the tile's side holds the piece square to it, but where it lies at a wall. In a tile that is no rectangle none slides. */
-function slidesOf({ shape, box }: OwnPiece, { edges }: Cut): Slides {
-  if (box.ring) return { along: false, across: false };
-  const held = (axis: 0 | 1) =>
-    [0, axis === 0 ? box.length : box.width].some((at) => {
-      const lies = (from: Point, to: Point) => Math.abs(from[axis] - at) <= 1 && Math.abs(to[axis] - at) <= 1;
-      const ring = shape.outer;
-      const told = edges.filter(({ from, to }) => lies(from, to));
-      if (told.length > 0) return told.some(({ factory }) => factory);
-      return ring.some((from, i) => {
-        const to = ring[(i + 1) % ring.length]!;
-        return lies(from, to) && Math.hypot(to[0] - from[0], to[1] - from[1]) >= LEAST_EDGE;
-      });
-    });
-  return { along: !held(0), across: !held(1) };
-}
-
-/** What is shorter than 1/64 in is the tip of a corner. */
-const LEAST_EDGE = 127;

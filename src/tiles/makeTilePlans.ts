@@ -6,10 +6,9 @@ import { breaking, type SawnAs, SMALL_PILE_COSTS, SPARE_PER_HARD_CUT } from '../
 import type { CutClass } from './CutClass.ts';
 import { cutClasses } from './cutClasses.ts';
 import { type FewestTiles, fewestTiles } from './fewestTiles.ts';
-import { nameTiles } from './nameTiles.ts';
+import { nameTiles, type ServedKind } from './nameTiles.ts';
 import { nearMates } from './nearMates.ts';
 import { pileOf } from './pileOf.ts';
-import type { ServedTile } from './ServedTile.ts';
 import { smallestPile } from './smallestPile.ts';
 import type { TilePlan } from './TilePlan.ts';
 import { tilePrices } from './tilePrices.ts';
@@ -41,17 +40,13 @@ export function makeTilePlans(
     if (whole + classes.length === 0) return [];
     return [planOf(job, tile, whole, classes, names)];
   });
-  const named = nameTiles(
-    plans.map(({ tiles }) => tiles),
-    names,
-  );
+  const named = nameTiles(plans, names);
   return Object.fromEntries(plans.map(({ plan }, i) => [plan.tile, { ...plan, from: named[i]! }]));
 }
 
 /** What is planned for one kind of tile: its tiles have no number yet. */
-interface Unnamed {
+interface Unnamed extends ServedKind {
   readonly plan: Omit<TilePlan, 'from'>;
-  readonly tiles: readonly ServedTile[];
 }
 
 function planOf(
@@ -82,10 +77,10 @@ function planOf(
     buy,
     ...boxesOf(tile, buy),
   };
-  return { plan, tiles };
+  return { plan, tiles, classes };
 }
 
-const pileIn = (tiles: readonly ServedTile[]) => pileOf(tiles.map((slots) => slots.map(({ when }) => when)));
+const pileIn = (tiles: ServedKind['tiles']) => pileOf(tiles.map((slots) => slots.map(({ when }) => when)));
 
 /** The plan of the fewest tiles, that of the smallest pile, which may be the same, and the tiles of the one that is wished for. */
 function plansOf(
@@ -93,7 +88,7 @@ function plansOf(
   whole: number,
   classes: readonly CutClass[],
   names: readonly string[],
-): { fewest: FewestTiles; plans: NonNullable<TilePlan['plans']>; tiles: readonly ServedTile[] } {
+): { fewest: FewestTiles; plans: NonNullable<TilePlan['plans']>; tiles: ServedKind['tiles'] } {
   const rules = tileRules(classes, { kerf: saw.kerf, narrowest: offcuts.narrowest });
   const order = workOrder(classes, names);
   const fewest = fewestTiles(rules);
@@ -102,7 +97,7 @@ function plansOf(
   const near = smallestPile(rules, order, mates.length, pileIn(mates)) ?? mates;
   const atMost = near.length + shareUp(SMALL_PILE_COSTS.value, whole + near.length);
   const small = smallestPile(rules, order, atMost, pileIn(near)) ?? near;
-  const figures = (tiles: readonly ServedTile[]) => ({ needed: whole + tiles.length, pile: pileIn(tiles) });
+  const figures = (tiles: ServedKind['tiles']) => ({ needed: whole + tiles.length, pile: pileIn(tiles) });
   return {
     fewest,
     plans: { chosen: offcuts.plan, fewestTiles: figures(near), smallestPile: figures(small) },

@@ -1,11 +1,11 @@
 import type { TileBox } from '../cuts/TileBox.ts';
 import { type Point, pointInRing, type Ring } from '../geometry/index.ts';
-import type { CutClass, Placement, Slides } from './CutClass.ts';
+import type { PieceClass, Placement, Slides } from './CutClass.ts';
 import { ringOfBox } from './ringOfBox.ts';
 import { turnInTile } from './TileTurn.ts';
 
 /** Every way a class can lie in its tile: its own place, turned as the tile allows; where it may slide, it still may. */
-export function placementsOf(of: CutClass): Placement[] {
+export function placementsOf(of: PieceClass): Placement[] {
   return of.turns.map((turn): Placement => {
     const ring = of.ring.map((point) => turnInTile(point, turn, of.box));
     const { along, across } = of.slides;

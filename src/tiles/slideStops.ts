@@ -10,6 +10,7 @@ export type Stops = readonly [from: number, to: number];
  * @example slideStops([[0, 0], [4, 0], [4, 4], [0, 4]], [1, 0], [[10, 7], [14, 7], [14, 9], [10, 9]], 2) //=> undefined
  */
 export function slideStops(ring: Ring, way: Point, other: Ring, least: number): Stops | undefined {
+  if (passesBy(ring, way, other, least)) return undefined;
   // At either end a corner of one is exactly that far from a corner or a side of the other.
   const back: Point = [-way[0], -way[1]];
   let [from, to] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
@@ -26,6 +27,23 @@ export function slideStops(ring: Ring, way: Point, other: Ring, least: number): 
   for (const corner of other)
     for (let i = 0; i < ring.length; i++) toSide(corner, back, ring, i, least, take);
   return from > to ? undefined : [from, to];
+}
+
+/** Whether the lane of a sliding ring runs clear of another: most do, and nothing more need be asked. */
+function passesBy(ring: Ring, [wx, wy]: Point, other: Ring, least: number): boolean {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const [x, y] of ring) {
+    const off = y * wx - x * wy;
+    if (off < low) low = off;
+    if (off > high) high = off;
+  }
+  let [above, below] = [true, true];
+  for (const [x, y] of other) {
+    const off = y * wx - x * wy;
+    if (off <= high + least) above = false;
+    if (off >= low - least) below = false;
+  }
+  return above || below;
 }
 
 type Take = (move: number) => void;

@@ -1,6 +1,6 @@
 import { distanceShapes, type Point, ringArea, ringLength, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
-import type { CutClass, Placement } from './CutClass.ts';
+import type { PieceClass, Placement } from './CutClass.ts';
 import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
 import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
@@ -10,7 +10,7 @@ import { slidesClear } from './slidesClear.ts';
 
 /** What may lie in one tile. */
 export interface TileRules {
-  readonly classes: readonly CutClass[];
+  readonly classes: readonly PieceClass[];
   /** Ways for each class to lie, the unturned one first. */
   readonly ways: readonly (readonly Placement[])[];
   /** Area a class needs with half a kerf all round, and what a tile has of it. */
@@ -29,7 +29,7 @@ export interface TileRules {
 /** Two ticks for what rounding moved: they only ever make the bound lower. */
 const ROUNDED = 2;
 
-export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRules {
+export function tileRules(classes: readonly PieceClass[], sawing: Sawing): TileRules {
   const { kerf } = sawing;
   const half = Math.max(0, kerf - ROUNDED) / 2;
   // Pieces a kerf apart do not overlap when each is grown by half of it, nor leave the tile grown by as much.
@@ -39,9 +39,10 @@ export function tileRules(classes: readonly CutClass[], sawing: Sawing): TileRul
   const ways = classes.map(placementsOf);
   const enough = enoughLeft(ways, sawing);
   const settle = (placements: readonly Placement[]) => settleTile(placements, { kerf, enough });
+  const clear = slidesClear(kerf - ROUNDED);
   const mayPartAll = (placements: readonly Placement[]) => {
     const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
-    return linesPart(staying, kerf - ROUNDED) && slidesClear(placements, kerf - ROUNDED);
+    return linesPart(staying, kerf - ROUNDED) && clear(placements);
   };
   const apart = keptByTurn(classes.length, (a, b) => {
     if (stays(a) && stays(b)) {

@@ -21,6 +21,8 @@ export interface NamedEdge {
   /** Where the field ends at it: half way along, and where it stands farthest into the field. */
   readonly field: Ticks;
   readonly innermost: Ticks;
+  /** Of a straight face aslant to the axis: where the field ends on the line along the axis through the middle of the face, and which way it lies from there. */
+  readonly aslant?: { readonly field: Ticks; readonly way: 1 | -1 };
 }
 
 /**
@@ -85,12 +87,26 @@ function seenAlong(
   const line = middleOf(a, b, axis, wide);
   const across = Math.abs(face.to[1 - axis]! - face.from[1 - axis]!);
   if (face.circle || Math.abs(b - a) > MOST_LEAN * across)
-    return { side: 'none', line, field: line, innermost: line };
+    return { side: 'none', line, field: line, innermost: line, ...aslantAt(face, line, axis) };
   const beyond: [number, number] = axis === 0 ? [line + 1e6, face.from[1]] : [face.from[0], line + 1e6];
   const reached = [a, b, ...bends.map((point) => point[axis])];
   return aheadOfFace(face, beyond) > 0
     ? { side: 'low', line, field: line + face.gap, innermost: Math.max(...reached) + face.gap }
     : { side: 'high', line, field: line - face.gap, innermost: Math.min(...reached) - face.gap };
+}
+
+/** A face that turns less than this share of itself to the axis runs along it: no line along the axis meets it squarely enough to be measured. */
+const LEAST_TURNED = 0.25;
+
+function aslantAt(
+  { from, to, gap, circle, curve }: Face,
+  line: Ticks,
+  axis: 0 | 1,
+): Pick<NamedEdge, 'aslant'> {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const inward = axis === 0 ? (from[1] - to[1]) / length : (to[0] - from[0]) / length;
+  if (circle || curve || Math.abs(inward) < LEAST_TURNED) return {};
+  return { aslant: { field: Math.round(line + gap / inward), way: inward > 0 ? 1 : -1 } };
 }
 
 /** The middle as the room has it: that of a ground drawn together is another where more lies on one side of it. */

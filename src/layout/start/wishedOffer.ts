@@ -20,7 +20,8 @@ export interface Wished {
  * The start that a job asks for on one axis, exact in ticks; an edge's name that is not found comes back
  * as such. At a wall that leans, a whole tile goes by the place where it stands farthest in, a cut and a
  * centre by its middle. An edge that is not square to the axis has no cut along it: there the middle of a
- * joint or of a tile goes on the middle of the edge.
+ * joint or of a tile goes on the middle of the edge, and a cut is what the edge leaves of the tile on the line along the axis
+ * through the middle of the edge.
  */
 export function wishedOffer(
   wish: Wish,
@@ -35,6 +36,10 @@ export function wishedOffer(
   const { size, joint } = stretchOf({ low: 0, high: 0 }, pattern, axis);
   const fixed = (position: number): Wished => ({ offer: { what: 'fixed', position, shift: 0 } });
   if (wish.kind === 'joint') return fixed(edge.line + Math.ceil(joint / 2));
+  if (wish.kind === 'cut' && edge.aslant) {
+    const { field, way } = edge.aslant;
+    return fixed(way > 0 ? field + wish.size - size : field - wish.size);
+  }
   if (edge.side === 'none') return fixed(edge.line - Math.round(size / 2));
   if (wish.kind === 'tile') return fixed(edge.side === 'low' ? edge.innermost : edge.innermost - size);
   return fixed(edge.side === 'low' ? edge.field + wish.size - size : edge.field - wish.size);

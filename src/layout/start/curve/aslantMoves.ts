@@ -1,0 +1,95 @@
+import type { Point } from '../../../geometry/index.ts';
+import { TICKS_PER_INCH, type Ticks } from '../../../measure/index.ts';
+import type { WallDirection, WallReading } from '../search/WallReading.ts';
+
+/** A cut that is to share a tile is made less by this, in ticks: the start may be moved by a saw step on either axis so that it can be named. */
+const EASE: Ticks = TICKS_PER_INCH / 16;
+/** Places spread evenly over the spacing that the walls of a direction see, beside those that their cuts ask for. */
+const EVENLY = 6;
+/** Places nearer than this are one. */
+const SAME: Ticks = TICKS_PER_INCH / 8;
+/** How many starts that the walls see alike are told apart: what differs is in the corners. */
+const MOST_ALIKE = 3;
+
+/** Moves of an aslant pattern, from where it stands. */
+export interface AslantMoves {
+  /** For the walls of one direction each, those of the other staying as they are; the first is none at all. */
+  readonly lists: readonly (readonly Point[])[];
+  /** After which all walls look as before, none at all among them. */
+  readonly alike: readonly Point[];
+}
+
+/**
+ * Moves of a pattern that lies aslant after which its tiles may be shared otherwise: where the points along a wall become half of
+ * what is left of another, where a row of them is left out, and places spread evenly in between.
+ *
+ * @param from where it stands; `free` tells on which axes it may be moved; `kerf` is the saw's.
+ */
+export function aslantMoves(
+  directions: readonly WallDirection[],
+  { from, free, kerf, area }: { from: Point; free: readonly boolean[]; kerf: Ticks; area: number },
+): AslantMoves {
+  const phases = directions.slice(0, 2).map((one) => movesAlong(one, from, kerf));
+  const [one, other] = directions;
+  if (!free[0] || !free[1]) {
+    const axis = free[0] ? 0 : 1;
+    const list = phases.flatMap((moves, k) =>
+      moves.map((by): Point => onAxis(by / directions[k]!.normal[axis], axis)),
+    );
+    return { lists: free[0] || free[1] ? [list] : [], alike: [[0, 0]] };
+  }
+  if (!one || !other)
+    return { lists: phases.map((moves) => moves.map((by) => along(one!.normal, by))), alike: [[0, 0]] };
+  const cross = one.normal[0] * other.normal[1] - one.normal[1] * other.normal[0];
+  const first: Point = [other.normal[1] / cross, -other.normal[0] / cross];
+  const second: Point = [-one.normal[1] / cross, one.normal[0] / cross];
+  const count = Math.round((area * Math.abs(cross)) / (one.spacing * other.spacing));
+  return {
+    lists: [first, second].map((way, k) => phases[k]!.map((by) => along(way, by))),
+    alike: Array.from({ length: Math.max(1, Math.min(MOST_ALIKE, count)) }, (_, i) =>
+      along(first, i * one.spacing),
+    ),
+  };
+}
+
+const along = ([x, y]: Point, by: number): Point => [by * x, by * y];
+const onAxis = (by: number, axis: 0 | 1): Point => (axis === 0 ? [by, 0] : [0, by]);
+
+/** How far along its normal the pattern is moved for the walls of a direction, by less than half the spacing either way. */
+function movesAlong(direction: WallDirection, from: Point, kerf: Ticks): number[] {
+  const { normal, spacing, readings } = direction;
+  const now = normal[0] * from[0] + normal[1] * from[1];
+  const asked = outermost(readings).flatMap((one) => phasesAt(one, direction, kerf));
+  const evenly = Array.from({ length: EVENLY }, (_, i) => now + (i * spacing) / EVENLY);
+  const kept: number[] = [];
+  for (const phase of [now, ...asked, ...evenly]) {
+    const by = phase - now - Math.round((phase - now) / spacing) * spacing;
+    if (!kept.some((known) => Math.abs(known - by) < SAME)) kept.push(by);
+  }
+  return kept;
+}
+
+/** Where the tile that reaches least past a wall is cut to half of what another leaves, or is left out. */
+function phasesAt(
+  { at, side, absent }: WallReading,
+  { ahead, behind, spacing }: WallDirection,
+  kerf: Ticks,
+): number[] {
+  const { top, depth } = (side > 0 ? ahead : behind)[0]!;
+  const sizes = [absent - EASE];
+  for (let left = depth - kerf; left > 0; left -= spacing) sizes.push(left / 2 - EASE);
+  return sizes.filter((size) => size > 0 && size <= spacing).map((size) => side * (size + at - top));
+}
+
+/** Of the readings of each wall that leans the two at its ends: all of its cuts lie between them. */
+function outermost(readings: readonly WallReading[]): WallReading[] {
+  const found: WallReading[] = [];
+  const sorted = [...readings].sort((a, b) => a.side - b.side || a.at - b.at);
+  sorted.forEach((one, i) => {
+    const [before, after] = [sorted[i - 1], sorted[i + 1]];
+    const isNext = (other: WallReading | undefined) =>
+      other && other.side === one.side && Math.abs(other.at - one.at) < TICKS_PER_INCH;
+    if (!isNext(before) || !isNext(after)) found.push(one);
+  });
+  return found;
+}

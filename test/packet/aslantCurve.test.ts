@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import { bounds, type Point } from '../../src/geometry/index.ts';
+import { readJob } from '../../src/job/readJob.ts';
+import { groundOf } from '../../src/layout/groundOf.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
+import { layAnother } from '../../src/layout/layAnother.ts';
+import { makeLayout } from '../../src/layout/makeLayout.ts';
+import { makeCurve } from '../../src/packet/makeCurve.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
+import { makeRoom } from '../../src/room/makeRoom.ts';
+import { startAsWish } from '../../src/sheets/startAsWish.ts';
+import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
+import { chance } from '../support/chance.ts';
+import { judgeAslant } from '../support/judgeAslant.ts';
+import { familyRoom } from '../tiles/support/familyRoom.ts';
+import { judgePlan } from '../tiles/support/judgePlan.ts';
+import { rulesOf } from '../tiles/support/rulesOf.ts';
+
+/** Random starts tried in each room, and what the narrowest cut of a start that saves a tile may be wider by, as a share of a tile. */
+const TRIED = 8;
+const WIDER = 1 / 12;
+
+/** Rooms of walls up to 9 ft laid at 45°: rectangles, with a corner less, with a column, half of them out of square. */
+const rooms = Array.from({ length: 12 }, (_, seed) => {
+  const { job: any, surface } = familyRoom('diagonal', seed, 108);
+  const job = { ...any, status: 'planned' as const };
+  const made = makeRoom(surface, job.print.system);
+  if ('problems' in made) throw new Error('a random room is a room');
+  const { room } = made;
+  const layout = makeLayout(job, surface, room);
+  if ('problems' in layout) throw new Error('a random room can be laid');
+  const laidAt = (origin: Point): Layout =>
+    layAnother(layout, surface, room, job.print.step, { ...layout.start.chosen, origin });
+  const curve = makeCurve(job, { surface, room, layout, cuts: makeCuts(job, layout) });
+  const ground = groundOf(layout, surface, room, job.print.step);
+  const strips = (origin: Point) => judgeAslant(ground, layout.pattern, origin, 4).strips;
+  const plan = (laid: Layout) => makeTilePlans(job, [laid], [makeCuts(job, laid)]).field!;
+  return { seed, job, layout, laidAt, curve, strips, plan };
+});
+
+/** The narrowest piece in sight: what it measures along either side of its tile, as a share of that. */
+function narrowestOf({ pieces }: Layout): number {
+  const shares = pieces
+    .filter(({ whole, seen }) => !whole && seen !== 'hidden')
+    .map(({ shape, fullTile }) => {
+      const [own, full] = [bounds(shape.outer), bounds(fullTile)];
+      return Math.min(
+        (own.maxX - own.minX) / (full.maxX - full.minX),
+        (own.maxY - own.minY) / (full.maxY - full.minY),
+      );
+    });
+  return Math.min(1, ...shares);
+}
+
+describe('the curve of narrowest cut against tiles where tile lies at 45° to the walls', () => {
+  test('is there in nearly all rooms', () => {
+    expect(rooms.filter(({ curve }) => curve.length > 1).length).toBeGreaterThanOrEqual(9);
+  });
+
+  test.each(rooms)(
+    'room $seed: each start laid anew takes as many tiles and has its narrowest cut',
+    (room) => {
+      for (const { candidate, tiles, bound } of room.curve) {
+        const laid = room.laidAt(candidate.origin);
+        const plan = room.plan(laid);
+        expect([plan.needed, plan.bound]).toEqual([tiles, bound]);
+        expect(judgePlan(laid, makeCuts(room.job, laid), plan, rulesOf(room.job))).toEqual([]);
+        expect(candidate.smallestShare).toBeCloseTo(narrowestOf(laid), 6);
+      }
+    },
+  );
+
+  test.each(rooms)(
+    'room $seed: each start but the chosen one takes fewer tiles than all with as wide a cut',
+    ({ curve }) => {
+      for (const one of curve.slice(1)) {
+        const wider = curve.filter(({ candidate }) => candidate.smallestShare > one.candidate.smallestShare);
+        for (const other of wider) expect(one.tiles).toBeLessThan(other.tiles);
+      }
+    },
+  );
+
+  test('of a hundred random starts two at most save a tile with a cut as wide, to a twelfth of a tile', () => {
+    const beyond = rooms.flatMap(({ seed, curve, layout, laidAt, strips, plan }) => {
+      const { below } = chance(seed + 1);
+      const origins = Array.from({ length: TRIED }, (): Point => [below(150_000), below(150_000)]);
+      return origins.filter((origin) => {
+        if (strips(origin) > strips(layout.origin)) return false;
+        const laid = laidAt(origin);
+        const [tiles, share] = [plan(laid).needed, narrowestOf(laid)];
+        return !curve.some((one) => one.tiles <= tiles && one.candidate.smallestShare >= share - WIDER);
+      });
+    });
+    expect(beyond.length).toBeLessThanOrEqual(2);
+  });
+});
+
+/** A room of 10 1/2 by 7 1/2 ft in a pattern, joint 1/8 in. */
+function roomIn(pattern: string, tile: string, start = '') {
+  const { job } = readJob(
+    `title: Room
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: ${tile}}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 125 in, B-C: 90 in, C-D: 125 in, D-A: 90 in}
+  pattern: ${pattern}
+  ${start}
+`,
+    'room',
+  );
+  if (!job) throw new Error('the job file can be read');
+  const made = makePacket(job, { curve: true });
+  if ('problems' in made) throw new Error('the room can be laid');
+  const [surface] = made.packet.surfaces;
+  return { packet: made.packet, start: surface!.start, curve: surface!.curve ?? [] };
+}
+
+describe.each([
+  ['{straight: {turned: 45}}', '12 in x 12 in'],
+  ['{running: 1/2, turned: 45}', '12 in x 6 in'],
+  ['{straight: {turned: 22}}', '8 in x 8 in'],
+])('a start of %s, tile %s, that the curve shows', (pattern, tile) => {
+  const { packet, curve } = roomIn(pattern, tile);
+
+  test('is built with as many tiles, to the tick where it is shown, once the job file names it as its line says', () => {
+    expect(curve.length).toBeGreaterThan(1);
+    for (const { candidate, tiles } of curve.slice(1)) {
+      const built = roomIn(pattern, tile, `start: {${startAsWish({ packet }, candidate)}}`);
+      expect(built.packet.tiles.field!.needed).toBe(tiles);
+      expect(built.start.chosen.smallest).toBe(candidate.smallest);
+      expect(built.start.origin).toEqual(candidate.origin);
+    }
+  });
+});
