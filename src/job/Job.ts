@@ -326,6 +326,8 @@ export interface BorderCourse {
   /** What of the tile's width it takes, the factory edge to the field; `solve`: so that the field ends clean. */
   readonly width: Ticks | 'solve';
   readonly corners: 'mitred' | 'butted';
+  /** Of butted corners, the end at which each side runs through as you face its wall from the room; the right unless told. */
+  readonly through?: 'left' | 'right';
 }
 
 /** A rectangle in the field, such as a rug before a door: near corner at the distances from two walls. */

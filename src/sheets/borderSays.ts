@@ -12,13 +12,14 @@ export function borderSays(
   const first = own.find((piece) => piece.border!.course === 1)!;
   const behind = own.find((piece) => piece.border!.course === 0);
   return [
-    ...courses.map(({ tile, width, corners }, i) =>
+    ...courses.map(({ tile, width, corners, through }, i) =>
       say('border.course', {
         number: i + 1,
         of: courses.length,
         tile: packet.spec.tiles.find(({ key }) => key === tile)?.name ?? tile,
         width: length(width),
         corners,
+        through: through ?? 'right',
       }),
     ),
     say('border.named', {

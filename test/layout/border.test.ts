@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { BorderCourse, SurfaceSpec } from '../../src/job/Job.ts';
 import { wideJoints } from '../../src/layout/border/wideJoints.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { makeLayout } from '../../src/layout/makeLayout.ts';
 import { makeRoom } from '../../src/room/makeRoom.ts';
 import { tileOf } from '../pattern/support/tileOf.ts';
@@ -58,13 +59,29 @@ describe('a border round a rectangle, arithmetic', () => {
     expect(ends.every(({ shape }) => shape.outer.length === 4)).toBe(true);
   });
 
-  test('butted, each side runs through to the wall where it begins, and stops a joint before the next', () => {
-    const { pieces } = layoutOf([course({ corners: 'butted' })]);
+  /** From where to where a course of a layout lies along a wall that runs along x. */
+  const reach = ({ pieces }: Layout, wall: string, number = 1) => {
     const xs = pieces.flatMap(({ border, shape }) =>
-      border?.wall === 'A-B' ? shape.outer.map(([x]) => x) : [],
+      border?.wall === wall && border.course === number ? shape.outer.map(([x]) => x) : [],
     );
-    expect(Math.min(...xs)).toBe(GAP);
-    expect(Math.max(...xs)).toBe(ticks('10 ft') - GAP - ticks('4 in') - ticks('1/8 in'));
+    return [Math.min(...xs), Math.max(...xs)];
+  };
+
+  test('butted, each side runs through to the wall on its right as you face it, and stops a joint before the next', () => {
+    const layout = layoutOf([course({ corners: 'butted', through: 'right' })]);
+    const stop = ticks('4 1/4 in') + ticks('1/8 in');
+    expect(reach(layout, 'A-B')).toEqual([GAP, ticks('10 ft') - stop]);
+    expect(reach(layout, 'C-D')).toEqual([stop, ticks('10 ft') - GAP]);
+    expect(reach(layoutOf([course({ corners: 'butted' })]), 'A-B')).toEqual(reach(layout, 'A-B'));
+  });
+
+  test('or on its left, where the job says so, each course by its own', () => {
+    const butted = course({ corners: 'butted', through: 'left' });
+    const layout = layoutOf([butted, { ...butted, width: ticks('2 in'), through: 'right' }]);
+    const stop = ticks('4 1/4 in') + ticks('1/8 in');
+    expect(reach(layout, 'A-B')).toEqual([stop, ticks('10 ft') - GAP]);
+    expect(reach(layout, 'C-D')).toEqual([GAP, ticks('10 ft') - stop]);
+    expect(reach(layout, 'A-B', 2)).toEqual([stop, ticks('10 ft') - stop - ticks('2 1/8 in')]);
   });
 
   test('a second course begins a joint inside the first, the field a joint inside the last', () => {

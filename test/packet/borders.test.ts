@@ -12,7 +12,7 @@ const floors = [
     pattern: 'straight',
     border: [
       { tile: 'line', corners: 'butted' },
-      { tile: 'band', width: '3 in', corners: 'butted' },
+      { tile: 'band', width: '3 in', corners: 'butted', 'runs through': 'left' },
     ],
   }),
   floorJob('herringbone in a border', {
@@ -106,6 +106,8 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
       ]);
       expect(line!.off).toBe(2032 + surface.border!.depth);
       expect(texts['layout-plan']).toMatch(/Border.*(mitered|butted)/);
+      for (const { corners, through } of surface.border!.courses)
+        if (corners === 'butted') expect(texts['layout-plan']).toContain(`runs through on the ${through}`);
       expect(texts['set-out']).toContain('Border along walls A-B, B-C, C-D, D-E, E-F, F-A');
     },
   );

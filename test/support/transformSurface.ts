@@ -1,4 +1,5 @@
 import type {
+  BorderCourse,
   DoorwaySpec,
   ObstacleSpec,
   PatternAlong,
@@ -33,6 +34,7 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
     pattern: flippedPattern(surface.pattern, module),
+    ...(surface.border && { border: surface.border.map(flippedCourse) }),
     start: {
       ...surface.start,
       along: flippedWish(surface.start.along),
@@ -72,6 +74,12 @@ function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
   if (!offset) return turned;
   if ('length' in offset) return { ...turned, offset: { length: module - offset.length } };
   return { ...turned, offset: { ...offset, numerator: offset.denominator - offset.numerator } };
+}
+
+/** Of a wall seen in a mirror, left is right. */
+function flippedCourse(course: BorderCourse): BorderCourse {
+  if (course.corners !== 'butted') return course;
+  return { ...course, through: course.through === 'left' ? 'right' : 'left' };
 }
 
 function flippedLine(along: PatternAlong): PatternAlong {

@@ -10,6 +10,7 @@ import { type Notes, orDefault, trouble } from './Notes.ts';
 import { tileKey } from './tileKey.ts';
 
 const corners = oneOf(['mitred', 'butted']);
+const hand = oneOf(['right', 'left']);
 
 /** Courses along the walls round the field, from the wall inwards. */
 export const borderSchema = z
@@ -22,6 +23,10 @@ export const borderSchema = z
           "What of the tile's width it takes, factory edge to the field; all of it unless told. `solve`: so that the field ends on whole or half tiles.",
         ).optional(),
         corners: leaf(corners, 'mitred or butted.').optional(),
+        'runs through': leaf(
+          hand,
+          'Of butted corners: left or right, the end at which each side runs through, as you face its wall from the room.',
+        ).optional(),
       })
       .meta({ description: 'One course of the border.' }),
   )
@@ -47,9 +52,23 @@ export function buildBorder(
     return {
       tile: key,
       width: one.width === undefined && tile ? tile.width : width,
-      corners: orDefault(notes, one.corners, [...at, 'corners'], 'mitred', corners),
+      ...cornersOf(one, at, notes),
     };
   });
+}
+
+/** How the corners of a course are made; which side runs through is asked of butted ones alone. */
+function cornersOf(
+  one: z.output<typeof borderSchema>[number],
+  at: Path,
+  notes: Notes,
+): Pick<BorderCourse, 'corners' | 'through'> {
+  const made = orDefault(notes, one.corners, [...at, 'corners'], 'mitred', corners);
+  const through = [...at, 'runs through'];
+  if (made === 'butted')
+    return { corners: made, through: orDefault(notes, one['runs through'], through, 'right', hand) };
+  if (one['runs through'] !== undefined) trouble(notes, 'borderThrough', through, {}, true);
+  return { corners: made };
 }
 
 /** A course is made of rectangles, and no wider than they are. */
