@@ -12,15 +12,21 @@ import { judgeDistance } from '../support/judgeDistance.ts';
 import { layOut } from '../support/layOut.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
-/** The pieces of a border wall by wall, whichever way it is walked: areas and the length round them, the smallest first. */
-function bordersIn({ pieces }: Layout) {
+/**
+ * The pieces of a border wall by wall, whichever way it is walked, from its first letter on: area, length round it, and how near it comes to
+ * the end of the border's inner edge at the corner whose letter comes first.
+ */
+function bordersIn({ pieces, border: made }: Layout) {
+  const ends = made!.lines.map(({ edge, from, to }) => [edge, edge[0]! < edge.at(-1)! ? from : to] as const);
   return pieces
     .flatMap(({ border, shape }) => {
       if (!border) return [];
-      const wall = [...border.wall].sort().join('');
-      return [{ of: `${wall} ${border.course}`, area: areaOf(shape), round: lengthRound(shape.outer) }];
+      const [, [x, y]] = ends.find(([edge]) => edge === border.wall)!;
+      const of = `${[...border.wall].sort().join('')} ${border.course}`;
+      const off = Math.min(...shape.outer.map((point) => Math.hypot(point[0] - x, point[1] - y)));
+      return [{ of, off, area: areaOf(shape), round: lengthRound(shape.outer) }];
     })
-    .sort((a, b) => a.of.localeCompare(b.of) || a.area - b.area);
+    .sort((a, b) => a.of.localeCompare(b.of) || a.off - b.off);
 }
 
 /** Rooms with a border: 20 in `npm test`, 400 in the long run; a fifth of them looked at in every way. */
@@ -65,8 +71,9 @@ describe('random rooms with a border', () => {
       for (const other of [renumbered(surface, 1), mirrored(surface, 0)]) {
         const found = bordersIn(layOut(job, other).layout);
         expect(found.map(({ of }) => of)).toEqual(own.map(({ of }) => of));
-        found.forEach(({ area, round }, i) => {
+        found.forEach(({ off, area, round }, i) => {
           expect(Math.abs(area - own[i]!.area)).toBeLessThan(3 * round);
+          expect(Math.abs(off - own[i]!.off)).toBeLessThan(12);
         });
       }
     },
