@@ -76,7 +76,7 @@ export function layFloor(
       ...borderJoints(ground, named, pattern.joint),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
-    ...apartIn(apart, ground, laid),
+    ...apartIn(apart, ground, laid, chalk.lines.length + (chalk.further ?? []).length),
   };
 }
 
@@ -118,17 +118,31 @@ function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {
   return left.map(({ shape, face, gap }) => ({ shape, why: 'gapOnly', edge: faces[face]!.id, gap }));
 }
 
-/** Border and inlays of a floor that has them, and what they leave of the field. */
+/** Border and inlays of a floor that has them, and what they leave of the field; so many lines are snapped before. */
 function apartIn(
   { border, inlays, pieces }: Apart,
   { frame }: Ground,
   laid: Laid,
+  snapped: number,
 ): Pick<Layout, 'border' | 'inlays' | 'inner'> {
   return {
     ...(border && { border }),
-    ...(inlays.length > 0 && { inlays }),
+    ...(inlays.length > 0 && { inlays: namedAfter(inlays, snapped) }),
     ...(pieces.length > 0 && { inner: tiledField(frame, laid.border) }),
   };
+}
+
+/** Inlays whose lines are numbered on from those that are snapped before them. */
+function namedAfter(inlays: Apart['inlays'], snapped: number): Apart['inlays'] {
+  let next = snapped + 1;
+  return inlays.map((inlay) => {
+    const { chalk } = inlay;
+    if (!chalk) return inlay;
+    return {
+      ...inlay,
+      chalk: { ...chalk, lines: chalk.lines.map((line) => ({ ...line, name: `${next++}` })) },
+    };
+  });
 }
 
 /** The field, and what tiles that stay whole cover of its gaps. */

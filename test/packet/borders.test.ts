@@ -90,6 +90,11 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
       'Inlay rug: snap its edge, near corner 1 ft off A-B and 2 ft 10 in off F-A',
     );
     expect(surface.pieces.filter(({ border }) => border?.inlay === 'rug').length).toBeGreaterThan(20);
+    const { chalk } = surface.inlays![0]!;
+    for (const { name } of chalk!.lines)
+      expect(texts['set-out']).toContain(`Inlay rug, line ${name}: mark its side`);
+    expect(texts['set-out']).toContain(`Inlay rug: set tile ${chalk!.firstPiece} first`);
+    expect(texts['set-out']).toMatch(/along the zigzag: every .* a corner of a tile that lies as R-/);
   });
 
   test.runIf(surface.border)(

@@ -1,6 +1,7 @@
 import type {
   BorderCourse,
   DoorwaySpec,
+  InlaySpec,
   ObstacleSpec,
   PatternAlong,
   PatternSpec,
@@ -33,6 +34,7 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
     setAside: surface.setAside.map(flippedAside(surface)),
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
+    ...(surface.inlays && { inlays: surface.inlays.map((inlay) => flippedInlay(inlay, module)) }),
     pattern: flippedPattern(surface.pattern, module),
     ...(surface.border && { border: surface.border.map(flippedCourse) }),
     start: {
@@ -57,6 +59,18 @@ function flippedDoorway(door: DoorwaySpec): DoorwaySpec {
   return { ...door, wall: flipped(door.wall), left: door.right, right: door.left };
 }
 
+function flippedInlay({ from: [one, other], ...inlay }: InlaySpec, module: number): InlaySpec {
+  return {
+    ...inlay,
+    from: [
+      { ...one, wall: flipped(one.wall) },
+      { ...other, wall: flipped(other.wall) },
+    ],
+    pattern: flippedPattern(inlay.pattern, module),
+    ...(inlay.border && { border: inlay.border.map(flippedCourse) }),
+  };
+}
+
 function flippedObstacle({ shape, ...rest }: ObstacleSpec): ObstacleSpec {
   if (shape.kind === 'polygon')
     return { ...rest, shape: { ...shape, walls: [flipped(shape.walls[0]), flipped(shape.walls[1])] } };
@@ -77,7 +91,7 @@ function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
 }
 
 /** Of a wall seen in a mirror, left is right. */
-function flippedCourse(course: BorderCourse): BorderCourse {
+function flippedCourse<Course extends BorderCourse>(course: Course): Course {
   if (course.corners !== 'butted') return course;
   return { ...course, through: course.through === 'left' ? 'right' : 'left' };
 }
