@@ -320,11 +320,14 @@ export type PatternLine =
   /** From place to place: a corner, or the middle of a wall, a doorway or an obstacle, by name. */
   | { readonly kind: 'sight'; readonly from: string; readonly to: string };
 
+/** A width that is to be worked out: along two walls that face each other, or wherever walls do so over the greatest length. */
+export type OpenWidth = 'solve' | { readonly between: readonly [string, string] };
+
 /** One course of a border: a tile whose length runs along the wall. */
 export interface BorderCourse {
   readonly tile: string;
-  /** What of the tile's width it takes, the factory edge to the field; `solve`: so that the field ends clean. */
-  readonly width: Ticks | 'solve';
+  /** What of the tile's width it takes, the factory edge to the field; open: so that the field ends clean. */
+  readonly width: Ticks | OpenWidth;
   readonly corners: 'mitred' | 'butted';
   /** Of butted corners, the end at which each side runs through as you face its wall from the room; the right unless told. */
   readonly through?: 'left' | 'right';

@@ -92,8 +92,11 @@ function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
 
 /** Of a wall seen in a mirror, left is right. */
 function flippedCourse<Course extends BorderCourse>(course: Course): Course {
-  if (course.corners !== 'butted') return course;
-  return { ...course, through: course.through === 'left' ? 'right' : 'left' };
+  const { width } = course;
+  const between = typeof width === 'object' && [flipped(width.between[0]), flipped(width.between[1])];
+  const turned = between ? { ...course, width: { between } } : course;
+  if (course.corners !== 'butted') return turned;
+  return { ...turned, through: course.through === 'left' ? 'right' : 'left' };
 }
 
 function flippedLine(along: PatternAlong): PatternAlong {
