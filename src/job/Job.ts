@@ -73,6 +73,8 @@ export interface TileSpec {
   /** Mean of the readings, along and across. */
   readonly length: Ticks;
   readonly width: Ticks;
+  /** Chips along and across, where it is a sheet of mosaic; between them lies the joint of the job. */
+  readonly chips?: readonly [number, number];
   /** Largest minus smallest over all readings of the same side. */
   readonly spread: Ticks;
   /** A row laid out dry with its joints, along the tile's length, as read; missing where nobody laid one. */
