@@ -41,6 +41,12 @@ function firstPiece({ pieces, chalk }: PacketSurface): PacketPiece | undefined {
   return pieces.find(({ id }) => id === chalk.firstPiece);
 }
 
+/** The piece that is set first in each inlay; its words tell its name. */
+function firstOfInlays({ pieces, inlays = [] }: PacketSurface): readonly PacketPiece[] {
+  const first = new Set(inlays.map(({ chalk }) => chalk?.firstPiece));
+  return pieces.filter(({ id }) => first.has(id));
+}
+
 /** The first piece's name in its middle, or beside it where it is too small for it. */
 function firstName(surface: PacketSurface, scale: Scale, taken: Taken): readonly Mark[] {
   const piece = firstPiece(surface);
@@ -92,6 +98,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     ...cornerLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
     ...(first ? tileAreas([first], surface, scale) : []),
+    ...firstOfInlays(surface).map((piece) => pieceArea(piece, surface, scale, { line: 'hardPiece' })),
   ];
   const circles = surface.obstacles.map(({ ring }) => boxOf(ring.map((point) => toPaper(scale, point))));
   const taken = (marks: readonly Mark[]): Taken => {

@@ -11,16 +11,21 @@ import { path } from './text.ts';
 const runPast = 4;
 const flagRadius = 2.8;
 
-/** Lines beside the first two, and those that are snapped before a later zone: thin, from wall to wall, a flag at each end that has a place for it. */
+/** Lines beside the first two, those of inlays, and those that are snapped before a later zone: thin, from wall to wall, a flag at each end that has a place for it. */
 export function furtherLines(surface: PacketSurface, scale: Scale, taken: Taken): readonly Mark[] {
   const marks: Mark[] = [];
   const { further = [], later = [] } = surface.chalk;
-  for (const line of [...further, ...later.flatMap(({ lines }) => lines)])
+  const inlaid = (surface.inlays ?? []).flatMap(({ chalk }) => chalk?.lines ?? []);
+  for (const line of [...further, ...inlaid, ...later.flatMap(({ lines }) => lines)])
     marks.push(...furtherLine(line, scale, { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] }));
   return marks;
 }
 
-function furtherLine(line: ChalkLine, scale: Scale, taken: Taken): readonly Mark[] {
+function furtherLine(
+  line: Pick<ChalkLine, 'name' | 'from' | 'to'>,
+  scale: Scale,
+  taken: Taken,
+): readonly Mark[] {
   const [from, to] = [toPaper(scale, line.from), toPaper(scale, line.to)];
   const angle = angleTo(from, to);
   const ends = [

@@ -73,6 +73,8 @@ export interface TileSpec {
   /** Mean of the readings, along and across. */
   readonly length: Ticks;
   readonly width: Ticks;
+  /** Chips along and across, where it is a sheet of mosaic; between them lies the joint of the job. */
+  readonly chips?: readonly [number, number];
   /** Largest minus smallest over all readings of the same side. */
   readonly spread: Ticks;
   /** A row laid out dry with its joints, along the tile's length, as read; missing where nobody laid one. */
@@ -320,12 +322,17 @@ export type PatternLine =
   /** From place to place: a corner, or the middle of a wall, a doorway or an obstacle, by name. */
   | { readonly kind: 'sight'; readonly from: string; readonly to: string };
 
+/** A width that is to be worked out: along two walls that face each other, or wherever walls do so over the greatest length. */
+export type OpenWidth = 'solve' | { readonly between: readonly [string, string] };
+
 /** One course of a border: a tile whose length runs along the wall. */
 export interface BorderCourse {
   readonly tile: string;
-  /** What of the tile's width it takes, the factory edge to the field; `solve`: so that the field ends clean. */
-  readonly width: Ticks | 'solve';
+  /** What of the tile's width it takes, the factory edge to the field; open: so that the field ends clean. */
+  readonly width: Ticks | OpenWidth;
   readonly corners: 'mitred' | 'butted';
+  /** Of butted corners, the end at which each side runs through as you face its wall from the room; the right unless told. */
+  readonly through?: 'left' | 'right';
 }
 
 /** A rectangle in the field, such as a rug before a door: near corner at the distances from two walls. */

@@ -173,7 +173,7 @@ floor:
   exposure: dry               # dry, wet, sun, outside
   pattern: straight           # or {running: 1/3}, {straight, turned: 45}, {running: 1/2, along: B-C}
   #   along: a wall, shared taper, or a line of sight: from hall to B-C
-  # border: [{tile: band, width: ${s.cut}, corners: mitred}]   # courses from the wall inwards; a width, or solve; or corners: butted
+  # border: [{tile: band, width: ${s.cut}, corners: mitred}]   # courses from the wall inwards; a width, or solve; or corners: butted, runs through: left
   start: {along: best, across: best}
   #   centred between A-B and C-D; joint on hall; tile on A-B; cut of ${s.cut} at A-B
   zones: auto                 # or 2, or {from A-B: [${s.far}]}

@@ -3,6 +3,7 @@ import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import type { Border, OfBorder } from './border/Border.ts';
+import type { Chips } from './chips/Chips.ts';
 import type { Inlay } from './inlay/Inlay.ts';
 import type { Movement } from './movement/Movement.ts';
 import type { WideJoint } from './movement/WideJoint.ts';
@@ -35,6 +36,8 @@ export interface Layout {
   readonly inlays?: readonly Inlay[];
   /** Where there is a border or an inlay: the part of the field that the pattern lies on. */
   readonly inner?: readonly Shape[];
+  /** Mosaic on sheets: its chips, and where sheets are cut between them. */
+  readonly chips?: Chips;
   /** Soft joints of a floor that is longer than one bay; placed once its base is known. */
   readonly movement?: Movement;
 }

@@ -1,6 +1,7 @@
 import { type Point, unite } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
+import type { Pattern } from '../pattern/Pattern.ts';
 import { borderJoints } from './border/borderJoints.ts';
 import { flushStart } from './border/flushStart.ts';
 import { chalkGround } from './chalk/chalkGround.ts';
@@ -8,6 +9,7 @@ import { coursesOn } from './chalk/coursesOn.ts';
 import { firstTile } from './chalk/firstTile.ts';
 import { makeChalk } from './chalk/makeChalk.ts';
 import { sightOf } from './chalk/sightOf.ts';
+import { type ChippedFloor, cutBetweenChips } from './chips/cutBetweenChips.ts';
 import { faultsOf } from './faults/faultsOf.ts';
 import { jointsVary } from './faults/jointsVary.ts';
 import { offsetBound } from './faults/offsetBound.ts';
@@ -37,10 +39,12 @@ export function layFloor(
   floor: ReadyFloor,
   instead?: Rival,
 ): Layout | { readonly problems: readonly Problem[] } {
-  const { job, surface, room, pattern, plain, turn, frame, apart, ground, drawn, chosen } = floor;
-  const { runs } = chosen;
-  const start = flushStart(withRival(chosen.start, instead), runs, drawn, plain, surface.start);
-  const { origin } = start.chosen;
+  const { job, surface, room, pattern, plain, turn, apart, drawn, chosen } = floor;
+  const flush = flushStart(withRival(chosen.start, instead), chosen.runs, drawn, plain, surface.start);
+  const { origin } = flush.chosen;
+  const chipped = cutBetweenChips(floor, origin);
+  const { ground, runs } = chipped ?? { ground: floor.ground, runs: chosen.runs };
+  const frame = chipped ? ground.frame : floor.frame;
   const wide = onJoints(floor.wished, plain, origin);
   const laid = layTiles(ground, pattern, origin, wide);
   const chalk = makeChalk({
@@ -62,7 +66,7 @@ export function layFloor(
     pattern,
     origin,
     ...(wide.length > 0 && { wide }),
-    start: recounted(start, floor, laid),
+    start: recounted(flush, plain, chipped ?? { ground: drawn, runs }, laid),
     ...(chosen.rivals.length > 0 && { rivals: chosen.rivals }),
     pieces: [...pieces, ...apart.pieces],
     left: [...leftOf(laid, ground), ...apart.left],
@@ -76,7 +80,8 @@ export function layFloor(
       ...borderJoints(ground, named, pattern.joint),
     ],
     tapers: makeTapers(ground, plain, laid.border, surface),
-    ...apartIn(apart, ground, laid),
+    ...(chipped && { chips: chipped.chips }),
+    ...apartIn(apart, ground, laid, chalk.lines.length + (chalk.further ?? []).length),
   };
 }
 
@@ -85,12 +90,17 @@ function withRival(start: Start, instead: Rival | undefined): Start {
   return instead ? { ...start, ...instead, runnerUp: start.chosen } : start;
 }
 
-/** A start with the counts of the tiles as they lie, where it was chosen on a ground drawn together. */
-function recounted(start: Start, { drawn, plain, chosen: { runs } }: ReadyFloor, laid: Laid): Start {
-  if (laid.lattice.wide.length === 0) return start;
+/** A start with the counts of the tiles as they lie, where it was chosen on a ground drawn together or with other gaps. */
+function recounted(
+  start: Start,
+  plain: Pattern,
+  { ground, runs, chips }: Pick<ChippedFloor, 'ground' | 'runs'> & Partial<Pick<ChippedFloor, 'chips'>>,
+  laid: Laid,
+): Start {
+  if (laid.lattice.wide.length === 0 && !chips) return start;
   const { along, across, chosen } = start;
   const { origin, shift, reason } = chosen;
-  const counts = evaluate(drawn, plain, { origin, along, across, shift }, runs, laid);
+  const counts = evaluate(ground, plain, { origin, along, across, shift }, runs, laid);
   return { ...start, chosen: { ...chosen, ...counts, reason } };
 }
 
@@ -118,17 +128,31 @@ function leftOf({ left }: Laid, { faces }: Ground): Layout['left'] {
   return left.map(({ shape, face, gap }) => ({ shape, why: 'gapOnly', edge: faces[face]!.id, gap }));
 }
 
-/** Border and inlays of a floor that has them, and what they leave of the field. */
+/** Border and inlays of a floor that has them, and what they leave of the field; so many lines are snapped before. */
 function apartIn(
   { border, inlays, pieces }: Apart,
   { frame }: Ground,
   laid: Laid,
+  snapped: number,
 ): Pick<Layout, 'border' | 'inlays' | 'inner'> {
   return {
     ...(border && { border }),
-    ...(inlays.length > 0 && { inlays }),
+    ...(inlays.length > 0 && { inlays: namedAfter(inlays, snapped) }),
     ...(pieces.length > 0 && { inner: tiledField(frame, laid.border) }),
   };
+}
+
+/** Inlays whose lines are numbered on from those that are snapped before them. */
+function namedAfter(inlays: Apart['inlays'], snapped: number): Apart['inlays'] {
+  let next = snapped + 1;
+  return inlays.map((inlay) => {
+    const { chalk } = inlay;
+    if (!chalk) return inlay;
+    return {
+      ...inlay,
+      chalk: { ...chalk, lines: chalk.lines.map((line) => ({ ...line, name: `${next++}` })) },
+    };
+  });
 }
 
 /** The field, and what tiles that stay whole cover of its gaps. */

@@ -40,7 +40,11 @@ export function setApart(
     const laid = rest && layInlay(ground, spec, place, LETTERS[i % LETTERS.length]!);
     if (!laid) return inlayRefused(surface, spec.name);
     const tiles = [...new Set(laid.pieces.map(({ tile }) => tile))];
-    const inlay = { name: spec.name, ring: place.ring, pattern: spec.pattern.name, tiles };
+    const { chalk } = laid;
+    const inlay = {
+      ...{ name: spec.name, ring: place.ring, pattern: spec.pattern.name, tiles },
+      ...(chalk && { chalk }),
+    };
     apart = {
       ...apart,
       pieces: [...apart.pieces, ...laid.pieces],

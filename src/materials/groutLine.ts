@@ -1,6 +1,6 @@
 import { type Shape, shapeArea } from '../geometry/index.ts';
-import type { GroutSpec } from '../job/Job.ts';
-import { areaM2Of, litresOf, TICKS_PER_MM } from '../measure/index.ts';
+import type { GroutSpec, TileSpec } from '../job/Job.ts';
+import { areaM2Of, litresOf, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
 import { jointShareOf } from '../pattern/index.ts';
 import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
@@ -55,8 +55,9 @@ function jointsOf(laid: Laid): readonly Part[] {
   const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
   const areaM2 = layout.inner ? areaM2Of(areaOf(layout.inner)) : fieldAreaM2(layout);
+  const face = faceOf(tile, joint);
   const rate = layout.pattern.inCourses
-    ? groutVolume({ length: tile.length, width: tile.width, joint, depth: tile.thickness })
+    ? groutVolume({ ...face, joint, depth: tile.thickness })
     : jointShareOf(layout.pattern) * (tile.thickness / TICKS_PER_MM);
   const own = {
     surface: spec.name,
@@ -69,13 +70,22 @@ function jointsOf(laid: Laid): readonly Part[] {
   const step = layout.pattern.inCourses
     ? {
         code: 'material.grout.sum.volume',
-        figures: { ...own, length: tile.length, width: tile.width },
+        figures: { ...own, ...face },
       }
     : {
         code: 'material.grout.sum.repeat',
         figures: { ...own, jointShare: rounded(jointShareOf(layout.pattern), 4) },
       };
   return [{ litres: rate * areaM2, step }, ...softJointsOff(laid, rate)];
+}
+
+/** What joints run round: the tile, or one chip of a sheet of mosaic. */
+function faceOf(
+  { length, width, chips = [1, 1] }: Laid['tile'],
+  joint: Ticks,
+): Pick<TileSpec, 'length' | 'width'> {
+  const chip = (side: Ticks, count: number) => Math.round((side + joint) / count) - joint;
+  return { length: chip(length, chips[0]), width: chip(width, chips[1]) };
 }
 
 /** What soft joints have of the grout that was reckoned for the whole floor: their joint, and the share of what they are wider. */

@@ -5,6 +5,7 @@ import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
 import type { Border } from '../layout/border/Border.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
+import type { Chips } from '../layout/chips/Chips.ts';
 import type { Inlay } from '../layout/inlay/Inlay.ts';
 import type { Candidate, Chalk, Fault, FramedRoom, Left, Piece, Start } from '../layout/Layout.ts';
 import type { Movement } from '../layout/movement/Movement.ts';
@@ -108,6 +109,8 @@ export interface PacketSurface {
   readonly inlays?: readonly Inlay[];
   /** The part of the field that the pattern lies on, where there is a border or an inlay. */
   readonly inner?: readonly Shape[];
+  /** Mosaic on sheets: its chips, and where sheets are cut between them; missing for other tile. */
+  readonly chips?: Chips;
   /** Soft joints through the field; missing where the floor is one bay. */
   readonly movement?: Movement;
   /** What the readings on a grid say, where there are any. */

@@ -77,6 +77,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     ...(carried.length > 0 ? { carried } : {}),
     ...(layout.border ? { border: layout.border } : {}),
     ...(layout.inlays ? { inlays: layout.inlays } : {}),
+    ...(layout.chips ? { chips: layout.chips } : {}),
     ...(layout.inner ? { inner: layout.inner } : {}),
     ...(layout.movement ? { movement: layout.movement } : {}),
     ...(flatness ? { flatness } : {}),

@@ -1,3 +1,5 @@
+import type { FieldEnds, Solved } from '../layout/border/Border.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -12,13 +14,14 @@ export function borderSays(
   const first = own.find((piece) => piece.border!.course === 1)!;
   const behind = own.find((piece) => piece.border!.course === 0);
   return [
-    ...courses.map(({ tile, width, corners }, i) =>
+    ...courses.map(({ tile, width, corners, through }, i) =>
       say('border.course', {
         number: i + 1,
         of: courses.length,
         tile: packet.spec.tiles.find(({ key }) => key === tile)?.name ?? tile,
         width: length(width),
         corners,
+        through: through ?? 'right',
       }),
     ),
     say('border.named', {
@@ -27,19 +30,25 @@ export function borderSays(
       corner: first.border!.wall.split('-')[0]!,
     }),
     ...(behind ? [say('border.behind', { piece: behind.id })] : []),
-    ...courses.flatMap(({ solved, width }) =>
-      solved
-        ? [
-            say('border.solved', {
-              width: length(width),
-              ends: solved.ends,
-              one: solved.walls[0],
-              other: solved.walls[1],
-              run: length(solved.run),
-              repeats: solved.repeats,
-            }),
-          ]
-        : [],
-    ),
+    ...courses.flatMap(({ solved, width }) => (solved ? solvedSays({ say, length }, solved, width) : [])),
+  ];
+}
+
+/** What an open width was chosen for, and how the field comes out the other way. */
+function solvedSays(
+  { say, length }: Pick<SheetContext, 'say' | 'length'>,
+  solved: Solved,
+  width: Ticks,
+): string[] {
+  const { other } = solved;
+  const figures = ({ ends, walls: [one, last], run, repeats, over }: FieldEnds) => ({
+    ...{ ends, one, other: last, run: length(run), repeats },
+    over: over === undefined ? '' : length(over),
+  });
+  return [
+    say('border.solved', { width: length(width), ...figures(solved) }),
+    ...(other && (other.ends !== 'none' || other.over !== undefined)
+      ? [say('border.solvedOther', figures(other))]
+      : []),
   ];
 }

@@ -16,7 +16,20 @@ import { sayThing } from './sayThing.ts';
 
 /** Words that stand for a value in a job file, spaces as hyphens. */
 const WORDS: ReadonlySet<string> = new Set([
-  ...['yes', 'no', 'any', 'auto', 'best', 'tape', 'planned', 'straight', 'mitred', 'solve', 'penetrating'],
+  ...[
+    'yes',
+    'no',
+    'any',
+    'auto',
+    'best',
+    'tape',
+    'planned',
+    'straight',
+    'mitred',
+    'right',
+    'solve',
+    'penetrating',
+  ],
   ...['middle-of-the-wall', 'fewest-tiles', 'mon-fri', 'letter', 'a4', 'inches', 'mm', 'en'],
 ]);
 

@@ -1,14 +1,13 @@
+import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { lineWords } from './lineWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 
-/** Where the edge of each inlay is snapped: its near corner from two walls, and its size. */
-export function inlayLines(
-  { packet, say, length, longLength }: SheetContext,
-  surface: PacketSurface,
-): string[] {
+/** Where the edge of each inlay is snapped: its near corner from two walls, and its size; then the lines of its own pattern. */
+export function inlayLines(context: SheetContext, surface: PacketSurface): string[] {
+  const { packet, say, length, longLength } = context;
   const specs = packet.spec.surfaces.find(({ name }) => name === surface.name)?.inlays ?? [];
-  return specs.map(({ name, along, out, from: [first, second] }) =>
+  return specs.flatMap(({ name, along, out, from: [first, second] }) => [
     say('sheet.set-out.inlay', {
       name,
       one: first.wall,
@@ -19,7 +18,41 @@ export function inlayLines(
       out: longLength(out),
       joint: length(surface.joint),
     }),
-  );
+    ...patternLines(context, surface, name),
+  ]);
+}
+
+/** Where on its edge the lines of an inlay's pattern are marked, and the tile that is set first by them. */
+function patternLines(
+  { packet, say, length, longLength }: SheetContext,
+  { inlays = [] }: PacketSurface,
+  name: string,
+): string[] {
+  const chalk = inlays.find((one) => one.name === name)?.chalk;
+  if (!chalk) return [];
+  const { lines, firstPiece, guide, zigzag } = chalk;
+  const { step } = packet.rounding;
+  return [
+    ...lines.map(({ name: line, marks }) => {
+      const [one, other] = marks.map(({ wall, far, end, distance }) => {
+        const at = longLength(sawNearest(distance, step));
+        return say('sheet.set-out.inlayMark', { wall, far: far ? 'yes' : 'no', end, distance: at });
+      });
+      return say('sheet.set-out.inlayLine', { name, line, one: one!, other: other! });
+    }),
+    say('sheet.set-out.inlayFirst', {
+      ...{ name, tile: firstPiece, along: length(guide.along), upright: lines[0]!.name },
+      ...{ across: length(guide.across), level: lines[1]!.name },
+    }),
+    ...(zigzag
+      ? [
+          say('sheet.set-out.corners', {
+            ...{ lines: lines[2]!.name, count: 1, tile: zigzag.like },
+            ...{ apart: '', every: length(zigzag.every) },
+          }),
+        ]
+      : []),
+  ];
 }
 
 /** What each inlay is made of, and how its pieces are named. */

@@ -14,6 +14,7 @@ import { carriedLines } from './carriedLines.ts';
 import { bothSpaces, pageSpace } from './drawingSpace.ts';
 import { breakLines, faultLines } from './faultLines.ts';
 import { inlaySays } from './inlayLines.ts';
+import { mosaicLines } from './mosaicLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileKey } from './tileKey.ts';
@@ -55,7 +56,12 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
-    [...borderSays(context, surface), ...inlaySays(context, surface), ...carriedLines(context, surface)],
+    [
+      ...mosaicLines(context, surface),
+      ...borderSays(context, surface),
+      ...inlaySays(context, surface),
+      ...carriedLines(context, surface),
+    ],
     { all: faultLines(context, surface, 'all'), breaks: breakLines(context, surface) },
     planOver,
   );

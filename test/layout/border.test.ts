@@ -1,12 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { BorderCourse, SurfaceSpec } from '../../src/job/Job.ts';
+import type { Solved } from '../../src/layout/border/Border.ts';
 import { wideJoints } from '../../src/layout/border/wideJoints.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { makeLayout } from '../../src/layout/makeLayout.ts';
 import { makeRoom } from '../../src/room/makeRoom.ts';
 import { tileOf } from '../pattern/support/tileOf.ts';
 import { areaOf } from '../support/Judged.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 const GAP = ticks('1/4 in');
 
@@ -58,13 +61,29 @@ describe('a border round a rectangle, arithmetic', () => {
     expect(ends.every(({ shape }) => shape.outer.length === 4)).toBe(true);
   });
 
-  test('butted, each side runs through to the wall where it begins, and stops a joint before the next', () => {
-    const { pieces } = layoutOf([course({ corners: 'butted' })]);
+  /** From where to where a course of a layout lies along a wall that runs along x. */
+  const reach = ({ pieces }: Layout, wall: string, number = 1) => {
     const xs = pieces.flatMap(({ border, shape }) =>
-      border?.wall === 'A-B' ? shape.outer.map(([x]) => x) : [],
+      border?.wall === wall && border.course === number ? shape.outer.map(([x]) => x) : [],
     );
-    expect(Math.min(...xs)).toBe(GAP);
-    expect(Math.max(...xs)).toBe(ticks('10 ft') - GAP - ticks('4 in') - ticks('1/8 in'));
+    return [Math.min(...xs), Math.max(...xs)];
+  };
+
+  test('butted, each side runs through to the wall on its right as you face it, and stops a joint before the next', () => {
+    const layout = layoutOf([course({ corners: 'butted', through: 'right' })]);
+    const stop = ticks('4 1/4 in') + ticks('1/8 in');
+    expect(reach(layout, 'A-B')).toEqual([GAP, ticks('10 ft') - stop]);
+    expect(reach(layout, 'C-D')).toEqual([stop, ticks('10 ft') - GAP]);
+    expect(reach(layoutOf([course({ corners: 'butted' })]), 'A-B')).toEqual(reach(layout, 'A-B'));
+  });
+
+  test('or on its left, where the job says so, each course by its own', () => {
+    const butted = course({ corners: 'butted', through: 'left' });
+    const layout = layoutOf([butted, { ...butted, width: ticks('2 in'), through: 'right' }]);
+    const stop = ticks('4 1/4 in') + ticks('1/8 in');
+    expect(reach(layout, 'A-B')).toEqual([stop, ticks('10 ft') - GAP]);
+    expect(reach(layout, 'C-D')).toEqual([GAP, ticks('10 ft') - stop]);
+    expect(reach(layout, 'A-B', 2)).toEqual([stop, ticks('10 ft') - stop - ticks('2 1/8 in')]);
   });
 
   test('a second course begins a joint inside the first, the field a joint inside the last', () => {
@@ -154,6 +173,92 @@ describe('a width that is open, arithmetic', () => {
         ),
       ),
     ).toEqual(new Set([ticks('11 7/8 in')]));
+  });
+});
+
+describe('a width that is open both ways, arithmetic', () => {
+  const job = jobWith('11 7/8 in', ['12 in', '6 in'], '1/8 in');
+  const open = (width: BorderCourse['width']) => ({ border: [course({ width })] });
+  const solvedIn = (surface: SurfaceSpec) => layOut(job, surface).layout.border!.courses[0]!;
+
+  test('serves both pairs of walls where one width does', () => {
+    // 119 1/2 less 11 3/8 and two joints: 107 7/8, nine modules less a joint.
+    expect(solvedIn(room('10 ft', '8 ft', open('solve')))).toMatchObject({
+      width: ticks('5 11/16 in'),
+      solved: {
+        walls: ['A-B', 'C-D'],
+        other: { walls: ['B-C', 'D-A'], ends: 'whole', repeats: 9, run: ticks('107 7/8 in') },
+      },
+    });
+  });
+
+  test('serves both where their widths differ by half a saw step, in whole tiles by the narrower one', () => {
+    // 1/16 in longer the other way: 5 23/32 in would be clean there, a saw step of 1/16 in in the run.
+    expect(solvedIn(room('120 1/16 in', '8 ft', open('solve')))).toMatchObject({
+      width: ticks('5 11/16 in'),
+      solved: { ends: 'whole', other: { ends: 'whole', repeats: 9, run: ticks('107 15/16 in') } },
+    });
+    expect(solvedIn(room('119 15/16 in', '8 ft', open('solve')))).toMatchObject({
+      width: ticks('5 21/32 in'),
+      solved: {
+        ends: 'whole',
+        run: ticks('83 15/16 in'),
+        other: { ends: 'whole', run: ticks('107 7/8 in') },
+      },
+    });
+  });
+
+  test('else goes by the walls that face each other over the greatest length, and tells what is left over the other way', () => {
+    expect(solvedIn(room('124 in', '8 ft', open('solve')))).toMatchObject({
+      width: ticks('5 11/16 in'),
+      solved: {
+        walls: ['A-B', 'C-D'],
+        ends: 'whole',
+        other: { ends: 'none', repeats: 9, over: ticks('4 in') },
+      },
+    });
+  });
+
+  test('or by the walls that the job names', () => {
+    // 123 1/2 less two joints is 123 1/4; nine modules less a joint leave 15 3/8 and ten 3 3/8: 1 11/16 on each side.
+    const named = solvedIn(room('124 in', '8 ft', open({ between: ['D-A', 'B-C'] })));
+    expect(named).toMatchObject({
+      width: ticks('1 11/16 in'),
+      solved: {
+        walls: ['B-C', 'D-A'],
+        ends: 'whole',
+        repeats: 10,
+        other: { walls: ['A-B', 'C-D'], ends: 'none', over: ticks('8 in') },
+      },
+    });
+  });
+
+  test('where the longer walls leave no width the shorter ones do', () => {
+    // 94 in: 93 1/2 less two joints is 93 1/4; seven modules less a joint leave 9 3/8: 4 11/16. 86 in long: 85 1/4, 1 3/8 or 13 3/8: none within 2 and 6.
+    const least = { minStrip: ticks('2 in') };
+    const { width, solved } = solvedIn(room('94 in', '86 in', { ...open('solve'), ...least }));
+    expect([width, solved!.walls, solved!.other!.ends]).toEqual([
+      ticks('4 11/16 in'),
+      ['B-C', 'D-A'],
+      'none',
+    ]);
+  });
+
+  test('comes out the same turned, mirrored and renumbered', () => {
+    const walls = (solved: Solved) =>
+      [solved, solved.other!].map(({ walls: own, run, ends }) => [
+        own.map((wall) => [...wall].sort().join('')).sort(),
+        run,
+        ends,
+      ]);
+    for (const width of ['solve', { between: ['D-A', 'B-C'] }] as const) {
+      const surface = room('124 in', '8 ft', open(width));
+      const own = solvedIn(surface);
+      for (const other of [renumbered(surface, 1), renumbered(surface, 3), mirrored(surface, 0)]) {
+        const found = solvedIn(other);
+        expect([found.width, walls(found.solved!)]).toEqual([own.width, walls(own.solved!)]);
+      }
+    }
   });
 });
 

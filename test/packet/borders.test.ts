@@ -12,7 +12,7 @@ const floors = [
     pattern: 'straight',
     border: [
       { tile: 'line', corners: 'butted' },
-      { tile: 'band', width: '3 in', corners: 'butted' },
+      { tile: 'band', width: '3 in', corners: 'butted', 'runs through': 'left' },
     ],
   }),
   floorJob('herringbone in a border', {
@@ -90,6 +90,11 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
       'Inlay rug: snap its edge, near corner 1 ft off A-B and 2 ft 10 in off F-A',
     );
     expect(surface.pieces.filter(({ border }) => border?.inlay === 'rug').length).toBeGreaterThan(20);
+    const { chalk } = surface.inlays![0]!;
+    for (const { name } of chalk!.lines)
+      expect(texts['set-out']).toContain(`Inlay rug, line ${name}: mark its side`);
+    expect(texts['set-out']).toContain(`Inlay rug: set tile ${chalk!.firstPiece} first`);
+    expect(texts['set-out']).toMatch(/along the zigzag: every .* a corner of a tile that lies as R-/);
   });
 
   test.runIf(surface.border)(
@@ -106,6 +111,8 @@ describe.each(floors)('a %s', (_, { job, packet, texts }) => {
       ]);
       expect(line!.off).toBe(2032 + surface.border!.depth);
       expect(texts['layout-plan']).toMatch(/Border.*(mitered|butted)/);
+      for (const { corners, through } of surface.border!.courses)
+        if (corners === 'butted') expect(texts['layout-plan']).toContain(`runs through on the ${through}`);
       expect(texts['set-out']).toContain('Border along walls A-B, B-C, C-D, D-E, E-F, F-A');
     },
   );

@@ -12,7 +12,11 @@ const course = fc.record({
   length: fc.integer({ min: 7 * IN, max: 18 * IN }),
   width: fc.integer({ min: 2 * IN, max: 4 * IN }),
   ripped: fc.boolean(),
-  corners: fc.constantFrom<BorderCourse['corners']>('mitred', 'butted'),
+  corners: fc.constantFrom<Pick<BorderCourse, 'corners' | 'through'>>(
+    { corners: 'mitred' },
+    { corners: 'butted', through: 'right' },
+    { corners: 'butted', through: 'left' },
+  ),
 });
 
 /** A random room with a border of one or two courses, and its field inside. */
@@ -26,7 +30,7 @@ export const borderedRoom: fc.Arbitrary<RandomRoom> = fc
   .map(([{ kind, job, surface }, courses]): RandomRoom => {
     const tiles = courses.map(({ length, width }, i) => tileOf(`band${i}`, length, width));
     const border = courses.map(({ corners, width, ripped }, i): BorderCourse => {
-      return { tile: `band${i}`, width: ripped ? Math.round(width * 0.7) : width, corners };
+      return { tile: `band${i}`, width: ripped ? Math.round(width * 0.7) : width, ...corners };
     });
     return { kind, job: { ...job, tiles: [...job.tiles, ...tiles] }, surface: { ...surface, border } };
   });

@@ -1,5 +1,7 @@
 import type {
+  BorderCourse,
   DoorwaySpec,
+  InlaySpec,
   ObstacleSpec,
   PatternAlong,
   PatternSpec,
@@ -32,7 +34,9 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
     setAside: surface.setAside.map(flippedAside(surface)),
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
+    ...(surface.inlays && { inlays: surface.inlays.map((inlay) => flippedInlay(inlay, module)) }),
     pattern: flippedPattern(surface.pattern, module),
+    ...(surface.border && { border: surface.border.map(flippedCourse) }),
     start: {
       ...surface.start,
       along: flippedWish(surface.start.along),
@@ -55,6 +59,18 @@ function flippedDoorway(door: DoorwaySpec): DoorwaySpec {
   return { ...door, wall: flipped(door.wall), left: door.right, right: door.left };
 }
 
+function flippedInlay({ from: [one, other], ...inlay }: InlaySpec, module: number): InlaySpec {
+  return {
+    ...inlay,
+    from: [
+      { ...one, wall: flipped(one.wall) },
+      { ...other, wall: flipped(other.wall) },
+    ],
+    pattern: flippedPattern(inlay.pattern, module),
+    ...(inlay.border && { border: inlay.border.map(flippedCourse) }),
+  };
+}
+
 function flippedObstacle({ shape, ...rest }: ObstacleSpec): ObstacleSpec {
   if (shape.kind === 'polygon')
     return { ...rest, shape: { ...shape, walls: [flipped(shape.walls[0]), flipped(shape.walls[1])] } };
@@ -72,6 +88,15 @@ function flippedPattern(pattern: PatternSpec, module: number): PatternSpec {
   if (!offset) return turned;
   if ('length' in offset) return { ...turned, offset: { length: module - offset.length } };
   return { ...turned, offset: { ...offset, numerator: offset.denominator - offset.numerator } };
+}
+
+/** Of a wall seen in a mirror, left is right. */
+function flippedCourse<Course extends BorderCourse>(course: Course): Course {
+  const { width } = course;
+  const between = typeof width === 'object' && [flipped(width.between[0]), flipped(width.between[1])];
+  const turned = between ? { ...course, width: { between } } : course;
+  if (course.corners !== 'butted') return turned;
+  return { ...turned, through: course.through === 'left' ? 'right' : 'left' };
 }
 
 function flippedLine(along: PatternAlong): PatternAlong {

@@ -38,7 +38,7 @@ export function buildInlays(
     const path = [...at, name];
     const from = fromWalls(inlay, around.walls, path, notes);
     const pattern = buildPattern(inlay.pattern, tiles, around, [...path, 'pattern'], notes);
-    const courses = buildBorder(inlay.border, tiles, [...path, 'border'], notes);
+    const courses = buildBorder(inlay.border, { tiles, walls: around.walls }, [...path, 'border'], notes);
     const border = courses?.map((course, i) => closed(course, [...path, 'border', i], notes));
     return {
       name,
@@ -55,7 +55,7 @@ export function buildInlays(
 /** Round an inlay every width is told: its own size says where its field ends. */
 function closed(course: BorderCourse, path: Path, notes: Notes): BorderCourse & { width: number } {
   const { width } = course;
-  if (width !== 'solve') return { ...course, width };
+  if (typeof width === 'number') return { ...course, width };
   trouble(notes, 'inlaySolve', [...path, 'width']);
   return { ...course, width: Number.NaN };
 }

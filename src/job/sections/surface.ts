@@ -147,7 +147,7 @@ export function buildSurface(
   const names = [...wallNames, ...doorNames, ...obstacles.map((obstacle) => obstacle.name)];
   checkNames('doorways', doorways, wallNames, path, notes);
   checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
-  const border = buildBorder(given.border, tiles, [...path, 'border'], notes);
+  const border = buildBorder(given.border, { tiles, walls }, [...path, 'border'], notes);
   const around = { walls, names, focalWeight: given['focal weight'] ?? TAPER_SHOWS.value.focalWeight };
   const inlays = buildInlays(given.inlays, tiles, around, [...path, 'inlays'], notes);
   checkNames('inlays', inlays ?? [], names, path, notes);

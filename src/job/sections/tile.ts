@@ -112,8 +112,13 @@ function checkRunOf(key: string, given: GivenTile, length: Ticks, joint: Ticks, 
   trouble(notes, 'runDisagrees', ['tile', key, 'run'], figures);
 }
 
-/** A tile has its sides read, or is of one other shape. */
-function sidesOf({ read, ...given }: GivenTile, path: readonly string[], notes: Notes): Shaped {
+/** A tile has its sides read, or is of one other shape; a sheet of mosaic is a rectangle, its sides less the joint they were read with. */
+function sidesOf(
+  { read, ...given }: GivenTile,
+  joint: Ticks,
+  path: readonly string[],
+  notes: Notes,
+): Shaped & Pick<TileSpec, 'chips'> {
   const shapes = Object.keys(tileShapes).filter((key) => given[key as 'round'] !== undefined);
   if (!read && shapes.length === 0) trouble(notes, 'missing', [...path, 'read'], { key: 'read' }, true);
   if (shapes.length > (read ? 0 : 1))
@@ -121,18 +126,19 @@ function sidesOf({ read, ...given }: GivenTile, path: readonly string[], notes: 
   const { hexagon, octagon, rhombus, chevron, round } = given;
   const shaped = shapeOf({ hexagon, octagon, rhombus, chevron, round }, path, notes);
   if (shaped) return shaped;
-  const readings = read ?? [pair.standIn];
+  const sheets = given.mosaic?.sheet.map(([long, wide]) => [long - joint, wide - joint] as const);
+  const readings = read ?? sheets ?? [pair.standIn];
   const sides = meanSides(
     readings.map(([first]) => first),
     readings.map(([, second]) => second),
   );
-  return { readings, ...sides };
+  return { readings, ...sides, ...(given.mosaic && { chips: given.mosaic.chips }) };
 }
 
 function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): TileSpec {
   const path = ['tile', key];
   if (given.box && given.box['on hand'] === undefined) noteDefault(notes, [...path, 'box', 'on hand'], '0');
-  const sides = sidesOf(given, path, notes);
+  const sides = sidesOf(given, joint, path, notes);
   checkRunOf(key, given, sides.length, joint, notes);
   return {
     key,

@@ -24,14 +24,22 @@ export interface BorderLine {
 }
 
 /** What a border's width was chosen for. */
-export interface Solved {
-  /** What the field ends on along both walls: whole or half tiles, half tiles only, or as it ends on the other side. */
+export interface Solved extends FieldEnds {
+  /** How the field comes out along the walls that face each other the other way; missing where none do. */
+  readonly other?: FieldEnds;
+}
+
+/** How a field ends along two walls that face each other. */
+export interface FieldEnds {
+  /** What it ends on along both: whole or half tiles, half tiles only, or as it ends on the other side. */
   readonly ends: 'whole' | 'half' | 'alike' | 'none';
   readonly walls: readonly [string, string];
   /** From border to border, within their joints. */
   readonly run: Ticks;
   /** How often the pattern repeats in it. */
   readonly repeats: number;
+  /** What is left of the run beyond these repeats, where it ends on nothing clean; missing where the pattern has no repeat that way. */
+  readonly over?: Ticks;
 }
 
 /** What a piece of a border is of, where it is none of the field. */

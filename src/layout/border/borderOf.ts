@@ -1,3 +1,4 @@
+import type { BorderCourse, SurfaceSpec } from '../../job/Job.ts';
 import type { Problem } from '../../job/Problem.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Border } from './Border.ts';
@@ -12,26 +13,37 @@ export function borderOf(
 ): MadeBorder | { readonly problems: readonly Problem[] } | undefined {
   const wanted = ground.surface.border;
   if (!wanted || wanted.length === 0) return undefined;
-  const open = wanted.findIndex(({ width }) => width === 'solve');
+  const open = wanted.findIndex(({ width }) => typeof width !== 'number');
   const solved = open < 0 ? undefined : solvedCourse(ground, pattern, open);
-  if (open >= 0 && !solved) return refused(ground.surface, 'borderUnsolved', {});
+  if (open >= 0 && !solved) return unsolved(ground.surface, wanted[open]!.width);
   const courses = wanted.map(({ width, ...course }): Border['courses'][number] =>
-    width === 'solve' ? { ...course, ...solved! } : { ...course, width },
+    typeof width === 'number' ? { ...course, width } : { ...course, ...solved! },
   );
   return makeBorder(ground, courses);
 }
 
-/** The width of the course that is left open; undefined where no two walls face each other. */
+function unsolved({ name }: SurfaceSpec, width: BorderCourse['width']): ReturnType<typeof refused> {
+  if (typeof width !== 'object') return refused({ name }, 'borderUnsolved', {});
+  const [one, other] = width.between;
+  return refused({ name }, 'borderNotFacing', { one, other });
+}
+
+/** The width of the course that is left open; undefined where no two walls face each other, or the named ones do not. */
 function solvedCourse(
   { job, surface, room, ...rest }: BorderGround,
   pattern: Pattern,
   open: number,
 ): ReturnType<typeof solveWidth> | undefined {
-  const facing = facingSides(wallsOf({ ...rest, surface, room }));
-  if (!facing) return undefined;
   const wanted = surface.border!;
-  const others = wanted.reduce((sum, { width }) => (width === 'solve' ? sum : sum + width + job.joint), 0);
+  const { width } = wanted[open]!;
+  const named = typeof width === 'object' ? width.between : undefined;
+  const [first, second] = facingSides(wallsOf({ ...rest, surface, room }), named);
+  if (!first) return undefined;
+  const others = wanted.reduce(
+    (sum, { width }) => (typeof width === 'number' ? sum + width + job.joint : sum),
+    0,
+  );
   const most = job.tiles.find(({ key }) => key === wanted[open]!.tile)!.width;
   const least = Math.min(surface.minStrip, most);
-  return solveWidth({ facing, pattern, most, least, others, step: job.print.step });
+  return solveWidth({ facing: [first, second], pattern, most, least, others, step: job.print.step });
 }

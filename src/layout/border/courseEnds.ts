@@ -27,25 +27,28 @@ export function jointFacts(gap: Ticks): EdgeFacts {
 
 /**
  * Both ends of a course along wall number `at`. Mitred, the two walls' courses share the joint on the bisector. Butted, each course
- * runs through where its wall begins, and stops a joint before the next one where its wall ends.
+ * runs through at one end, where its wall begins if that is the right one as you face it, and stops a joint before its neighbor at
+ * the other.
  */
 export function courseEnds(
   corners: Corners,
   at: number,
   depth: CourseDepth,
-  how: BorderCourse['corners'],
+  { corners: how, through: hand }: Pick<BorderCourse, 'corners' | 'through'>,
 ): readonly [CourseEnd, CourseEnd] {
   const { sides } = corners;
   const n = sides.length;
   const [before, own, after] = [sides[(at + n - 1) % n]!, sides[at]!, sides[(at + 1) % n]!];
   const half = Math.floor(corners.joint / 2);
   const isButted = (one: BorderSide, other: BorderSide) => how === 'butted' && !isStraight(one, other);
+  // The room is on the left of its walls, so whoever faces one has its begin on the right.
+  const [atBegin, atEnd] = hand === 'left' ? [stopped, through] : [through, stopped];
   return [
     isButted(before, own)
-      ? through(before, own, depth, corners.joint)
+      ? atBegin({ side: before, standsIn: own.standsIn }, depth, corners.joint)
       : mitre(before, own, own, corners.depth, half),
     isButted(own, after)
-      ? stopped(after, depth, corners.joint)
+      ? atEnd({ side: after, standsIn: after.standsIn }, depth, corners.joint)
       : mitre(own, after, own, corners.depth, corners.joint - half),
   ];
 }
@@ -66,18 +69,24 @@ function mitre(one: BorderSide, other: BorderSide, own: BorderSide, depth: Ticks
   };
 }
 
+/** The side that a course meets at a corner, and whether the room has more than half a turn there. */
+interface Neighbor {
+  readonly side: BorderSide;
+  readonly standsIn: boolean;
+}
+
 /** Where a course runs through: to the wall or to the course outside of its own; at a corner that stands in, level with the other's inner edge. */
-function through(before: BorderSide, own: BorderSide, depth: CourseDepth, joint: Ticks): CourseEnd {
-  const { gap } = before.facts;
-  const id = `border:${before.wall}`;
-  if (own.standsIn) return { line: offsetLine(before, gap + depth.to), id, facts: jointFacts(0) };
-  if (depth.from === 0) return { line: offsetLine(before, 0), id: before.wall, facts: before.facts };
-  return { line: offsetLine(before, gap + depth.from - joint), id, facts: jointFacts(joint) };
+function through({ side, standsIn }: Neighbor, depth: CourseDepth, joint: Ticks): CourseEnd {
+  const { gap } = side.facts;
+  const id = `border:${side.wall}`;
+  if (standsIn) return { line: offsetLine(side, gap + depth.to), id, facts: jointFacts(0) };
+  if (depth.from === 0) return { line: offsetLine(side, 0), id: side.wall, facts: side.facts };
+  return { line: offsetLine(side, gap + depth.from - joint), id, facts: jointFacts(joint) };
 }
 
 /** Where a course stops: a joint before the inner edge of the one that runs through, or at a corner that stands in before its outer edge. */
-function stopped(after: BorderSide, depth: CourseDepth, joint: Ticks): CourseEnd {
-  const { gap } = after.facts;
-  const off = gap + (after.standsIn ? depth.from : depth.to);
-  return { line: offsetLine(after, off), id: `border:${after.wall}`, facts: jointFacts(joint) };
+function stopped({ side, standsIn }: Neighbor, depth: CourseDepth, joint: Ticks): CourseEnd {
+  const { gap } = side.facts;
+  const off = gap + (standsIn ? depth.from : depth.to);
+  return { line: offsetLine(side, off), id: `border:${side.wall}`, facts: jointFacts(joint) };
 }

@@ -14,16 +14,37 @@ export interface FacingSides {
 /** Walls whose directions differ by more than about eleven degrees do not face each other. */
 const FACING = -0.98;
 
-/** Of walls that face each other those that do so over the greatest length; undefined where none do. */
-export function facingSides(sides: readonly BorderSide[]): FacingSides | undefined {
+/** Directions that differ by more than about 45 degrees are two. */
+const OTHER = 0.7;
+
+/**
+ * Of walls that face each other those that do so over the greatest length, or two that are named; then of those that face each other
+ * the other way the longest. Empty where none do, or the named ones do not.
+ */
+export function facingSides(
+  sides: readonly BorderSide[],
+  named?: readonly [string, string],
+): readonly FacingSides[] {
   const pairs = sides.flatMap((side, i) => sides.slice(i + 1).flatMap((other) => facing(side, other) ?? []));
-  return pairs.reduce<(typeof pairs)[number] | undefined>(
+  const first = longest(
+    named ? pairs.filter(({ walls }) => named.every((wall) => walls.includes(wall))) : pairs,
+  );
+  if (!first) return [];
+  const [ux, uy] = first.across;
+  const other = longest(pairs.filter(({ across: [vx, vy] }) => Math.abs(ux * vx + uy * vy) < OTHER));
+  return other ? [first, other] : [first];
+}
+
+type Facing = FacingSides & { readonly over: number };
+
+function longest(pairs: readonly Facing[]): Facing | undefined {
+  return pairs.reduce<Facing | undefined>(
     (best, next) => (best && best.over >= next.over ? best : next),
     undefined,
   );
 }
 
-function facing(one: BorderSide, other: BorderSide): (FacingSides & { readonly over: number }) | undefined {
+function facing(one: BorderSide, other: BorderSide): Facing | undefined {
   const [ux, uy] = unitAlong(one.from, one.to);
   const [vx, vy] = unitAlong(other.from, other.to);
   if (ux * vx + uy * vy > FACING) return undefined;

@@ -72,7 +72,7 @@ function stripOf(ground: CourseGround, one: OneCourse): NamedStrip | null {
   const { sides, at, own, course } = one;
   const tile = tileOf(job.tiles, course.tile);
   const side = sides[at]!;
-  const ends = courseEnds({ sides, joint: job.joint, depth: one.depth }, at, own, course.corners);
+  const ends = courseEnds({ sides, joint: job.joint, depth: one.depth }, at, own, course);
   const ripped = tile.width - course.width > 1;
   const region = courseRegion(side, ends, own, ripped, { joint: job.joint, obstacles: frame.obstacles });
   if (!region) return null;

@@ -6,6 +6,7 @@ import { apartOf, leastApart, markAt, type Stretch } from './chalkLine.ts';
 import type { Faces } from './Faces.ts';
 import type { FurtherQuestion } from './furtherLines.ts';
 import { isBeside, roomBeside } from './isBeside.ts';
+import { zigzagNear } from './zigzagNear.ts';
 
 export interface CornerQuestion extends FurtherQuestion {
   readonly origin: Point;
@@ -32,14 +33,14 @@ export function cornerLines(question: CornerQuestion): CornerLines {
   const offOf = ([x, y]: Point) => (way[0] * y - way[1] * x) / long;
   const width = Math.abs(offOf(b));
   const every = modulesInReach(width, REACH.value[system]);
-  const axis = Math.round(offOf([middle[0] - origin[0], middle[1] - origin[1]]) / offOf(b));
+  const axis = zigzagNear(pattern, origin, middle)!;
   const { minX, minY, maxX, maxY } = bounds(frame.outline);
   const most = Math.ceil(Math.hypot(maxX - minX, maxY - minY) / (every * width));
   const order = [0, ...Array.from({ length: most }, (_, n) => [n + 1, -n - 1]).flat()];
   const near = roomBeside(Math.min(...module), system);
   const lines = order
-    .map((n) => axis + n * every)
-    .flatMap((n) => stretchesOf([origin[0] + n * b[0], origin[1] + n * b[1]], way, faces))
+    .map((n) => n * every)
+    .flatMap((n) => stretchesOf([axis[0] + n * b[0], axis[1] + n * b[1]], way, faces))
     .filter((stretch) => apartOf(stretch) >= leastApart(system) && !isBeside(stretch, faces, near))
     .map((stretch) => ({ ...stretch, snappable: true }));
   const [apart, step]: [Ticks, Ticks] = [Math.round(every * width), Math.round(Math.hypot(...a))];

@@ -42,7 +42,7 @@ function firstOfCourses(
  * lies across neither line, in zigzag one with its corner on a line along it; how far its sides stand from both lines is told.
  */
 export function firstTileOf(
-  { chalk, pattern }: Pick<Layout, 'chalk' | 'pattern'>,
+  { chalk, pattern }: Pick<Layout, 'pattern'> & { readonly chalk: Pick<Chalk, 'crossing' | 'further'> },
   pieces: readonly Piece[],
 ): Pick<Chalk, 'firstPiece' | 'guide'> {
   const offs = tileOffs(chalk.crossing, pieces);

@@ -27,7 +27,8 @@ export function laterLines(
   );
   const faces = facesOf(ground);
   const own = [...layout.chalk.lines, ...(layout.chalk.further ?? [])];
-  let next = own.length + 1;
+  const inlaid = (layout.inlays ?? []).flatMap(({ chalk }) => chalk?.lines ?? []);
+  let next = own.length + inlaid.length + 1;
   return zones.slice(1).map((_, i) => {
     const covered = laid.slice(0, i + 1).map((outer) => ({ outer, holes: [] }));
     const bareFaces = { ...faces, floor: subtract(faces.floor, covered) };

@@ -8,6 +8,7 @@ import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
 import { cornerLines } from './cornerLines.ts';
 import { type Counting, countedFrom } from './countedFrom.ts';
+import { courseOrigin } from './courseOrigin.ts';
 import type { Faces } from './Faces.ts';
 import { faceOffsets } from './faceOffsets.ts';
 import { fromOneZero } from './fromOneZero.ts';
@@ -106,10 +107,4 @@ function squared(
 ): ChalkLine {
   const error = line.snappable ? undefined : squaredError(line, other, crossed, question);
   return error ? { ...line, error } : line;
-}
-
-/** Where a course's joints count from: of courses that step by a length, the one at the middle of the room. */
-function courseOrigin({ pattern: { b }, origin, middle }: ChalkQuestion): Point {
-  const course = b[0] === 0 ? 0 : Math.round((middle[1] - origin[1]) / b[1]);
-  return [origin[0] + course * b[0], origin[1] + course * b[1]];
 }

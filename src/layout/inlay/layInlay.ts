@@ -7,7 +7,7 @@ import type { BorderSide } from '../border/BorderSide.ts';
 import { type BorderLaid, borderPieces } from '../border/borderPieces.ts';
 import { jointFacts } from '../border/courseEnds.ts';
 import { layCourses } from '../border/layCourses.ts';
-import type { BorderGround } from '../border/makeBorder.ts';
+import { type BorderGround, wallsOf } from '../border/makeBorder.ts';
 import { inTicks } from '../border/offsetLine.ts';
 import { faultsOf } from '../faults/faultsOf.ts';
 import { moveObstacle, type RoomInFrame } from '../frame/frameRoom.ts';
@@ -18,6 +18,14 @@ import { namePieces, pieceOf } from '../names/namePieces.ts';
 import { laidPieces } from '../pieces/laidPieces.ts';
 import { layTiles } from '../pieces/layTiles.ts';
 import { chooseStart } from '../start/chooseStart.ts';
+import type { InlayChalk } from './Inlay.ts';
+import { inlayChalk } from './inlayChalk.ts';
+import { inlaySides } from './inlaySides.ts';
+
+/** What an inlay adds to a layout, with its own chalk lines. */
+export interface LaidInlay extends BorderLaid {
+  readonly chalk?: InlayChalk;
+}
 
 /** The pieces of an inlay, its courses first; null where the courses leave nothing inside them. */
 export function layInlay(
@@ -25,18 +33,18 @@ export function layInlay(
   spec: InlaySpec,
   place: Obstacle,
   letter: string,
-): BorderLaid | null {
+): LaidInlay | null {
   const { job, surface, frame } = given;
   const sides = sidesOf(place);
-  if (!spec.border) return fieldOf(given, spec, floorIn(given, spec, place.ring), letter);
+  if (!spec.border) return fieldOf(given, spec, floorIn(given, spec, place.ring), { letter, place });
   const ground = { job, surface, frame };
   const made = layCourses(ground, sides, spec.border, (_, at) => `${letter}${'abcd'[at] ?? at}`);
   if ('wall' in made) return null;
   const strips = made.strips.map((strip) => ({ ...strip, of: { ...strip.of, inlay: spec.name } }));
   const inner = made.inner.edges.map(({ from }) => from);
   const drawnIn = floorIn(given, spec, inner, job.joint);
-  const own = fieldOf(given, spec, drawnIn, letter);
-  return own && together(borderPieces(strips, job.joint), own);
+  const own = fieldOf(given, spec, drawnIn, { letter, place });
+  return own && { ...own, ...together(borderPieces(strips, job.joint), own) };
 }
 
 function together(one: BorderLaid, other: BorderLaid): BorderLaid {
@@ -60,6 +68,8 @@ function sidesOf({ name, ring }: Obstacle): BorderSide[] {
 interface OwnFloor {
   readonly room: RoomInFrame;
   readonly turn: number;
+  /** Where its zero lies in the floor's frame. */
+  readonly at: Point;
   readonly back: (point: Point) => Point;
 }
 
@@ -84,16 +94,22 @@ function floorIn(
   });
   const exact = (turn / (Math.PI / 2)) % 1 === 0;
   const obstacles = frame.obstacles.map((one) => moveObstacle(one, into, exact));
-  return { room: { outline, edges, obstacles, field: makeField(outline, edges, obstacles) }, turn, back };
+  return {
+    room: { outline, edges, obstacles, field: makeField(outline, edges, obstacles) },
+    turn,
+    at: [x, y],
+    back,
+  };
 }
 
 /** The pieces of an inlay's own pattern, started where they come out best, named one after another from below. */
 function fieldOf(
-  { job, surface }: BorderGround,
-  { name, pattern: spec }: InlaySpec,
+  given: BorderGround,
+  { name, pattern: spec, from }: InlaySpec,
   floor: OwnFloor,
-  letter: string,
-): BorderLaid | null {
+  { letter, place }: { readonly letter: string; readonly place: Obstacle },
+): LaidInlay | null {
+  const { job, surface } = given;
   const pattern = makePattern(spec, job.tiles, job.joint);
   const withJoint = (joint: number) => makePlain(spec, job.tiles, joint);
   const best = { ...surface.start, along: { kind: 'best' }, across: { kind: 'best' } } as const;
@@ -105,11 +121,16 @@ function fieldOf(
   const laid = layTiles(ground, pattern, origin);
   const all = laidPieces(laid);
   const named = namePieces(all, laid.lattice, origin).map((one, i) => ({ ...one, id: `${letter}-${i + 1}` }));
+  const pieces = named.map((one) => pieceOf(one, laid.lattice, ground.faces));
+  const { turn, at, room } = floor;
+  const chalk = inlayChalk({
+    ...{ pattern: withJoint(job.joint), origin, outline: room.outline, pieces, turn, at },
+    ...{ ring: place.ring, sides: inlaySides(place.ring, from, wallsOf(given)) },
+  });
   const of = { wall: name, course: 0, inlay: name };
   return {
-    pieces: named.map((one) =>
-      broughtBack({ ...pieceOf(one, laid.lattice, ground.faces), border: of }, floor),
-    ),
+    ...(chalk && { chalk }),
+    pieces: pieces.map((one) => broughtBack({ ...one, border: of }, floor)),
     left: laid.left.map(({ shape, face, gap }) => ({
       shape: transformShape(shape, floor.back),
       why: 'gapOnly',

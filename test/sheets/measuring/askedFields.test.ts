@@ -26,7 +26,10 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
   [/^floor\/doorways\/<name>\/(touch|seen)$/, 'a door line is out of reach and plain'],
   [/^base\/new\//, 'what will come on: chosen, not found'],
   [/^base\/heights\/<name>\/wanted$/, 'wished for, not found'],
-  [/^tile\/<name>\/(hexagon|octagon|rhombus|chevron|round)/, 'written by hand in place of length and width'],
+  [
+    /^tile\/<name>\/(hexagon|octagon|rhombus|chevron|round|mosaic)/,
+    'written by hand in place of length and width',
+  ],
   [/^tile\/<name>\/(turns|mock-up\/.+|box\/price)$/, 'told by the owner or the shop'],
 ];
 
