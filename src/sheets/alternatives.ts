@@ -106,7 +106,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
   const [near, far] = one.ends.across;
   const [otherLeft, otherRight] = otherCourses(surface.pattern, surface.joint, one.ends.along);
   const courses = (size: Ticks, other: Ticks | undefined) =>
-    other === undefined ? sawn(size) : `${sawn(size)} / ${sawn(other)}`;
+    other === undefined ? sawn(size) : pair(sawn(size), sawn(other), '/');
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
@@ -134,7 +134,7 @@ function saidOnce(reasons: Candidate['reason']): Candidate['reason'] {
 }
 
 /** Two lengths with their unit said once. */
-function pair(one: string, other: string): string {
+function pair(one: string, other: string, between = '·'): string {
   const unit = other.slice(other.lastIndexOf(' '));
-  return `${one.endsWith(unit) ? one.slice(0, -unit.length) : one} · ${other}`;
+  return `${one.endsWith(unit) ? one.slice(0, -unit.length) : one} ${between} ${other}`;
 }
