@@ -113,7 +113,7 @@ const rooms: readonly (readonly [string, SurfaceSpec])[] = [
       doorways: [{ ...doorway, from: 70104, clear: 273812 }],
       obstacles: [hearth],
       pattern: { name: 'running', offset: { numerator: 1, denominator: 3 }, turnedDeg: -22.5 },
-      start: { along: { kind: 'cut', size: ticks('5 in'), at: 'A-B' }, across: best },
+      start: { along: { kind: 'tile', on: 'A-B' }, across: best },
     }),
   ],
   [
