@@ -40,7 +40,20 @@ function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
   });
 }
 
-/** A small tile for a line of the saw list: the piece that is kept, the waste crossed out, the edge on the fence heavy. */
+/** Where no fence is set, the factory edges that a cut is measured from; those of a tile that is no rectangle are on its card. */
+function measuredFrom({ fences, sizes }: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
+  if (fences.length > 0 || tileRing(tile).length !== 4) return [];
+  const sides = new Set(sizes.map(({ from }) => from));
+  return [...sides].flatMap((from) => {
+    if (from === 'none') return [];
+    return path(
+      sideOf(from, tile).map((point) => toPaper(scale, point)),
+      'factory',
+    );
+  });
+}
+
+/** A small tile for a line of the saw list: the piece that is kept, the waste crossed out, the edge on the fence heavy, or that which is measured from. */
 export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Drawing {
   const perTick = longest / Math.max(tile.length, tile.width);
   const spot: Spot = [(side - tile.length * perTick) / 2, (side - tile.width * perTick) / 2];
@@ -54,6 +67,7 @@ export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Dr
     { mark: 'area', rings: shapeOn(scale, cut.shape, cut.circles), line: 'thin', fill: 'paper' },
     ...crosses,
     ...fenceMarks(cut, tile, scale),
+    ...measuredFrom(cut, tile, scale),
   ];
   return penSvg(marks, { id: options.id, label: options.label, widthMm: side, heightMm: side, ratio: null });
 }

@@ -1,4 +1,4 @@
-import { bounds, type Point } from '../geometry/index.ts';
+import { bounds, distancePointSegment, type Point } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { firstOfWork } from './firstOfWork.ts';
 import type { WayOut } from './wayOutOf.ts';
@@ -20,9 +20,18 @@ export function endPieces(
     pieces.find(({ id }) => id === wanted) ??
     nearest(whole.length > 0 ? whole : pieces, (piece) => distance(middleOf(piece), crossing));
   const last = wayOut
-    ? nearest(pieces, (piece) => distance(middleOf(piece), wayOut.at))
+    ? nearest(pieces, (piece) => reachOf(piece, wayOut.at) + SLIGHT * distance(middleOf(piece), wayOut.at))
     : nearest(pieces, (piece) => -distance(middleOf(piece), middleOf(first)));
   return { first: first.id, last: last.id };
+}
+
+/** Of pieces that reach as near to the way out the one that lies nearest with its middle. */
+const SLIGHT = 1e-3;
+
+/** How near a piece comes to a spot: what lies in a doorway is nearer to it than what lies before it. */
+function reachOf({ shape }: Piece, at: Point): number {
+  const { outer } = shape;
+  return Math.min(...outer.map((from, i) => distancePointSegment(at, from, outer[(i + 1) % outer.length]!)));
 }
 
 function nearest(pieces: readonly Piece[], away: (piece: Piece) => number): Piece {

@@ -50,4 +50,20 @@ describe('an icon of the saw list', () => {
     expect(words(drawCutIcon(cuts.rip, tile, options).svg)).toEqual([]);
     expect(words(drawCutIcon(cuts.corner, tile, options).svg)).toEqual(['1', '2']);
   });
+
+  test('has the edges heavy that a cut is measured from where no fence is set', () => {
+    // A taper, 7 in at one end and 6 at the other, both from the left.
+    const taper = {
+      ...cuts.rip,
+      fences: [],
+      sizes: cuts.rip.sizes.map((size) => ({ ...size, from: 'left' as const })),
+    };
+    const heavy = (svg: string) =>
+      [...svg.matchAll(/<path d="([^"]*)"[^>]*stroke-width="([\d.]+)"/g)]
+        .filter(([, , width]) => Number(width) > 0.5)
+        .map(([, d]) => d);
+    const [edge, ...more] = heavy(drawCutIcon(taper, tile, options).svg);
+    expect(more).toEqual([]);
+    expect(edge).toMatch(/^M1,1(\.\d+)?L1,10(\.\d+)?$/);
+  });
 });
