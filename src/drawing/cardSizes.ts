@@ -17,13 +17,19 @@ const next = { few: 11, many: 8 } as const;
 /** Its figures stand this far beyond the line, and lines break off as far from figures of others, in mm. */
 const beyond = 1;
 const clear = 0.6;
-/** Figures stand so far apart at least that nobody reads two as one, in mm. */
-const apart = 2;
+/** Figures keep apart so that nobody reads two as one, more where one stands and the other lies, whose lines cross, in mm. */
+const apart = { alike: 1, crosswise: 2 } as const;
 /** A figure moved past the extension lines of others stays as near to its line, in mm. */
 const farthest = 16;
 type Segment = readonly [Spot, Spot];
 
 type Side = 'left' | 'right' | 'top' | 'bottom';
+
+/** A figure that stands already, and how it is turned. */
+interface Taken {
+  readonly box: Box;
+  readonly turn: number;
+}
 
 interface Placed {
   readonly a: Spot;
@@ -106,7 +112,7 @@ function figureMark(
   placed: Placed,
   tile: Box,
   units: Notation,
-  taken: readonly Box[],
+  taken: readonly Taken[],
   lines: readonly Segment[],
 ): FigureMark {
   const { a, b, side, away, size, type } = placed;
@@ -124,7 +130,12 @@ function figureMark(
       return { ...mark, at: move(move(middle, out, off), out + Math.PI / 2, shift) };
     }),
   );
-  const free = tries.filter((one) => !taken.some((box) => overlap(textBox(one), box, apart)));
+  const gapTo = (other: Taken) => (other.turn === turn ? apart.alike : apart.crosswise);
+  const free = tries.filter(
+    (one) =>
+      !overlap(textBox(one), tile, apart.alike) &&
+      !taken.some((other) => overlap(textBox(one), other.box, gapTo(other))),
+  );
   const isCrossed = (one: FigureMark) =>
     lines.some(([from, to]) => segmentMeets(from, to, textBox(one), clear));
   const offOf = (one: FigureMark) =>
@@ -165,7 +176,7 @@ const oddFigure = [18, 15] as const;
 /** Up to eight sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
 export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): readonly Mark[] {
   const marks: Mark[] = [];
-  const taken: Box[] = [tile];
+  const taken: Taken[] = [];
   const printed = printedSizes(cut);
   const inPlace = new Map(printed.map((size) => [size, sizeInPlace(size, scale, tile, units)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
@@ -175,10 +186,11 @@ export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): r
   for (const placed of sizes) {
     const lines = sizes.filter((other) => other !== placed).flatMap((other) => extensionsOf(other, tile));
     const mark = figureMark(placed, tile, units, taken, lines);
-    taken.push(textBox(mark));
+    taken.push({ box: textBox(mark), turn: mark.turn });
     words.set(placed.size, mark);
   }
+  const figures = taken.map(({ box }) => box);
   // Read aloud, a card gives its sizes in the order of the cut.
   const inOrder = printed.flatMap((size) => words.get(size) ?? []);
-  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, tile, taken.slice(1)))];
+  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, tile, figures))];
 }

@@ -113,10 +113,14 @@ function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other
   return [
     both('narrowest', ({ candidate }) => say('sheet.choice-sheet.narrow', smallestShare(context, candidate))),
     both('small', ({ candidate }) => String(candidate.underHalf)),
-    both('cut', ({ pieces }) => {
-      const cut = pieces.filter(({ whole }) => !whole).length;
-      return say('sheet.choice-sheet.ofAll', { cut, pieces: pieces.length });
-    }),
+    both(
+      'cut',
+      ({ pieces }) => {
+        const cut = pieces.filter(({ whole }) => !whole).length;
+        return say('sheet.choice-sheet.ofAll', { cut, pieces: pieces.length });
+      },
+      { shared: isShared(context) ? 'yes' : 'no' },
+    ),
     ...views,
     ...Object.keys(own.buy).map((key) =>
       both('buy', ({ buy }) => say('sheet.choice-sheet.bought', { ...buy[key] }), {
@@ -124,6 +128,11 @@ function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other
       }),
     ),
   ];
+}
+
+/** Whether tiles are sawn that give more than one piece. */
+function isShared({ packet }: SheetContext): boolean {
+  return Object.values(packet.tiles).some(({ from }) => from.some(({ pieces }) => pieces.length > 1));
 }
 
 function nameOf({ packet }: SheetContext, key: string): string {

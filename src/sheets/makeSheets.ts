@@ -38,13 +38,13 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
       lang,
       ...(second ? { second } : {}),
       ...(unread ? { unread } : {}),
-      ...(isHeld && own.bundles.includes('crew') ? { hold: context.say('gate.hold') } : {}),
+      ...(isHeld && own.for !== 'owner' && !page.blank ? { hold: context.say('gate.hold') } : {}),
       ...(page.blank ? {} : { head: headOf(packet, context) }),
     };
   });
 }
 
-/** Whether readings speak against each other: until they are read again nothing is snapped or sawn by any sheet of the crew. */
+/** Whether readings speak against each other: until they are read again nothing is snapped, sawn or bought by any sheet, and only the owner's say nothing of it. */
 function readingsSpeakAgainst(context: SheetContext): boolean {
   const { job, surfaces } = context.packet;
   return job.status !== 'finished' && surfaces.some((one) => readAgain(context, one).length > 0);
