@@ -3,7 +3,7 @@ import type { Layout } from '../layout/Layout.ts';
 import type { Zone } from './Zone.ts';
 
 /**
- * For each end of a row at which a piece of the zone is sawn: the space that should be left between the last whole edge and the
+ * For each end of a row at which a piece of the zone is sawn: the space that should be left between the last whole tile and the
  * wall, joint, piece and gap, and the number of the cut to which a difference is added.
  */
 export function foundSpaces(
@@ -23,7 +23,7 @@ export function foundSpaces(
   });
 }
 
-/** The first three terms from an end; where a border lies there, those from its inner edge on. */
+/** The first four terms from an end: gap, piece, joint and the piece that is measured from; where a border lies there, those from its inner edge on. */
 function endTerms(layout: Layout) {
   const walls = new Map(
     layout.pieces.flatMap(({ id, border }) => (border ? [[id, border.wall] as const] : [])),
@@ -32,28 +32,32 @@ function endTerms(layout: Layout) {
     const first = terms.findIndex(({ what, id }) => what === 'piece' && !walls.has(id));
     const wall = walls.get(terms[first - 2]?.id ?? '');
     return wall === undefined
-      ? [terms.slice(0, 3), edge]
-      : [terms.slice(first - 1, first + 2), `border:${wall}`];
+      ? [terms.slice(0, 4), edge]
+      : [terms.slice(first - 1, first + 3), `border:${wall}`];
   };
 }
 
+/** Two ticks of rounding do not make a tile a sawn one. */
+const isWhole = ({ exact }: RowTerm, full: number): boolean => exact > full - 2;
+
 function spaceAt(
   row: Row,
-  [gap, piece, joint]: readonly RowTerm[],
+  [gap, piece, joint, last]: readonly RowTerm[],
   edge: string,
   full: number,
   inZone: ReadonlySet<string>,
   numberOf: ReadonlyMap<string, number>,
 ): Zone['found'] {
   const number = numberOf.get(piece?.id ?? '');
-  // Two ticks of rounding do not make a tile a sawn one.
   if (
     !piece ||
     joint?.what !== 'joint' ||
     number === undefined ||
     !inZone.has(piece.id) ||
-    piece.exact > full - 2
+    isWhole(piece, full)
   )
     return [];
+  // A row that has no whole tile there has nothing that its space could be measured from.
+  if (!last || !isWhole(last, full)) return [];
   return [{ edge, row: row.id, expected: gap!.exact + piece.exact + joint.exact, cuts: [number] }];
 }
