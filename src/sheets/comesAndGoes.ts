@@ -20,6 +20,12 @@ function backAfter(what: string): 'heavy' | 'softJoints' | 'walk' {
   return PLUMBED.test(what) || heightKind(what) === 'appliance' ? 'heavy' : 'walk';
 }
 
+/** Grout is sealed round what is joined to water; an appliance is pulled out once more; the rest stands off the floor. */
+function sealedHow(what: string): 'round' | 'out' | 'none' {
+  if (heightKind(what) === 'appliance') return 'out';
+  return PLUMBED.test(what) ? 'round' : 'none';
+}
+
 /**
  * What comes up and what comes out and goes back: who does it, before which hour it is out and after which it may come back.
  * A toilet on a flange of the job is there even where the job forgot it.
@@ -28,10 +34,12 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const { packet, say, time } = context;
   const { base, calendar } = packet;
   const set = calendar.find(({ code }) => code === 'set');
+  const sealing = calendar.find(({ code }) => code === 'seal');
   const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
   const backAt = (what: string) => {
     const entry = calendar.find(({ code }) => code === backAfter(what));
-    return entry ? say('sheet.base-sheet.after', { time: time(entry.from) }) : '';
+    const seal = entry && sealing && entry.from < sealing.from ? sealedHow(what) : 'none';
+    return entry ? say('sheet.base-sheet.after', { time: time(entry.from), seal }) : '';
   };
   const flange = packet.spec.surfaces.some(({ obstacles }) =>
     obstacles.some(({ meets }) => meets === 'flange'),
