@@ -1,11 +1,13 @@
 import { printTemperature } from '../measure/index.ts';
 import type { Limit } from '../trade/index.ts';
 import type { Gate } from './Gate.ts';
+import { heldAgainst } from './heldAgainst.ts';
 import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { lengthsApart, sayApart } from './sayApart.ts';
+import { sayApart } from './sayApart.ts';
 import { sayFigure } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { straightedgeSaid } from './straightedgeSaid.ts';
 
 /** A rule of the trade as a gate: what passes, what was found, and what to do where it does not pass. */
 export function limitGate(context: SheetContext, limit: Limit): Gate {
@@ -28,8 +30,10 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
 }
 
 /** A limit, with the straightedge that it is for where it is one of flatness. */
-function underEdge({ say, longLength }: SheetContext, { over }: Limit, gap: string): string {
-  return over === undefined ? gap : say('limit.under', { gap, over: longLength(over) });
+function underEdge(context: SheetContext, { over }: Limit, gap: string): string {
+  return over === undefined
+    ? gap
+    : context.say('limit.under', { gap, over: straightedgeSaid(context, over) });
 }
 
 /** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
@@ -50,15 +54,13 @@ function readOnce({ packet }: SheetContext, { tile }: Limit): boolean {
   return own.every(({ readings }) => readings.length === 1);
 }
 
-/** Both figures in print; where they differ by less than is printed, with more decimals, so that the reader sees which is larger. */
-function foundAndLimit(context: SheetContext, { found, limit, unit }: Limit) {
+/** Both figures in print, so that the reader sees the result that is told; with more decimals where it takes them. */
+function foundAndLimit(context: SheetContext, { found, limit, unit, bound, pass }: Limit) {
+  if (unit === 'ticks' && bound && typeof found === 'number' && typeof limit === 'number')
+    return heldAgainst(context, { found, limit, bound, pass });
   const said = { found: limitText(context, found, unit), limit: limitText(context, limit, unit) };
   if (typeof found === 'string' || typeof limit === 'string' || found === limit || said.found !== said.limit)
     return said;
-  if (unit === 'ticks') {
-    const [one, other] = lengthsApart(context, [found, limit]);
-    return { found: one!, limit: other! };
-  }
   if (unit !== 'share' && unit !== 'tempC') return said;
   const finer = (value: number) =>
     unit === 'share'

@@ -14,10 +14,14 @@ import {
 import { figureKind, soldIn } from '../trade/index.ts';
 import { asMarked } from './asMarked.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { straightedgeSaid } from './straightedgeSaid.ts';
 
 type Printing = Pick<SheetContext, 'length' | 'longLength' | 'number' | 'units' | 'date' | 'time'>;
 
-/** Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. */
+/**
+ * Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. What may be at
+ * most is rounded down, so that whoever keeps it as printed keeps it.
+ */
 export function sayFigures(
   context: Printing,
   figures: Readonly<Record<string, number | string>>,
@@ -33,6 +37,9 @@ const NOTCH = /^(?:ownN|n)otch(?:Width|Depth|Space)$/;
 /** From here on, in ticks, a tape is read in feet: no tile is as long. */
 const LONG = 72 * TICKS_PER_INCH;
 
+/** No straightedge is shorter, in ticks. */
+const EDGE = 12 * TICKS_PER_INCH;
+
 /** One figure as printed; dates and names are text already. */
 export function sayFigure(
   { length, longLength, number, units, date, time }: Printing,
@@ -44,6 +51,8 @@ export function sayFigure(
   const { system } = units;
   switch (figureKind(key, value)) {
     case 'length':
+      if (/Most$/.test(key)) return printLength(value, units, { round: 'down' });
+      if (key === 'over' && value >= EDGE) return straightedgeSaid({ longLength, units }, value);
       return Math.abs(value) >= LONG ? longLength(value) : length(value);
     case 'area':
       return printArea(value, units);
