@@ -1,6 +1,7 @@
-import { onGrid, printLength, type Ticks } from '../measure/index.ts';
+import { onGrid, printLength, TICKS_PER_64TH, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { lengthsApart } from './sayApart.ts';
+import { LONG } from './sayFigures.ts';
 
 /** A length that was found and the one it is held against, which is a most or a least, and the result. */
 export interface Held {
@@ -11,7 +12,7 @@ export interface Held {
 }
 
 /** What a length is printed on where the limit is told the stricter way. */
-const FINEST = { inches: 127, mm: 32 } as const;
+const FINEST = { inches: TICKS_PER_64TH, mm: TICKS_PER_MM / 10 } as const;
 
 /**
  * A found length and its limit in print, in the fractions that a tape has wherever the reader then sees the result that is told:
@@ -24,11 +25,12 @@ export function heldAgainst(
 ): { readonly found: string; readonly limit: string } {
   const { units } = context;
   const shown = (ticks: Ticks) => onGrid(ticks, units.system, {});
+  const print = (ticks: Ticks) => printLength(ticks, units, { feet: Math.abs(ticks) >= LONG });
   const step = FINEST[units.system];
   const strict = (bound === 'most' ? Math.floor(limit / step) : Math.ceil(limit / step)) * step;
   for (const told of [shown(limit), strict]) {
     const passes = bound === 'most' ? shown(found) <= told : shown(found) >= told;
-    if (passes === pass) return { found: printLength(shown(found), units), limit: printLength(told, units) };
+    if (passes === pass) return { found: print(found), limit: print(told) };
   }
   const [one, other] = lengthsApart(context, [found, limit]);
   return { found: one!, limit: other! };

@@ -4,10 +4,10 @@ import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayApart } from './sayApart.ts';
 import { sayFigure } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 import { straightedgeSaid } from './straightedgeSaid.ts';
+import { wouldPassText } from './wouldPassText.ts';
 
 /** A rule of the trade as a gate: what passes, what was found, and what to do where it does not pass. */
 export function limitGate(context: SheetContext, limit: Limit): Gate {
@@ -22,7 +22,7 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
     limit: unread ? '________' : limit.limit === 'onSite' ? '' : underEdge(context, limit, said.limit),
     found: onSite ? '' : said.found,
     state,
-    note: limit.wouldPass ? say(limit.wouldPass.code, sayApart(context, limit.wouldPass.figures)) : '',
+    note: limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
     // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
     source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true, held: say(`limit.${limit.rule}.held`, said) } : {}),

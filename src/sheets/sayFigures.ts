@@ -35,7 +35,7 @@ export function sayFigures(
 const NOTCH = /^(?:ownN|n)otch(?:Width|Depth|Space)$/;
 
 /** From here on, in ticks, a tape is read in feet: no tile is as long. */
-const LONG = 72 * TICKS_PER_INCH;
+export const LONG = 72 * TICKS_PER_INCH;
 
 /** No straightedge is shorter, in ticks. */
 const EDGE = 12 * TICKS_PER_INCH;
