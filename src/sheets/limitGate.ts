@@ -81,10 +81,13 @@ const KINDS: Readonly<Record<string, string>> = {
   tempC: 'valueTempC',
 };
 
+/** Units that are counted and have a word. */
+const COUNTED: ReadonlySet<string> = new Set(['hours', 'days', 'count']);
+
 /** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
 function limitText(context: SheetContext, value: number | string, unit: string): string {
   if (typeof value === 'string')
     return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
   const text = sayFigure(context, KINDS[unit] ?? 'valueCount', value);
-  return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+  return COUNTED.has(unit) ? context.say(`unit.${unit}`, { count: value }) : String(text);
 }

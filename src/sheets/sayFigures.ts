@@ -90,11 +90,15 @@ const RATES: readonly (readonly [ending: RegExp, metric: string, inches: string,
   [/M2PerLitre$/, 'm²/L', 'sq ft/qt', LITRES_PER_GALLON / QUARTS_PER_GALLON / M2_PER_SQ_FT],
 ];
 
+/** From here on a rate is told to a tenth: nobody pours to a thousandth of it. */
+const TWO_DIGITS = 10;
+
 /** A rate with its unit, by the ending of its name; nothing where the figure is none. */
 function sayRate(key: string, value: number, system: System, number: Printing['number']): string | undefined {
   const [, metric, inches, factor = 1] = RATES.find(([ending]) => ending.test(key)) ?? [];
   if (!metric) return undefined;
-  return system === 'mm' ? `${number(value, 3)} ${metric}` : `${number(value * factor, 3)} ${inches}`;
+  const rate = system === 'mm' ? value : value * factor;
+  return `${number(rate, rate < TWO_DIGITS ? 3 : 1)} ${system === 'mm' ? metric : inches}`;
 }
 
 /** Texts that are figures, as the job file has them. */
