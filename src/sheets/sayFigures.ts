@@ -90,15 +90,21 @@ const RATES: readonly (readonly [ending: RegExp, metric: string, inches: string,
   [/M2PerLitre$/, 'm²/L', 'sq ft/qt', LITRES_PER_GALLON / QUARTS_PER_GALLON / M2_PER_SQ_FT],
 ];
 
-/** From here on a rate is told to a tenth: nobody pours to a thousandth of it. */
-const TWO_DIGITS = 10;
+/**
+ * Decimals of a rate: what is multiplied with it must come out as printed; what a label says a bottle covers is no truer than a
+ * tenth.
+ */
+function digitsOf(key: string, rate: number): number {
+  if (rate < 10) return 3;
+  return /M2PerLitre$/.test(key) ? 1 : 2;
+}
 
 /** A rate with its unit, by the ending of its name; nothing where the figure is none. */
 function sayRate(key: string, value: number, system: System, number: Printing['number']): string | undefined {
   const [, metric, inches, factor = 1] = RATES.find(([ending]) => ending.test(key)) ?? [];
   if (!metric) return undefined;
   const rate = system === 'mm' ? value : value * factor;
-  return `${number(rate, rate < TWO_DIGITS ? 3 : 1)} ${system === 'mm' ? metric : inches}`;
+  return `${number(rate, digitsOf(key, rate))} ${system === 'mm' ? metric : inches}`;
 }
 
 /** Texts that are figures, as the job file has them. */

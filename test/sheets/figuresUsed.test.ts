@@ -26,10 +26,17 @@ const textOf = ({ sheets }: Made, template: string) =>
   JSON.stringify(sheets.filter((sheet) => sheet.template === template).map(({ data }) => data));
 
 describe('figures that somebody uses', () => {
-  test('a rate is told to a tenth from ten on', () => {
+  test('what a bottle covers is told to a tenth from ten on', () => {
     const rate = / ([\d.]+) m²\/L/.exec(textOf(inMm('fernlea-boot-room'), 'material-tally'))![1]!;
     // A bottle, of a litre where nobody says, covers 400 sq ft: 37.161 m².
     expect(rate).toBe('37.2');
+  });
+
+  // By hand: 3.19 gal × 13.35 lb/gal + 10 % are 46.8 lb; with 13.4 they would be 47.0 lb.
+  test('a rate that is multiplied has the decimals that the product wants', () => {
+    const lines = textOf(demos.find(({ slug }) => slug === 'fernlea-boot-room')!, 'material-tally');
+    const [, gallons, pounds, sum] = /([\d.]+) gal × ([\d.]+) lb\/gal \+ 10 % = ([\d.]+) lb/.exec(lines)!;
+    expect(Math.abs(Number(gallons) * Number(pounds) * 1.1 - Number(sum))).toBeLessThan(0.1);
   });
 
   test('what is sawn in all is told in metres', () => {
