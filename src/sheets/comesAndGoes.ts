@@ -12,6 +12,8 @@ export interface ComesAndGoes {
   readonly out: string;
   /** Empty for a layer of the old floor, which does not come back. */
   readonly back: string;
+  /** How grout is sealed where it stands by then; empty where it is not back yet. */
+  readonly sealed: string;
 }
 
 /** What weighs on the tile waits for heavy use; base for the soft joint that it covers; doors and carpet for a light foot. */
@@ -21,9 +23,9 @@ function backAfter(what: string): 'heavy' | 'softJoints' | 'walk' {
 }
 
 /** Grout is sealed round what is joined to water; an appliance is pulled out once more; the rest stands off the floor. */
-function sealedHow(what: string): 'round' | 'out' | 'none' {
+function sealedHow(what: string): 'round' | 'out' | undefined {
   if (heightKind(what) === 'appliance') return 'out';
-  return PLUMBED.test(what) ? 'round' : 'none';
+  return PLUMBED.test(what) ? 'round' : undefined;
 }
 
 /**
@@ -38,8 +40,12 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
   const backAt = (what: string) => {
     const entry = calendar.find(({ code }) => code === backAfter(what));
-    const seal = entry && sealing && entry.from < sealing.from ? sealedHow(what) : 'none';
-    return entry ? say('sheet.base-sheet.after', { time: time(entry.from), seal }) : '';
+    if (!entry) return { back: '', sealed: '' };
+    const how = sealing && entry.from < sealing.from ? sealedHow(what) : undefined;
+    return {
+      back: say('sheet.base-sheet.after', { time: time(entry.from) }),
+      sealed: how ? say('sheet.base-sheet.sealed', { how }) : '',
+    };
   };
   const flange = packet.spec.surfaces.some(({ obstacles }) =>
     obstacles.some(({ meets }) => meets === 'flange'),
@@ -53,13 +59,14 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
         who: say(stopped ? 'height.who.laboratory' : 'height.who.setter'),
         out: stopped ? '' : out,
         back: '',
+        sealed: '',
       };
     }),
     ...base.comesOut.map(({ what }) => ({
       what: sayThing(say, what),
       who: whoDoes(context, what, 'other'),
       out,
-      back: backAt(what),
+      ...backAt(what),
     })),
     ...(flange && !toilet
       ? [
@@ -67,7 +74,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
             what: say('sheet.base-sheet.toilet'),
             who: say('height.who.plumber'),
             out,
-            back: backAt('toilet'),
+            ...backAt('toilet'),
           },
         ]
       : []),
