@@ -1,6 +1,6 @@
 /** One time on the job's clock. Local time without a zone, ISO `YYYY-MM-DDTHH:MM`. */
 export interface CalendarEntry {
-  /** `set`, `grout`, `walk`, `heavy`, `sealFrom`, `sealTo`, `seal`, `water`, `heat`. */
+  /** `doNotSet`, `set`, `sealTile`, `grout`, `walk`, `softJoints`, `heavy`, `sealFrom`, `sealTo`, `seal`, `sealerCures`, `water`, `heat`. */
   readonly code: string;
   readonly from: string;
   readonly to?: string;
@@ -8,4 +8,13 @@ export interface CalendarEntry {
   /** The wait it rests on and where that comes from. */
   readonly hours?: number;
   readonly source: string;
+  /** The wait as it is in a warm room, where the cold of this one makes it longer; and the room's temperature in °C. */
+  readonly warmHours?: number;
+  readonly tempC?: number;
+  /** The moment that the wait comes to, where the time told is another one, and why it is another one. */
+  readonly due?: string;
+  readonly moved?: 'night' | 'evening' | 'work' | 'oneGo' | 'sealer';
+  /** What is set, by the tally's measure of the field, and how much of it in an hour. */
+  readonly areaM2?: number;
+  readonly paceM2PerHour?: number;
 }

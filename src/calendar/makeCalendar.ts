@@ -5,32 +5,55 @@ import { eveningBefore, morningAfter } from './daytime.ts';
 import { type Minutes, toIso, toMinutes } from './localTime.ts';
 import { setZones, type ZoneTime } from './setZones.ts';
 import { type Wait, type Waits, waitsOf } from './waits.ts';
-import { endOfWork, nextDayStart, nextWorking } from './workingTime.ts';
+import { endOfWork, nextDayStart, nextWorking, startInOneGo } from './workingTime.ts';
 
 /**
  * The job on the clock: set, grout, walk, soft joints, heavy use, seal, water and heat, as local times in working hours.
- * Grouting starts with a working morning; zones are set in order, and where the only way out leads over them each waits
- * for the one before. Below 50 °F the first entry is `doNotSet`.
+ * Grouting starts as soon as what is left of a working day is long enough for it; zones are set in order, and where the only
+ * way out leads over them each waits for the one before. The room is closed again while the sealer dries. Below 50 °F the first
+ * entry is `doNotSet`.
  */
 export function makeCalendar(job: Job, zones: readonly ZoneTime[]): readonly CalendarEntry[] {
   const { work, access } = job;
   const waits = waitsOf(job);
   const over = zones.map((zone) => ({ ...zone, standsOnEarlier: zone.standsOnEarlier ?? access.onlyExit }));
   const set = setZones(over, toMinutes(work.from.slice(0, 10)), waits.grout.hours, work);
-  const tileSealed = sealTile(job, set.end + waits.grout.hours * 60);
-  const start = nextDayStart(tileSealed?.dry ?? set.end + waits.grout.hours * 60, work);
-  const end = endOfWork(start, Math.round(job.products.grout.groutingHours * 60), work);
+  const ready = set.end + waits.grout.hours * 60;
+  const tileSealed = sealTile(job, ready);
+  const minutes = Math.round(job.products.grout.groutingHours * 60);
+  const due = tileSealed?.dry ?? ready;
+  const start = startInOneGo(due, minutes, work);
+  const end = endOfWork(start, minutes, work);
   return [
     ...(warmEnough(work.tempC) ? [] : [doNotSet(set.entries[0]?.from ?? toIso(start))]),
     ...set.entries,
     ...(tileSealed ? [tileSealed.entry] : []),
-    { code: 'grout', from: toIso(start), to: toIso(end), ...waits.grout },
+    {
+      code: 'grout',
+      ...told(start, due, nextWorking(due, work) === due ? 'oneGo' : 'work'),
+      to: toIso(end),
+      ...(tileSealed ? cureOf(job) : waits.grout),
+    },
     ...afterGrout(job, end, waits),
   ];
 }
 
 function doNotSet(from: string): CalendarEntry {
   return { code: 'doNotSet', from, source: COLD.source };
+}
+
+/** A time that is told, and the moment that it rests on where that is another one. */
+function told(
+  moment: Minutes,
+  due: Minutes,
+  moved: NonNullable<CalendarEntry['moved']>,
+): Pick<CalendarEntry, 'from' | 'due' | 'moved'> {
+  return { from: toIso(moment), ...(moment === due ? {} : { due: toIso(due), moved }) };
+}
+
+/** How long the sealer dries, by its own sheet or from memory. */
+function cureOf({ products: { sealer } }: Job): Wait {
+  return { hours: sealer.cureHours, source: sealer.stated.includes('cureHours') ? 'job' : 'memory' };
 }
 
 /** Porous tile is sealed in the working hours before grouting, and dries as the sealer's sheet says. */
@@ -42,31 +65,45 @@ function sealTile(
   const porous = job.tiles.some((tile) => sealingNeed(tile.material, tile.glazed, grout.kind).beforeGrouting);
   if (!porous || sealer.kind === 'none') return undefined;
   const start = nextWorking(ready, job.work);
-  const entry = { code: 'sealTile', from: toIso(start), hours: sealer.cureHours, source: 'job' };
+  const entry = { code: 'sealTile', ...told(start, ready, 'work'), ...waitsOf(job).grout };
   return { entry, dry: start + sealer.cureHours * 60 };
 }
 
 /** A time that falls at night, told for when people are up. */
-function after(code: string, moment: Minutes, { hours, source }: Wait): CalendarEntry {
-  return { code, from: toIso(morningAfter(moment)), hours, source };
+function after(code: string, moment: Minutes, wait: Wait): CalendarEntry {
+  return { code, ...told(morningAfter(moment), moment, 'night'), ...wait };
 }
 
 function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly CalendarEntry[] {
-  const may = (code: string, wait: Wait) => after(code, grouted + wait.hours * 60, wait);
+  const sealing = sealEntries(job, grouted, waits);
+  const closed = sealing.find(({ code }) => code === 'sealerCures');
+  const may = (code: string, wait: Wait) =>
+    afterSealer(after(code, grouted + wait.hours * 60, wait), closed, grouted + wait.hours * 60);
   const heat = { hours: HEAT_AFTER.value.days * 24, source: HEAT_AFTER.source };
-  const soft = toIso(nextWorking(grouted + waits.walk.hours * 60, job.work));
+  const walked = grouted + waits.walk.hours * 60;
+  const soft = { ...waits.walk, source: SOFT_JOINT_ORDER.source };
   const entries = [
     may('walk', waits.walk),
-    { code: 'softJoints', from: soft, hours: waits.walk.hours, source: SOFT_JOINT_ORDER.source },
+    { code: 'softJoints', ...told(nextWorking(walked, job.work), walked, 'work'), ...soft },
     may('heavy', waits.heavy),
-    ...sealEntries(job, grouted, waits),
+    ...sealing,
     may('water', waits.water),
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
 }
 
-/** When sealing may start and is to be done, and the working day to book for it. */
+/** What would be allowed while the sealer dries waits until it is dry. */
+function afterSealer(entry: CalendarEntry, closed: CalendarEntry | undefined, due: Minutes): CalendarEntry {
+  const dry = closed?.to;
+  if (dry === undefined || entry.from < closed!.from || entry.from >= dry) return entry;
+  return { ...entry, from: dry, due: toIso(due), moved: 'sealer' };
+}
+
+/**
+ * When sealing may start and is to be done, the hours to book for it, and how long nobody walks there again until it is dry.
+ * Sealing is reckoned to take as long as grouting; common practice, no source.
+ */
 function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): readonly CalendarEntry[] {
   const { sealer, grout } = job.products;
   const needed = job.tiles.some((tile) => sealingNeed(tile.material, tile.glazed, grout.kind).grout);
@@ -74,10 +111,15 @@ function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): r
   const from = grouted + sealFrom.hours * 60;
   const window = sealTo.hours > sealFrom.hours;
   const first = after('sealFrom', from, sealFrom);
-  const last = toIso(eveningBefore(grouted + sealTo.hours * 60));
+  const latest = grouted + sealTo.hours * 60;
+  const last = told(eveningBefore(latest), latest, 'evening');
+  const day = nextDayStart(from, job.work);
+  const end = endOfWork(day, Math.round(grout.groutingHours * 60), job.work);
+  const dry = end + sealer.cureHours * 60;
   return [
     first,
-    ...(window && last > first.from ? [{ code: 'sealTo', from: last, ...sealTo }] : []),
-    { code: 'seal', from: toIso(nextDayStart(from, job.work)), ...sealFrom },
+    ...(window && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
+    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...sealFrom },
+    { code: 'sealerCures', from: toIso(day), to: toIso(morningAfter(dry)), ...cureOf(job) },
   ];
 }

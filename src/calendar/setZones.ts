@@ -6,6 +6,8 @@ import { endOfWork, startInOneGo, type WorkingHours } from './workingTime.ts';
 export interface ZoneTime {
   readonly number: number;
   readonly hours: number;
+  /** Its part of the field, joints and all, in square metres. */
+  readonly areaM2?: number;
   readonly standsOnEarlier?: boolean;
 }
 
@@ -41,8 +43,9 @@ export function setZones(
       from: toIso(start),
       to: toIso(end),
       zone: zone.number,
-      hours: Math.round(zone.hours * 100) / 100,
+      hours: Math.round(zone.hours * 10_000) / 10_000,
       source: 'pace',
+      ...(zone.areaM2 === undefined ? {} : { areaM2: zone.areaM2, paceM2PerHour: zone.areaM2 / zone.hours }),
     });
   }
   return { entries, end };

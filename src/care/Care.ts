@@ -11,6 +11,9 @@ export interface Care {
     readonly wet: string;
     readonly sealFrom?: string;
     readonly sealTo?: string;
+    /** Closed again while the sealer dries. */
+    readonly closedFrom?: string;
+    readonly closedTo?: string;
     readonly checkAgainMonths?: number;
   };
   readonly dos: readonly CareLine[];

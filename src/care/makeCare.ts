@@ -41,12 +41,14 @@ export function makeCare(job: Job, calendar: readonly CalendarEntry[]): Care {
 function datesOf(calendar: readonly CalendarEntry[]) {
   const at = (code: string) => calendar.find((entry) => entry.code === code)?.from;
   const [sealFrom, sealTo, heat] = [at('sealFrom'), at('sealTo'), at('heat')];
+  const cures = calendar.find((entry) => entry.code === 'sealerCures');
   return {
     walk: at('walk') ?? '',
     heavy: at('heavy') ?? '',
     wet: at('water') ?? '',
     ...(sealFrom === undefined ? {} : { sealFrom }),
     ...(sealTo === undefined ? {} : { sealTo }),
+    ...(cures?.to === undefined ? {} : { closedFrom: cures.from, closedTo: cures.to }),
     ...(heat === undefined ? {} : { heat }),
   };
 }

@@ -1,6 +1,7 @@
 import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
+import type { CarriedRun } from './carriedRuns.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import { fillLines } from './fillLines.ts';
 import { groutLine } from './groutLine.ts';
@@ -17,17 +18,22 @@ import { tileLine } from './tileLine.ts';
 
 /**
  * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, backer, sealer and rings, each with its sum step by step, the rate
- * it rests on and where that comes from. Plans are by the tile's key.
+ * it rests on and where that comes from. Plans are by the tile's key; `carried` is what runs over joints of the base.
  */
 export function makeMaterials(
   job: Job,
   layouts: readonly Layout[],
   plans: Readonly<Record<string, TilePlan>>,
+  carried: readonly CarriedRun[] = [],
 ): readonly Material[] {
   const surfaces = laidSurfaces(job, layouts);
   if (surfaces.length === 0) return [];
   const areaM2 = surfaces.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
-  const joints = surfaces.flatMap((laid) => softJoints(laid, job.base.heated, job.print.system));
+  const soft = [
+    ...surfaces.flatMap((laid) => softJoints(laid, job.base.heated, job.print.system)),
+    ...carried.flatMap(({ isOver, ...run }) => (isOver ? [{ kind: 'carried' as const, ...run }] : [])),
+  ];
+  const open = carried.filter(({ isOver }) => !isOver);
   return [
     ...job.tiles.flatMap((tile) => {
       const plan = plans[tile.key];
@@ -37,7 +43,7 @@ export function makeMaterials(
     ...layerLines(job.base.fresh, areaM2),
     mortarLine(job.products.mortar, areaM2),
     groutLine(job.products.grout, surfaces),
-    ...sealantLines(job.products.sealant, joints, job.print.system),
+    ...sealantLines(job.products.sealant, soft, job.print.system, open),
     ...sealerLine(job.products, surfaces),
     ...ringLines(makeHeights(job).results),
   ];

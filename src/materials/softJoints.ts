@@ -7,9 +7,9 @@ import { bayLimit, exteriorJointWidth, movementBays } from '../trade/index.ts';
 import { fieldRuns } from './fieldRuns.ts';
 import type { Laid } from './laidSurfaces.ts';
 
-/** Joints of one width that take sealant: at the field's edges, or across it. Ticks. */
+/** Joints of one width that take sealant: at the field's edges, across it, or over a joint of the base. Ticks. */
 export interface SoftJoint {
-  readonly kind: 'edge' | 'movement';
+  readonly kind: 'edge' | 'movement' | 'carried';
   readonly width: Ticks;
   readonly length: number;
 }

@@ -3,11 +3,13 @@ import { makeCare } from '../care/makeCare.ts';
 import { makeCuts } from '../cuts/makeCuts.ts';
 import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
+import { carriedJoints } from '../layout/carriedJoints.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
 import { layFloor } from '../layout/layFloor.ts';
 import type { WideJoint } from '../layout/movement/WideJoint.ts';
 import { readyFloor } from '../layout/readyFloor.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
+import { carriedRuns } from '../materials/carriedRuns.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
 import { makeLimits } from '../materials/makeLimits.ts';
 import { makeMaterials } from '../materials/makeMaterials.ts';
@@ -24,6 +26,7 @@ import { makeNotes } from './makeNotes.ts';
 import { makeSurface, type Stages } from './makeSurface.ts';
 import type { CurvePoint, Packet } from './Packet.ts';
 import { stampOf } from './stampOf.ts';
+import { turnedBase } from './turnedBase.ts';
 import { withMovement } from './withMovement.ts';
 
 /** What is asked of a packet beside what every packet has: the curve of cuts against tiles takes up to a second. */
@@ -130,12 +133,18 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
     baseChecks: checks,
     heights,
     limits,
-    materials: makeMaterials(job, layouts, tiles),
+    materials: makeMaterials(job, layouts, tiles, stages.flatMap(runsOverBase)),
     calendar,
     care: makeCare(job, calendar),
     notes: makeNotes(stages, limits, heights, checks),
     defaults: job.defaults,
   };
+}
+
+/** What of a floor runs over joints and moving cracks of its base. */
+function runsOverBase({ layout, base }: Stages) {
+  const turned = turnedBase(base, layout.turn);
+  return carriedRuns(layout, turned, carriedJoints(layout, turned));
 }
 
 /** A curve of one start tells nothing. */

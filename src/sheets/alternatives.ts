@@ -7,6 +7,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sawnLength } from './sawnLength.ts';
 import { smallestShare } from './smallestShare.ts';
 import { startLine } from './startLine.ts';
 import { startToKeep } from './startToKeep.ts';
@@ -99,7 +100,7 @@ function isAlike(one: Candidate, other: Candidate): boolean {
 }
 
 function candidateRow(context: SheetContext, surface: PacketSurface, role: string, one: Candidate) {
-  const { say, length, longLength, packet } = context;
+  const { say, length, packet } = context;
   const { size, percent } = smallestShare(context, one);
   const sawn = (size: Ticks) => length(sawDown(size, packet.spec.print.step));
   const [left, right] = one.ends.along;
@@ -119,7 +120,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     nearFull: one.nearFull,
     cutInside: one.hardCuts,
     webFaults: one.webFaults,
-    cutLength: longLength(one.cutLength),
+    cutLength: sawnLength(context, one.cutLength),
     along: pair(courses(left, otherLeft), courses(right, otherRight)),
     across: pair(sawn(near), sawn(far)),
   };

@@ -3,24 +3,26 @@ import type { Flatness } from '../materials/Flatness.ts';
 import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_AREA, type FlatnessClass, flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import { heldAgainst } from './heldAgainst.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayApart } from './sayApart.ts';
+import { straightedgeSaid } from './straightedgeSaid.ts';
 
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
-  const { packet, say, length, longLength } = context;
+  const { packet, say, length } = context;
   const own = packet.spec.tiles.filter(({ key }) => tilesLaid(surface).includes(key));
   const longest = Math.max(...own.flatMap(({ length, width }) => [length, width]));
   const asked = flatnessClass(longest, packet.spec.print.system);
   const { flatness } = surface;
+  const short = shortEdge(asked, flatness);
   return {
     asked: say('sheet.base-sheet.asked', {
       class: asked.name,
       gap: length(asked.gap),
-      over: longLength(asked.over),
-      shortGap: length(asked.shortGap),
-      shortOver: longLength(asked.shortOver),
-      read: readUnder(context, surface, asked),
+      over: straightedgeSaid(context, asked.over),
+      shortGap: length(short.limit),
+      shortOver: straightedgeSaid(context, short.straightedge),
+      read: readUnder(context, surface, [asked.over, short.straightedge]),
     }),
     checkCount: say('sheet.base-sheet.checks', {
       count: straightedgeChecks(surface.areaM2),
@@ -34,18 +36,29 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   };
 }
 
+/**
+ * The short straightedge of the heading and its limit: the one that the floor was read with where keeping its limit keeps that of the
+ * rule's own, so that one limit stands on the sheet.
+ */
+function shortEdge(
+  { shortGap, shortOver }: FlatnessClass,
+  flatness: Flatness | undefined,
+): Pick<Flatness['under'][number], 'straightedge' | 'limit'> {
+  const stands = flatness?.under.find(
+    ({ straightedge, limit }) => straightedge >= shortOver && limit <= shortGap,
+  );
+  return stands ?? { straightedge: shortOver, limit: shortGap };
+}
+
 /** The gap under each other straightedge that the floor was read with, so that it stands here as on the job sheet; else `none`. */
-function readUnder(
-  { packet, say, length, longLength }: SheetContext,
-  surface: PacketSurface,
-  { over, shortOver }: FlatnessClass,
-): string {
+function readUnder(context: SheetContext, surface: PacketSurface, named: readonly number[]): string {
+  const { packet, say, length } = context;
   const others = packet.limits.flatMap((one) =>
     one.rule.startsWith('flatness.') &&
     one.surface === surface.name &&
     one.over !== undefined &&
-    ![over, shortOver].includes(one.over)
-      ? [say('limit.under', { gap: length(Number(one.limit)), over: longLength(one.over) })]
+    !named.includes(one.over)
+      ? [say('limit.under', { gap: length(Number(one.limit)), over: straightedgeSaid(context, one.over) })]
       : [],
   );
   return [...new Set(others)].join(', ') || 'none';
@@ -58,11 +71,13 @@ function checkArea({ units, number }: SheetContext): string {
 }
 
 function spotRow(context: SheetContext, surface: PacketSurface, under: Flatness['under'][number]) {
-  const { say, longLength } = context;
+  const { say, length } = context;
   const { straightedge, limit, pass, worst } = under;
-  const apart = sayApart(context, { limit, ...(worst && { depth: worst.depth }) });
+  const apart = worst
+    ? heldAgainst(context, { found: worst.depth, limit, bound: 'most', pass })
+    : { found: '', limit: length(limit) };
   const edge = say('sheet.base-sheet.straightedge', {
-    length: longLength(straightedge),
+    length: straightedgeSaid(context, straightedge),
     limit: apart.limit,
   });
   if (!worst) return { edge, text: say('sheet.base-sheet.tooFar'), state: '', failed: false };
@@ -71,7 +86,7 @@ function spotRow(context: SheetContext, surface: PacketSurface, under: Flatness[
     edge,
     text: say('sheet.base-sheet.worst', {
       kind: worst.kind,
-      depth: apart.depth,
+      depth: apart.found,
       row,
       number,
       floor: surface.name,

@@ -1,7 +1,7 @@
 import { drawBase, drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
-import { carriedText } from './carriedText.ts';
+import { carriedAnswers, carriedText } from './carriedText.ts';
 import { checkText } from './checkText.ts';
 import { comesAndGoes } from './comesAndGoes.ts';
 import { drawingSpace } from './drawingSpace.ts';
@@ -107,6 +107,9 @@ interface FoundRow {
   readonly number: string;
   readonly where: string;
   readonly text: string;
+  /** What may be decided there, each to be ticked, and who decides; none where nothing is left to decide. */
+  readonly answers?: readonly string[];
+  readonly decides?: string;
 }
 
 /** Cracks, hollow spots and joints in the order of their numbers on the drawing, then what has no place, then nail holes. */
@@ -127,7 +130,7 @@ function foundRows(context: SheetContext, surface: PacketSurface, first: boolean
   ].map((row, i) => ({
     number: `${i + 1}`,
     where: row.where,
-    text: [row.text, carriedText(context, surface, i + 1)].filter(Boolean).join(' '),
+    ...carriedRow(context, surface, i + 1, row.text),
   }));
   const loose = [
     ...base.cracks.filter(({ line }) => !line).map(({ where, moving }) => ({ where, text: crack(moving) })),
@@ -137,4 +140,17 @@ function foundRows(context: SheetContext, surface: PacketSurface, first: boolean
     ...(base.nailHoles === undefined ? [] : [{ where: base.nailHoles, text: say('sheet.base-sheet.nails') }]),
   ].map((row) => ({ number: '', ...row }));
   return first ? [...placed, ...loose] : placed;
+}
+
+/** What is asked of a row of the base: where no tile joint lies over what moves there, the question stands instead of the advice. */
+function carriedRow(
+  context: SheetContext,
+  surface: PacketSurface,
+  number: number,
+  text: string,
+): Pick<FoundRow, 'text' | 'answers' | 'decides'> {
+  const carried = carriedText(context, surface, number);
+  const answers = carriedAnswers(context, surface, number);
+  if (answers.length === 0) return { text: [text, carried].filter(Boolean).join(' ') };
+  return { text: carried, answers, decides: context.say('sheet.base-sheet.carried.decides') };
 }

@@ -1,5 +1,5 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
-import { hoursAndMinutes } from '../measure/index.ts';
+import { calendarWait } from './calendarWait.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -15,7 +15,8 @@ export const calendarSheet: Sheet = {
   ],
 };
 
-function calendarRow({ say, time, units }: SheetContext, entry: CalendarEntry) {
+function calendarRow(context: SheetContext, entry: CalendarEntry) {
+  const { say, time, units } = context;
   return {
     from: time(entry.from),
     to: entry.to ? time(entry.to) : '',
@@ -24,7 +25,7 @@ function calendarRow({ say, time, units }: SheetContext, entry: CalendarEntry) {
       hours: entry.hours ?? 0,
       units: units.system,
     }),
-    wait: entry.hours ? say('calendar.wait', hoursAndMinutes(entry.hours)) : '',
+    wait: calendarWait(context, entry),
     source: saySource(say, entry.source),
   };
 }

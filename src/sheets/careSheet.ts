@@ -1,5 +1,6 @@
 import type { CareLine } from '../care/Care.ts';
 import { drawCarePicture, drawDropTest } from '../drawing/index.ts';
+import { noToilet } from './noToilet.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
@@ -20,6 +21,8 @@ export const careSheet: Sheet = {
           wet: context.time(dates.wet),
           sealFrom: dates.sealFrom ? context.time(dates.sealFrom) : '',
           sealTo: dates.sealTo ? context.time(dates.sealTo) : '',
+          closed: closedAgain(context),
+          noToilet: noToilet(context, false),
           sealNeeded: care.seal.needed,
           checkMonths: dates.checkAgainMonths ?? 0,
           dos: care.dos.map((line, i) => pictured(context, line, `do-${i + 1}`)),
@@ -37,6 +40,13 @@ export const careSheet: Sheet = {
     ];
   },
 };
+
+/** When nobody may walk there once more, and what else is to be kept off. */
+function closedAgain({ packet, say, time }: SheetContext): string {
+  const { closedFrom, closedTo } = packet.care.dates;
+  if (!closedFrom || !closedTo) return '';
+  return say('sheet.care-sheet.closed', { from: time(closedFrom), to: time(closedTo) });
+}
 
 /** Cautions for those who live there; what the saw and wet mortar do concerns the crew. */
 const OWNERS: ReadonlySet<string> = new Set(['caution.asbestos', 'caution.lead', 'caution.licensed']);

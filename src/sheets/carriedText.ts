@@ -13,3 +13,14 @@ export function carriedText(context: SheetContext, surface: PacketSurface, numbe
     away: length(carried.away ?? 0),
   });
 }
+
+/** The ways there are to deal with a base that moves where no tile joint lies over it; none for the rest. */
+export function carriedAnswers(
+  { say }: SheetContext,
+  surface: PacketSurface,
+  number: number,
+): readonly string[] {
+  const carried = surface.carried?.find((one) => one.number === number);
+  if (!carried || carried.kind === 'over') return [];
+  return ['saw', 'move', 'membrane'].map((answer) => say(`sheet.base-sheet.carried.answer.${answer}`));
+}

@@ -6,6 +6,7 @@ import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
 import type { SeenPiece } from '../packet/seenPieces.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
+import { noToilet } from './noToilet.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
@@ -76,6 +77,7 @@ function choicePage(
       ],
       advised: !isBetter(choice.candidate, own.candidate),
       rows: rowsOf(context, surface, own, choice),
+      noToilet: noToilet(context),
       answerBy: start ? date(start) : '',
       setter: packet.spec.contacts.setter ?? '',
       phone: packet.spec.contacts.phone ?? '',

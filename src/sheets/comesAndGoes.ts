@@ -12,12 +12,20 @@ export interface ComesAndGoes {
   readonly out: string;
   /** Empty for a layer of the old floor, which does not come back. */
   readonly back: string;
+  /** How grout is sealed where it stands by then; empty where it is not back yet. */
+  readonly sealed: string;
 }
 
 /** What weighs on the tile waits for heavy use; base for the soft joint that it covers; doors and carpet for a light foot. */
 function backAfter(what: string): 'heavy' | 'softJoints' | 'walk' {
   if (/\b(?:base|baseboards?|trim|skirting|rodapié|zócalo)\b/i.test(what)) return 'softJoints';
   return PLUMBED.test(what) || heightKind(what) === 'appliance' ? 'heavy' : 'walk';
+}
+
+/** Grout is sealed round what is joined to water; an appliance is pulled out once more; the rest stands off the floor. */
+function sealedHow(what: string): 'round' | 'out' | undefined {
+  if (heightKind(what) === 'appliance') return 'out';
+  return PLUMBED.test(what) ? 'round' : undefined;
 }
 
 /**
@@ -28,10 +36,16 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const { packet, say, time } = context;
   const { base, calendar } = packet;
   const set = calendar.find(({ code }) => code === 'set');
+  const sealing = calendar.find(({ code }) => code === 'seal');
   const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
   const backAt = (what: string) => {
     const entry = calendar.find(({ code }) => code === backAfter(what));
-    return entry ? say('sheet.base-sheet.after', { time: time(entry.from) }) : '';
+    if (!entry) return { back: '', sealed: '' };
+    const how = sealing && entry.from < sealing.from ? sealedHow(what) : undefined;
+    return {
+      back: say('sheet.base-sheet.after', { time: time(entry.from) }),
+      sealed: how ? say('sheet.base-sheet.sealed', { how }) : '',
+    };
   };
   const flange = packet.spec.surfaces.some(({ obstacles }) =>
     obstacles.some(({ meets }) => meets === 'flange'),
@@ -45,13 +59,14 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
         who: say(stopped ? 'height.who.laboratory' : 'height.who.setter'),
         out: stopped ? '' : out,
         back: '',
+        sealed: '',
       };
     }),
     ...base.comesOut.map(({ what }) => ({
       what: sayThing(say, what),
       who: whoDoes(context, what, 'other'),
       out,
-      back: backAt(what),
+      ...backAt(what),
     })),
     ...(flange && !toilet
       ? [
@@ -59,7 +74,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
             what: say('sheet.base-sheet.toilet'),
             who: say('height.who.plumber'),
             out,
-            back: backAt('toilet'),
+            ...backAt('toilet'),
           },
         ]
       : []),

@@ -1,3 +1,4 @@
+import { noToilet } from './noToilet.ts';
 import type { Sheet } from './Sheet.ts';
 
 /** A sign for the door: closed until when, and for what. */
@@ -6,10 +7,12 @@ export const doorSign: Sheet = {
   for: 'all',
   bundles: ['owner', 'packet'],
   speaks: 'owner',
-  make: ({ packet, time }) => {
+  make: (context) => {
+    const { packet, say, time } = context;
     const walk = packet.calendar.findLast((entry) => entry.code === 'walk');
     if (!walk) return [];
     const heavy = packet.calendar.findLast((entry) => entry.code === 'heavy');
+    const cures = packet.calendar.find((entry) => entry.code === 'sealerCures');
     return [
       {
         landscape: true,
@@ -17,6 +20,10 @@ export const doorSign: Sheet = {
           day: day(time(walk.from)),
           clock: walk.from.slice(11, 16),
           heavy: heavy ? time(heavy.from) : '',
+          again: cures?.to
+            ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })
+            : '',
+          noToilet: noToilet(context, false),
           phone: packet.spec.contacts.phone ?? '',
           setter: packet.spec.contacts.setter ?? '',
         },

@@ -1,11 +1,13 @@
 import { printTemperature } from '../measure/index.ts';
 import type { Limit } from '../trade/index.ts';
 import type { Gate } from './Gate.ts';
+import { heldAgainst } from './heldAgainst.ts';
 import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { lengthsApart, sayApart } from './sayApart.ts';
 import { sayFigure } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { straightedgeSaid } from './straightedgeSaid.ts';
+import { wouldPassText } from './wouldPassText.ts';
 
 /** A rule of the trade as a gate: what passes, what was found, and what to do where it does not pass. */
 export function limitGate(context: SheetContext, limit: Limit): Gate {
@@ -20,7 +22,7 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
     limit: unread ? '________' : limit.limit === 'onSite' ? '' : underEdge(context, limit, said.limit),
     found: onSite ? '' : said.found,
     state,
-    note: limit.wouldPass ? say(limit.wouldPass.code, sayApart(context, limit.wouldPass.figures)) : '',
+    note: limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
     // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
     source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true, held: say(`limit.${limit.rule}.held`, said) } : {}),
@@ -28,8 +30,10 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
 }
 
 /** A limit, with the straightedge that it is for where it is one of flatness. */
-function underEdge({ say, longLength }: SheetContext, { over }: Limit, gap: string): string {
-  return over === undefined ? gap : say('limit.under', { gap, over: longLength(over) });
+function underEdge(context: SheetContext, { over }: Limit, gap: string): string {
+  return over === undefined
+    ? gap
+    : context.say('limit.under', { gap, over: straightedgeSaid(context, over) });
 }
 
 /** Rules whose found value may be one that nobody measured, with the settings that then stand among the defaults. */
@@ -50,15 +54,13 @@ function readOnce({ packet }: SheetContext, { tile }: Limit): boolean {
   return own.every(({ readings }) => readings.length === 1);
 }
 
-/** Both figures in print; where they differ by less than is printed, with more decimals, so that the reader sees which is larger. */
-function foundAndLimit(context: SheetContext, { found, limit, unit }: Limit) {
+/** Both figures in print, so that the reader sees the result that is told; with more decimals where it takes them. */
+function foundAndLimit(context: SheetContext, { found, limit, unit, bound, pass }: Limit) {
+  if (unit === 'ticks' && bound && typeof found === 'number' && typeof limit === 'number')
+    return heldAgainst(context, { found, limit, bound, pass });
   const said = { found: limitText(context, found, unit), limit: limitText(context, limit, unit) };
   if (typeof found === 'string' || typeof limit === 'string' || found === limit || said.found !== said.limit)
     return said;
-  if (unit === 'ticks') {
-    const [one, other] = lengthsApart(context, [found, limit]);
-    return { found: one!, limit: other! };
-  }
   if (unit !== 'share' && unit !== 'tempC') return said;
   const finer = (value: number) =>
     unit === 'share'
@@ -79,10 +81,13 @@ const KINDS: Readonly<Record<string, string>> = {
   tempC: 'valueTempC',
 };
 
+/** Units that are counted and have a word. */
+const COUNTED: ReadonlySet<string> = new Set(['hours', 'days', 'count']);
+
 /** A found value or a limit in its unit; a word such as `unknown` comes from the catalogue. */
 function limitText(context: SheetContext, value: number | string, unit: string): string {
   if (typeof value === 'string')
     return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
   const text = sayFigure(context, KINDS[unit] ?? 'valueCount', value);
-  return unit === 'hours' || unit === 'days' ? context.say(`unit.${unit}`, { count: value }) : String(text);
+  return COUNTED.has(unit) ? context.say(`unit.${unit}`, { count: value }) : String(text);
 }

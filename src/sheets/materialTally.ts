@@ -1,6 +1,7 @@
 import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import { asMarked } from './asMarked.ts';
+import { gradedJoint } from './gradedJoint.ts';
 import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -65,11 +66,19 @@ function materialRow(context: SheetContext, material: Material) {
   return {
     what: say(`material.${material.what}.name`),
     name: material.name === undefined ? '' : nameOf(say, material.what, material.name),
-    sum: material.sum.map(({ code, figures }) => say(code, { ...sayFigures(context, figures), one })),
+    sum: material.sum.map(({ code, figures }) =>
+      say(code, { ...sayFigures(context, figures), ...graded(context, code, figures), one }),
+    ),
     source: saySource(say, material.source),
     amount: amountText(context, material),
     buy: buyText(context, material),
   };
+}
+
+/** The joint of a line that names a kind of grout. */
+function graded({ units }: SheetContext, code: string, { joint }: Material['sum'][number]['figures']) {
+  const isGrade = /\.(?:un)?sanded$|\.coarse$/.test(code);
+  return isGrade && typeof joint === 'number' ? { joint: gradedJoint(joint, units) } : {};
 }
 
 /** Layers and flanges have usual names, which every language has; products have names of their own. */

@@ -1,9 +1,10 @@
 import type { PacketNote, PacketSurface } from '../packet/Packet.ts';
 import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
+import { sayThing } from './sayThing.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
+import { wouldPassText } from './wouldPassText.ts';
 
 /** A note of the packet as a sentence: of a limit that fails, its name and what would pass. */
 export function noteText(context: SheetContext, note: PacketNote): string {
@@ -17,10 +18,10 @@ export function noteText(context: SheetContext, note: PacketNote): string {
     (one) =>
       !one.pass && `limit.${one.rule}` === code && one.found === figures.found && one.limit === figures.limit,
   );
-  const name = code.startsWith('height.') ? `${at[0]}: ` : '';
+  const name = code.startsWith('height.') ? `${sayThing(context.say, at[0] ?? '')}: ` : '';
   if (!limit?.wouldPass) return `${name}${sentence}`;
   const { wouldPass } = limit;
-  return `${limitName(context, limit)}. ${context.say(wouldPass.code, sayApart(context, wouldPass.figures))}`;
+  return `${limitName(context, limit)}. ${wouldPassText(context, wouldPass)}`;
 }
 
 /** The surface that has the edge a note names, and where it names none, the first. */

@@ -14,10 +14,14 @@ import {
 import { figureKind, soldIn } from '../trade/index.ts';
 import { asMarked } from './asMarked.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { straightedgeSaid } from './straightedgeSaid.ts';
 
 type Printing = Pick<SheetContext, 'length' | 'longLength' | 'number' | 'units' | 'date' | 'time'>;
 
-/** Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. */
+/**
+ * Figures of a code as its words want them: lengths, areas, masses and the rest printed with their unit, by the ending of their name. What may be at
+ * most is rounded down, so that whoever keeps it as printed keeps it.
+ */
 export function sayFigures(
   context: Printing,
   figures: Readonly<Record<string, number | string>>,
@@ -31,7 +35,10 @@ export function sayFigures(
 const NOTCH = /^(?:ownN|n)otch(?:Width|Depth|Space)$/;
 
 /** From here on, in ticks, a tape is read in feet: no tile is as long. */
-const LONG = 72 * TICKS_PER_INCH;
+export const LONG = 72 * TICKS_PER_INCH;
+
+/** No straightedge is shorter, in ticks. */
+const EDGE = 12 * TICKS_PER_INCH;
 
 /** One figure as printed; dates and names are text already. */
 export function sayFigure(
@@ -44,6 +51,8 @@ export function sayFigure(
   const { system } = units;
   switch (figureKind(key, value)) {
     case 'length':
+      if (/Most$/.test(key)) return printLength(value, units, { round: 'down' });
+      if (key === 'over' && value >= EDGE) return straightedgeSaid({ longLength, units }, value);
       return Math.abs(value) >= LONG ? longLength(value) : length(value);
     case 'area':
       return printArea(value, units);
@@ -81,11 +90,21 @@ const RATES: readonly (readonly [ending: RegExp, metric: string, inches: string,
   [/M2PerLitre$/, 'm²/L', 'sq ft/qt', LITRES_PER_GALLON / QUARTS_PER_GALLON / M2_PER_SQ_FT],
 ];
 
+/**
+ * Decimals of a rate: what is multiplied with it must come out as printed; what a label says a bottle covers is no truer than a
+ * tenth.
+ */
+function digitsOf(key: string, rate: number): number {
+  if (rate < 10) return 3;
+  return /M2PerLitre$/.test(key) ? 1 : 2;
+}
+
 /** A rate with its unit, by the ending of its name; nothing where the figure is none. */
 function sayRate(key: string, value: number, system: System, number: Printing['number']): string | undefined {
   const [, metric, inches, factor = 1] = RATES.find(([ending]) => ending.test(key)) ?? [];
   if (!metric) return undefined;
-  return system === 'mm' ? `${number(value, 3)} ${metric}` : `${number(value * factor, 3)} ${inches}`;
+  const rate = system === 'mm' ? value : value * factor;
+  return `${number(rate, digitsOf(key, rate))} ${system === 'mm' ? metric : inches}`;
 }
 
 /** Texts that are figures, as the job file has them. */

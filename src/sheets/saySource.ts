@@ -9,6 +9,7 @@ const OWN: ReadonlySet<string> = new Set([
   'geometry',
   'layout',
   'pace',
+  'twoDays',
 ]);
 
 /** Where a figure comes from: a publication is quoted as it is, anything else is said. */

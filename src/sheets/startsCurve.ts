@@ -3,6 +3,7 @@ import type { CurvePoint, PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sawnLength } from './sawnLength.ts';
 import { smallestShare } from './smallestShare.ts';
 import { startAsWish } from './startAsWish.ts';
 import { startLine } from './startLine.ts';
@@ -62,7 +63,7 @@ function curvePage(
 
 /** One line of figures each, the chosen start first. */
 function rowsOf(context: SheetContext, curve: readonly CurvePoint[]) {
-  const { say, longLength } = context;
+  const { say } = context;
   const row = (code: string, tell: (point: CurvePoint) => string) => ({
     name: say(`sheet.starts-curve.${code}`),
     values: curve.map(tell),
@@ -75,7 +76,7 @@ function rowsOf(context: SheetContext, curve: readonly CurvePoint[]) {
     row('pieces', ({ candidate: { pieces, whole, cut } }) => `${pieces} = ${whole} + ${cut}`),
     row('underHalf', ({ candidate }) => String(candidate.underHalf)),
     row('cutInside', ({ candidate }) => String(candidate.hardCuts)),
-    row('cutLength', ({ candidate }) => longLength(candidate.cutLength)),
+    row('cutLength', ({ candidate }) => sawnLength(context, candidate.cutLength)),
     row('fences', ({ fences }) => String(fences)),
     ...(curve.some(({ boxes }) => boxes !== undefined)
       ? [row('boxes', ({ boxes }) => String(boxes ?? ''))]

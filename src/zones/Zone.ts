@@ -5,6 +5,7 @@ import type { Ticks } from '../measure/index.ts';
 export interface Zone {
   readonly number: number;
   readonly pieces: readonly string[];
+  /** Its part of the field, joints and all, so that all zones together are the area of the tally. */
   readonly areaM2: number;
   /** Hours to set it at the job's pace. */
   readonly hours: number;

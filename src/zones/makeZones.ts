@@ -25,11 +25,11 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
 
 function seamsFor(job: Job, layout: Layout, wish: ZoneWish): Seams {
   if (wish.kind === 'splits') return wishedSeams(layout, wish);
-  return equalSeams(layout, wish.kind === 'count' ? wish.count : daysFor(job, layout.pieces));
+  return equalSeams(layout, wish.kind === 'count' ? wish.count : daysFor(job, fieldAreaM2(layout)));
 }
 
-function daysFor({ work }: Job, pieces: readonly Piece[]): number {
-  const hours = areaOf(pieces) / work.paceM2PerHour;
+function daysFor({ work }: Job, fieldM2: number): number {
+  const hours = fieldM2 / work.paceM2PerHour;
   const day = (work.endMinute - work.startMinute) / 60;
   return Math.max(1, Math.ceil(hours / day - 1e-9));
 }
@@ -42,7 +42,7 @@ function zoneOf(
   number: number,
   wayOut: WayOut | undefined,
 ): Zone {
-  const areaM2 = areaOf(pieces);
+  const areaM2 = (fieldAreaM2(layout) * areaOf(pieces)) / areaOf(layout.pieces);
   const ids = new Set(pieces.map(({ id }) => id));
   return {
     number,
@@ -53,7 +53,7 @@ function zoneOf(
     ...endPieces(layout, pieces, number, wayOut),
     ...(wayOut ? { wayOut: wayOut.name, onlyWayOut: wayOut.only } : {}),
     rows: cuts.rows.filter(({ terms }) => terms.some(({ id }) => ids.has(id))).map(({ id }) => id),
-    ...zoneMortar(job, areaM2, (fieldAreaM2(layout) * areaM2) / areaOf(layout.pieces)),
+    ...zoneMortar(job, areaM2),
     found: foundSpaces(layout, cuts, ids),
   };
 }

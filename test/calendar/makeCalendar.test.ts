@@ -134,3 +134,78 @@ describe('zones in working hours', () => {
     expect(zone).toMatchObject({ from: '2026-12-04T08:00', to: '2026-12-07T11:30' });
   });
 });
+
+describe('a time that is not what its wait comes to says what that is, and why', () => {
+  const entry = (job: Job, code: string, zones = MONDAY) =>
+    makeCalendar(job, zones).find((one) => one.code === code)!;
+
+  test('at night it is put off to the morning', () => {
+    const job = grouted({ walkHours: 12, stated: ['walkHours'] });
+    expect(entry(job, 'walk')).toMatchObject({ due: '2026-12-02T23:00', moved: 'night' });
+    expect(entry(JOB, 'walk')).not.toHaveProperty('due');
+  });
+
+  test('work waits for working hours', () => {
+    expect(entry(JOB, 'seal')).toMatchObject({ due: '2026-12-06T11:00', moved: 'work' });
+  });
+
+  test('grouting waits for the next day where too little is left of this one', () => {
+    expect(entry(JOB, 'grout')).toMatchObject({ due: '2026-12-01T15:00', moved: 'oneGo' });
+  });
+
+  test('grouting begins the same day where the rest of it is long enough', () => {
+    expect(entry(JOB, 'grout', [{ number: 1, hours: 4 }])).toMatchObject({
+      from: '2026-12-01T12:00',
+      to: '2026-12-01T15:00',
+    });
+  });
+});
+
+describe('a wait names what it rests on', () => {
+  const entry = (job: Job, code: string) => makeCalendar(job, MONDAY).find((one) => one.code === code)!;
+  const cold = { ...JOB, work: { ...JOB.work, tempC: 20 } };
+
+  test('the wait in a warm room, where the cold makes it longer', () => {
+    expect(entry(cold, 'walk')).toMatchObject({ hours: 26, warmHours: 24, tempC: 20 });
+    expect(entry(JOB, 'walk')).not.toHaveProperty('warmHours');
+  });
+
+  test("the end of sealing is the product's only where its sheet gives an end", () => {
+    const sources = [['sealAfterHours'], ['sealAfterHours', 'sealToHours']].map(
+      (stated) => entry(grouted({ sealAfterHours: [72, 120], stated }), 'sealTo').source,
+    );
+    expect(sources).toEqual(['twoDays', 'job']);
+  });
+
+  test('a zone has its area and its pace', () => {
+    const [zone] = makeCalendar(JOB, [{ number: 1, hours: 7, areaM2: 14 }]);
+    expect(zone).toMatchObject({ areaM2: 14, paceM2PerHour: 2 });
+  });
+});
+
+// Sealed on Monday 7 December from 08:00, in three hours as grouting takes; the sealer dries 24 hours from then.
+describe('the room is closed again while the sealer dries (common practice, no source)', () => {
+  const entry = (job: Job, code: string) => makeCalendar(job, MONDAY).find((one) => one.code === code);
+
+  test('from the morning of sealing to a day after its end', () => {
+    expect(entry(JOB, 'sealerCures')).toMatchObject({
+      from: '2026-12-07T08:00',
+      to: '2026-12-08T11:00',
+      hours: 24,
+      source: 'memory',
+    });
+  });
+
+  test('what would be allowed meanwhile waits until it is dry', () => {
+    const early = grouted({ waterHours: 125, stated: ['waterHours'] });
+    expect(entry(early, 'water')).toMatchObject({
+      from: '2026-12-08T11:00',
+      due: '2026-12-07T16:00',
+      moved: 'sealer',
+    });
+  });
+
+  test('where nothing is sealed it stays open', () => {
+    expect(entry(grouted({ kind: 'epoxy' }), 'sealerCures')).toBeUndefined();
+  });
+});

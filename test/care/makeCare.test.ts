@@ -47,6 +47,8 @@ describe('what the owner is told (common practice, no source)', () => {
       wet: '2026-12-09T11:00',
       sealFrom: '2026-12-06T11:00',
       sealTo: '2026-12-08T11:00',
+      closedFrom: '2026-12-07T08:00',
+      closedTo: '2026-12-08T11:00',
       checkAgainMonths: 24,
     });
     expect(care(withFloor({ exposure: 'wet' })).dates.checkAgainMonths).toBe(12);

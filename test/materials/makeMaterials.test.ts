@@ -130,6 +130,22 @@ describe('sealant, backer and sealer', () => {
     expect(figures(find(long, 'sealant'), 'material.sealant.sum.movement')?.runMetres).toBeCloseTo(1.524, 3);
   });
 
+  test('a tile joint over a joint of the base is counted; where that is still asked, what it would add is told', () => {
+    const field = [fieldLayout(inches(100), inches(60), JOB.joint)];
+    const run = { width: inches(1 / 4), length: inches(60) };
+    const over = makeMaterials(JOB, field, {}, [{ isOver: true, ...run }]);
+    const asked = makeMaterials(JOB, field, {}, [{ isOver: false, ...run }]);
+    const litres = (60 * 25.4 * (25.4 / 4) * (25.4 / 8)) / 1e6;
+    const steps = ['carried', 'open'].map(
+      (step, i) => figures(find([over, asked][i]!, 'sealant'), `material.sealant.sum.${step}`)?.sealantLitres,
+    );
+    expect(steps.map((one) => Number(one).toFixed(9))).toEqual([litres, litres].map((one) => one.toFixed(9)));
+    const amounts = [materials, over, asked].map((all) => find(all, 'sealant')!.amount);
+    expect(amounts[1]! - amounts[0]!).toBeCloseTo(litres * 1.1, 9);
+    expect(amounts[2]).toBe(amounts[0]);
+    expect(find(over, 'backer')!.amount - find(asked, 'backer')!.amount).toBeCloseTo(1.524, 2);
+  });
+
   test('a tucked edge and the flange stay open', () => {
     const layout = fieldLayout(inches(100), inches(60), JOB.joint);
     const edges = layout.frame.edges.map((edge) => ({ ...edge, meets: 'casing' as const }));

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { heldAgainst } from '../../src/sheets/heldAgainst.ts';
 import { limitName } from '../../src/sheets/limitName.ts';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
 import { lengthsApart, sayApart } from '../../src/sheets/sayApart.ts';
@@ -125,7 +126,8 @@ describe('two figures that are held against each other', () => {
     const joint = gatesOf(demos.find(({ slug }) => slug === 'rowan-bath')!).find(({ note }) =>
       note.includes('yours differ by'),
     )!;
-    expect(joint.note).toContain('no more than 0.042 in; yours differ by 0.047 in');
+    // A joint of 1/8 in over three is 0.0416 in; three times 3/64 in are over 1/8 in, three times 1/32 in are not.
+    expect(joint.note).toContain('no more than 1/32 in; yours differ by 3/64 in');
     for (const made of [...demos, ...metric])
       for (const { limit, found, state } of gatesOf(made))
         if (state === 'fail' || state === 'advice') expect(found === limit && found !== '').toBe(false);
@@ -141,12 +143,44 @@ describe('two figures that are held against each other', () => {
     expect(lengthsApart({ units: { system: 'mm', decimal: ',' } }, [640, 641])).toEqual(['2 mm', '2,003 mm']);
   });
 
+  // By hand: a limit of 666 ticks is 0.0819 in, 5/64 in to the nearest; 640 ticks are 0.0787 in, 5/64 in too, and pass it.
+  test('stay fractions where the result is seen, with the limit the stricter way where that takes it, else decimals', () => {
+    const held = (found: number, limit: number, bound: 'most' | 'least') => {
+      const pass = bound === 'most' ? found <= limit : found >= limit;
+      const told = heldAgainst({ units: { system: 'inches', decimal: '.' } }, { found, limit, bound, pass });
+      return [told.found, told.limit];
+    };
+    expect(held(640, 666, 'most')).toEqual(['5/64 in', '5/64 in']);
+    expect(held(381, 338, 'most')).toEqual(['3/64 in', '1/32 in']);
+    expect(held(640, 600, 'most')).toEqual(['5/64 in', '1/16 in']);
+    expect(held(1010, 1020, 'least')).toEqual(['1/8 in', '9/64 in']);
+    expect(held(640, 636, 'most')).toEqual(['0.079 in', '0.078 in']);
+  });
+
   test('stay as they are where they are the same', () => {
     expect(sayApart(context('en'), { most: 381, yours: 381 })).toEqual({ most: '3/64 in', yours: '3/64 in' });
   });
 });
 
 describe('flatness', () => {
+  const inInches = sheetsOf(
+    'linden-entry',
+    demoTexts['linden-entry']!.replace('units: mm, saw step: 1 mm', 'units: inches, saw step: 1/16 in'),
+  );
+
+  test('under a straightedge of 2 m has one limit on both sheets in inches, and the straightedge its own name', () => {
+    const [gate] = gatesOf(inInches).filter(({ what }) => what.startsWith('Flatness'));
+    expect([gate!.limit, gate!.found, gate!.state]).toEqual(['5/64 in under 2 m', '5/64 in', 'pass']);
+    expect(String(dataOf(inInches, 'base-sheet').asked)).toContain('5/64 in under 2 m');
+  });
+
+  test('names on the base sheet the short straightedge that the floor was read with, once', () => {
+    const fernlea = demos.find(({ slug }) => slug === 'fernlea-boot-room')!;
+    const { asked, spots } = dataOf(fernlea, 'base-sheet') as { asked: string; spots: { edge: string }[] };
+    expect(spots.map(({ edge }) => edge)).toEqual(['Under 10 ft, limit 1/4 in', 'Under 2 ft, limit 1/16 in']);
+    expect(asked).toMatch(/1\/4 in under a straightedge of 10 ft and 1\/16 in under 2 ft$/);
+  });
+
   test.each(metric)('is told under one straightedge on both sheets in millimeters: $slug', (made) => {
     const { packet } = made;
     const longest = packet.limits.filter(({ rule }) => rule.startsWith('flatness.'));

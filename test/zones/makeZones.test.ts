@@ -50,6 +50,11 @@ describe('the field is parted into zones', () => {
     expect(Math.max(...areas) - Math.min(...areas)).toBeLessThan(0.5);
   });
 
+  test('and together as large as the field of the tally', () => {
+    const { zones, layout } = zonesOf(hall, { kind: 'auto' }, pace(0.2));
+    expect(zones.reduce((sum, { areaM2 }) => sum + areaM2, 0)).toBeCloseTo(fieldAreaM2(layout), 9);
+  });
+
   test('three rows at the door of a 60 in side are 15 pieces (common practice)', () => {
     const { zones } = zonesOf(hall, { kind: 'splits', from: 'hall', at: [inch(36)] });
     expect(zones.map(({ pieces }) => pieces.length)).toEqual([25, 15]);
@@ -148,7 +153,7 @@ describe('what a zone needs', () => {
       { ...pace(0.6), products: { ...testJob().products, mortar } },
     );
     const [zone] = zones;
-    expect(zone!.hours).toBeCloseTo(zone!.areaM2 / 0.6, 9);
+    expect(zone!.hours).toBeCloseTo(fieldAreaM2(layout) / 0.6, 9);
     expect(zone!.mortarKg).toBeCloseTo(fieldAreaM2(layout) * 10, 9);
     expect(zone!.mortarBy).toBe('bag');
     expect(zone!.batches).toBe(Math.ceil(zone!.hours / 1.5));

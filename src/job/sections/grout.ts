@@ -60,6 +60,9 @@ export function buildGrout(given: z.output<typeof groutSchema> | undefined, note
       orDefault(notes, given?.['seal after'], at('seal after'), '4-6 days', timeRange),
     ),
     groutingHours: orDefault(notes, given?.takes, at('takes'), '3 h', time),
-    stated: statedFields(given, FIELDS),
+    stated: [
+      ...statedFields(given, FIELDS),
+      ...(given?.['seal after']?.[1] === undefined ? [] : ['sealToHours']),
+    ],
   };
 }

@@ -20,6 +20,8 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
   const notch = job.products.mortar.notch;
   // A trowel is held against the one that is sold in the same units: printed in others it is the same trowel.
   const wanted = trowelFor(longest, soldIn(notch.width, job.print.system));
+  // What is advised is looked for in a shop, so it has the units of the sheet.
+  const advised = trowelFor(longest, job.print.system);
   const [bed, least] = [notch, wanted].map(bedOf) as [number, number];
   const deepEnough = bed >= least;
   return [
@@ -46,14 +48,14 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
         ? {}
         : {
             wouldPass: {
-              code: `limit.trowel.${wanted.kind}`,
+              code: `limit.trowel.${advised.kind}`,
               figures: {
                 ownKind: notch.kind,
                 ownNotchWidth: notch.width,
                 ownNotchDepth: notch.depth,
-                notchWidth: wanted.width,
-                notchDepth: wanted.depth,
-                notchSpace: wanted.space,
+                notchWidth: advised.width,
+                notchDepth: advised.depth,
+                notchSpace: advised.space,
               },
             },
           }),

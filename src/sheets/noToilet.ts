@@ -1,0 +1,24 @@
+import type { SheetContext } from './SheetContext.ts';
+
+/**
+ * From when to when the house has no toilet, for those who live there: where the job says that its only one is in this room. Empty
+ * elsewhere. It goes back when heavy things may, and stands in a closed room again while the sealer dries.
+ *
+ * @param withSealing false on a sheet that tells elsewhere when the room is closed again.
+ */
+export function noToilet(
+  { packet, say, time }: Pick<SheetContext, 'packet' | 'say' | 'time'>,
+  withSealing = true,
+): string {
+  if (!packet.spec.access.onlyToilet) return '';
+  const at = (code: string) => packet.calendar.find((entry) => entry.code === code);
+  const [set, heavy, cures] = [at('set'), at('heavy'), at('sealerCures')];
+  if (!set || !heavy) return '';
+  const again = withSealing && cures?.to && cures.to > heavy.from ? cures : undefined;
+  return say('noToilet', {
+    from: time(set.from),
+    to: time(heavy.from),
+    again: again ? time(again.from) : 'none',
+    open: again?.to ? time(again.to) : '',
+  });
+}
