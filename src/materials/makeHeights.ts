@@ -1,5 +1,5 @@
 import type { BaseSpec, Job, Layer } from '../job/Job.ts';
-import { onGrid, type System, sawUp, type Ticks } from '../measure/index.ts';
+import { onGrid, type System, type Ticks } from '../measure/index.ts';
 import { undercut } from '../trade/index.ts';
 import type { Heights } from './Heights.ts';
 import { heightResult } from './heightResult.ts';
@@ -8,8 +8,7 @@ import { toMeasure } from './toMeasure.ts';
 
 /**
  * Heights over the bare base once the floor is tiled, in ticks, and what follows for each thing that was measured. The
- * undercut is taken over the floor that the new layers lie on, when what is removed is gone, up to a whole saw step, so that a block
- * for the saw can be made. All of it is reckoned from sizes as they
+ * undercut is taken over the floor that the new layers lie on, when what is removed is gone. All of it is reckoned from sizes as they
  * are printed, so that what a reader adds up on paper is what stands there; a job printed in its own units loses nothing by it.
  */
 export function makeHeights(job: Job): Heights {
@@ -19,12 +18,9 @@ export function makeHeights(job: Job): Heights {
   return {
     stack,
     removed: thicknessOf(base.removed),
-    undercut: sawUp(
-      undercut(
-        base.fresh.map(({ thickness }) => thickness),
-        job.print.system,
-      ),
-      job.print.step,
+    undercut: undercut(
+      base.fresh.map(({ thickness }) => thickness),
+      job.print.system,
     ),
     results: base.heights.map((spec) =>
       heightResult(spec, spec.height + topOf(base, spec.above) - stack, fresh, job.print.system),

@@ -89,9 +89,9 @@ test('a value is told in the units of the print', () => {
   const context = (slug: string, lang: string) =>
     sheetContext(demos.find((one) => one.slug === slug)!.packet, { lang, say: words.say(lang) });
   const [bath, hall] = [context('rowan-bath', 'en'), context('almond-hall', 'es')];
-  // By hand: 2 mm are 0.0787 in, to the nearest 64th 5/64; 1.6 kg a litre are 1.6 × 3.785411784 / 0.45359237 = 13.353 lb a gallon.
+  // By hand: 2 mm are 0.0787 in, to the nearest 64th 5/64; 1.6 kg a litre are 1.6 × 3.785411784 / 0.45359237 = 13.353 lb a gallon, told to a hundredth.
   expect(defaultValue(bath, '2 mm')).toBe('5/64 in');
-  expect(defaultValue(bath, '1.6 kg per litre')).toBe('13.353 lb/gal');
+  expect(defaultValue(bath, '1.6 kg per litre')).toBe('13.35 lb/gal');
   expect(defaultValue(hall, '1.6 kg per litre')).toBe('1,6 kg/L');
   expect(defaultValue(hall, '21 C')).toBe('21 °C');
   expect(defaultValue(hall, '20 m2')).toBe('20 m²');

@@ -67,10 +67,6 @@ describe('figures that somebody uses', () => {
     }
   });
 
-  test.each(demos)('the block under the saw is a whole saw step: $slug', ({ packet }) => {
-    expect(packet.heights.undercut % packet.spec.print.step).toBe(0);
-  });
-
   test('a joint of 3 mm on a sheet in inches is not told as one that takes another grout', () => {
     const [linden, rowan] = [inInches('linden-entry'), inInches('rowan-bath')];
     expect(textOf(linden, 'material-tally')).toMatch(/Joint 3 mm: unsanded/);

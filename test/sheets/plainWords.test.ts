@@ -44,7 +44,7 @@ describe('figures in sentences', () => {
     expect(sayFigures(contextOf(bath, 'en'), rates)).toEqual({
       coversM2PerLitre: '400 sq ft/qt',
       bedKgPerM2: '1.024 lb/sq ft',
-      mixKgPerLitre: '13.353 lb/gal',
+      mixKgPerLitre: '13.35 lb/gal',
     });
     expect(sayFigures(contextOf(hall, 'es'), { bedKgPerM2: 4.53, groutLitresPerM2: 0.179 })).toEqual({
       bedKgPerM2: '4,53 kg/m²',
@@ -102,7 +102,7 @@ describe('the gates of the job sheet', () => {
   });
 
   test('what has no figure for a limit shows what was found alone', () => {
-    expect(gate(kitchen, 'limit.baseJoint')).toMatchObject({ limit: '', found: '1' });
+    expect(gate(kitchen, 'limit.baseJoint')).toMatchObject({ limit: '', found: '1 place' });
   });
 
   test('one tile tells no spread: the limit that rests on it stays blank', () => {

@@ -12,7 +12,7 @@ export const looks: Readonly<Record<string, (job: Job) => Job>> = {
       const tile = job.tiles.find(({ key }) => key === surface.pattern.tile)!;
       return mirrored(surface, tile.length + job.joint);
     }),
-  'with other corner names': (job) => onEach(job, renamed),
+  'with other corner names': (job) => onEach({ ...job, base: renamed(job.base) }, renamed),
 };
 
 function onEach(job: Job, change: (surface: SurfaceSpec) => SurfaceSpec): Job {
@@ -20,7 +20,7 @@ function onEach(job: Job, change: (surface: SurfaceSpec) => SurfaceSpec): Job {
 }
 
 /** Each letter that stands alone in a name becomes the letter ten further on. */
-function renamed(surface: SurfaceSpec): SurfaceSpec {
+function renamed<T>(named: T): T {
   const letter = (name: string) => String.fromCharCode(name.charCodeAt(0) + 10);
   const rename = (value: unknown): unknown => {
     if (typeof value === 'string')
@@ -29,7 +29,7 @@ function renamed(surface: SurfaceSpec): SurfaceSpec {
     if (typeof value !== 'object' || value === null) return value;
     return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, rename(one)]));
   };
-  return rename(surface) as SurfaceSpec;
+  return rename(named) as T;
 }
 
 /** What must not change with the look: counts, kinds of cut, faults, what to buy, limits. */
