@@ -10,7 +10,7 @@ import type { Mark, Spot } from './Mark.ts';
 import type { NameRequest } from './nameBlock.ts';
 import { direction, type Scale, toPaper } from './Scale.ts';
 import { move } from './signs.ts';
-import type { Taken } from './takenBy.ts';
+import { type Taken, takenBy } from './takenBy.ts';
 import { sizes, text } from './text.ts';
 import { textWidth } from './textWidth.ts';
 
@@ -118,9 +118,12 @@ export function endCuts(
 ): { readonly marks: readonly Mark[]; readonly toLead: readonly NameRequest[] } {
   const all = ends(surface, scale, print).filter(({ wall }) => !box || within(boxOf([wall]), box));
   const level = surface.turn % 90 === 0;
-  const marks = level
-    ? all.flatMap((end) => beside(end, end.words, taken) ?? beside(end, end.short, taken) ?? [])
-    : [];
+  const marks: Mark[] = [];
+  for (const end of level ? all : []) {
+    const around = { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] };
+    const mark = beside(end, end.words, around) ?? beside(end, end.short, around);
+    if (mark) marks.push(mark);
+  }
   const toLead = level ? [] : all.map(({ short, wall }) => ({ name: short, rings: [], pole: wall }));
   return { marks, toLead };
 }

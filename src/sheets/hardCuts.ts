@@ -88,12 +88,16 @@ interface CardSpace {
   readonly size: Space;
   readonly spans: readonly unknown[];
   readonly pieces: readonly string[];
+  /** The tiles in which its pieces lie elsewhere, of which a low card has no room to tell. */
+  readonly elsewhere?: string;
 }
 
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
 export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
-  const fit = cards.every(({ size, pieces }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces);
+  const fit = cards.every(
+    ({ size, pieces, elsewhere }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces && !elsewhere,
+  );
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
   const rows = pairs.map((pair) =>
     Math.max(LOW.leastMm, ...pair.map(({ size }) => size.heightMm + LOW.roundMm)),
@@ -169,7 +173,7 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     kind: say(`cut.${cut.kind}`),
     hand: handWords(say, cut, tileOf(context, cut)),
     offTile: isCentreOff(context, cut),
-    elsewhere: elsewhere(context.packet, cut).join(', '),
+    elsewhere: elsewhere(context.packet, cut).join(' · '),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
     spans: spansOf(drawing, CARD),

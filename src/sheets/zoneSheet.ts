@@ -29,10 +29,10 @@ export const zoneSheet: Sheet = {
 const TICKS_MM = 8.2;
 const TILE_KEY_MM = 7;
 /** A numbered circle with the space after it, and a box, in mm. */
-const NUMBER_MM = 11;
+const NUMBER_MM = 13;
 const BOX_MM = 6;
 /** Set by a browser, they come out a little wider at most. */
-const WIDER = 1.05;
+const WIDER = 1.03;
 
 function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
   const { say, units } = context;

@@ -32,17 +32,23 @@ describe('what belongs together on a kitchen printed on A4 in Spanish', () => {
     ({ pages } = await readPrinted(pdf));
   }, patience);
 
-  test('the cuts of one fence setting stand on one page', () => {
+  test('the cuts of one fence setting in a zone stand on one page', () => {
     const list = pagesOf(say('sheet.saw-list.title', { byTile: 'no' })).filter(
       (page) => !page.text.includes(say('sheet.saw-list.title', { byTile: 'yes' })),
     );
-    const [{ cuts }] = job.packet.surfaces as [(typeof job.packet.surfaces)[number]];
+    const [{ cuts, zones }] = job.packet.surfaces as [(typeof job.packet.surfaces)[number]];
     const straight = cuts.filter((cut) => !isHard(cut) && cut.fences.length > 0);
     const settings = [...new Set(straight.map(({ fences }) => fences[0]!.saw))];
-    const torn = settings.filter((saw) => {
-      const names = straight.filter(({ fences }) => fences[0]!.saw === saw).flatMap(({ pieces }) => pieces);
-      return !list.some((page) => names.every((name) => page.text.includes(name)));
-    });
+    const together = zones.flatMap((zone) =>
+      settings.map((saw) =>
+        straight
+          .filter(({ fences }) => fences[0]!.saw === saw)
+          .flatMap(({ pieces }) => pieces.filter((piece) => zone.pieces.includes(piece))),
+      ),
+    );
+    const torn = together.filter(
+      (names) => !list.some((page) => names.every((name) => page.text.includes(name))),
+    );
     expect(list.length).toBeGreaterThan(1);
     expect(torn).toEqual([]);
   });

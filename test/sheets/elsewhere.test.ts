@@ -29,7 +29,7 @@ test('a card tells in which tiles its piece lies at another place, and only ther
               ({ piece, turn, at }) => cut.pieces.includes(piece) && middleOff(middle, turn, at) > 10,
             ),
         );
-        return { card: `${slug} ${number}`, elsewhere, moved: moved.map(({ tile }) => tile).join(', ') };
+        return { card: `${slug} ${number}`, elsewhere, moved: moved.map(({ tile }) => tile).join(' · ') };
       }),
   );
   expect(told.filter(({ elsewhere, moved }) => elsewhere !== moved)).toEqual([]);
