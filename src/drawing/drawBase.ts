@@ -12,7 +12,7 @@ import { type Taken, takenBy } from './takenBy.ts';
 import { text } from './text.ts';
 
 /** Paper round the room for letters and doors, and how far a number stands from what it numbers, in mm. */
-const border = 13;
+const border = 9.5;
 const aside = [4.5, 7, 10] as const;
 const ways = 8;
 
