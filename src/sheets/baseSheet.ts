@@ -22,7 +22,7 @@ export const baseSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the drawing, and the least that a drawing is given where all that fills a page. */
-const MM = { stop: 11, row: 7.3, head: 8, goes: 6.1, key: 14, note: 13 } as const;
+const MM = { stop: 11, row: 7.3, head: 8, goes: 6.1, key: 14, note: 13, answer: 5, line: 3.6 } as const;
 const DRAWING_LEAST_MM = 70;
 
 /** What the lists of a page want, in mm, so that a floor stands on one page in the largest scale that leaves them room. */
@@ -50,7 +50,9 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
     flat: flat.spots.length + flat.fill.length + 1,
     goes: house.goes.length,
   });
-  const space = drawingSpace(paper, 'portrait', wanted);
+  const answers = found.flatMap((row) => row.answers ?? []).length;
+  const sealed = house.goes.filter((row) => row.sealed).length;
+  const space = drawingSpace(paper, 'portrait', wanted + answers * MM.answer + sealed * MM.line);
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
     label: say('sheet.base-sheet.drawing', { name: surface.name }),
