@@ -4,6 +4,7 @@ import type { FieldEdge } from '../../src/layout/frame/fieldEdges.ts';
 import type { Ground } from '../../src/layout/frame/Ground.ts';
 import type { WallScore } from '../../src/layout/WallScore.ts';
 import type { Pattern } from '../../src/pattern/Pattern.ts';
+import { worstCut } from './worstCut.ts';
 
 /** Places at which a wall that leans is looked at, and at each points that are spread over the length after which the tiles repeat. */
 const [PLACES, POINTS] = [4, 12] as const;
@@ -25,7 +26,9 @@ export function judgeAslant(ground: Ground, pattern: Pattern, origin: Point, tim
     const weight = face.seen === 'focal' || face.doorway ? 2 : 1;
     const points = wallPoints(edge, pattern, times * POINTS);
     for (const at of points) {
-      const cut = worstCut(at, inwardOf(edge), face, ground, pattern, origin);
+      const cut = worstCut(inwardOf(edge), origin, OFF, (moved) =>
+        cutAt(at, inwardOf(edge), face, ground, pattern, moved),
+      );
       if (!cut) continue;
       strips += cut.thin ? (length * weight) / points.length : 0;
       halves += (cut.lacks * length * weight) / points.length;
@@ -50,21 +53,6 @@ function wallPoints(edge: FieldEdge, { a, b }: Pattern, points: number): Point[]
     const along = (((i % points) + 0.5) / points) * Math.hypot(a[0], b[1]);
     return [edge.from[0] + part * dx + along * ny, edge.from[1] + part * dy - along * nx];
   });
-}
-
-/** The worst of the cuts at a point of a wall where the pattern may stand a little off either way. */
-function worstCut(at: Point, inward: Point, face: Face, ground: Ground, pattern: Pattern, origin: Point) {
-  const cuts = [-OFF, 0, OFF].flatMap((off) => {
-    const moved: Point = [origin[0] + off * inward[0], origin[1] + off * inward[1]];
-    const cut = cutAt(at, inward, face, ground, pattern, moved);
-    return cut ? [cut] : [];
-  });
-  if (cuts.length === 0) return undefined;
-  return {
-    thin: cuts.some(({ thin }) => thin),
-    lacks: Math.max(...cuts.map(({ lacks }) => lacks)),
-    share: Math.min(...cuts.map(({ share }) => share)),
-  };
 }
 
 /** The tile whose place, with half a joint round it, a point of the wall lies in, sawn along the wall; undefined where it is whole or is left out. */

@@ -4,6 +4,7 @@ import type { FieldEdge } from '../../src/layout/frame/fieldEdges.ts';
 import type { Ground } from '../../src/layout/frame/Ground.ts';
 import type { WallScore } from '../../src/layout/WallScore.ts';
 import type { Pattern } from '../../src/pattern/Pattern.ts';
+import { worstCut } from './worstCut.ts';
 
 /** Places at which a wall that leans is looked at, and at each points that are spread over the length after which the tiles repeat. */
 const [PLACES, POINTS] = [4, 12] as const;
@@ -34,7 +35,7 @@ export function judgeTiles(ground: Ground, pattern: Pattern, origin: Point, time
     const inward = inwardOf(edge);
     const points = wallPoints(edge, inward, pattern, times);
     for (const at of points) {
-      const cut = worstCut(at, inward, face, ground, pattern, origin);
+      const cut = worstCut(inward, origin, OFF, (moved) => cutAt(at, inward, face, ground, pattern, moved));
       if (!cut) continue;
       strips += cut.thin ? (length * weight) / points.length : 0;
       halves += (cut.lacks * length * weight) / points.length;
@@ -74,21 +75,6 @@ function repeatAlong([u, v]: Point, { a, b }: Pattern): number {
   }
   if (least === Infinity) throw new Error('the tiles are never the same again along this wall');
   return least;
-}
-
-/** The worst of the cuts at a point of a wall where the pattern may stand a little off either way. */
-function worstCut(at: Point, inward: Point, face: Face, ground: Ground, pattern: Pattern, origin: Point) {
-  const cuts = [-OFF, 0, OFF].flatMap((off) => {
-    const moved: Point = [origin[0] + off * inward[0], origin[1] + off * inward[1]];
-    const cut = cutAt(at, inward, face, ground, pattern, moved);
-    return cut ? [cut] : [];
-  });
-  if (cuts.length === 0) return undefined;
-  return {
-    thin: cuts.some(({ thin }) => thin),
-    lacks: Math.max(...cuts.map(({ lacks }) => lacks)),
-    share: Math.min(...cuts.map(({ share }) => share)),
-  };
 }
 
 /** The tile that lies at a point of the wall, sawn along it; undefined where it is whole or is left out. */
