@@ -4,6 +4,7 @@ import type { FieldEdge } from '../../src/layout/frame/fieldEdges.ts';
 import type { Ground } from '../../src/layout/frame/Ground.ts';
 import type { WallScore } from '../../src/layout/WallScore.ts';
 import type { Pattern } from '../../src/pattern/Pattern.ts';
+import { partInside } from './partInside.ts';
 import { worstCut } from './worstCut.ts';
 
 /** Places at which a wall that leans is looked at, and at each points that are spread over the length after which the tiles repeat. */
@@ -63,7 +64,7 @@ function cutAt(at: Point, inward: Point, face: Face, ground: Ground, pattern: Pa
   const { gap, gapMax } = face;
   if (deepest <= Math.max(0, gapMax - gap - pattern.joint) - CLEAR) return undefined;
   if (Math.min(...tile.map(inside)) >= 0) return undefined;
-  const left = bounds(clipped(tile, inside));
+  const left = bounds(partInside(tile, inside));
   const [across, up] = [left.maxX - left.minX, left.maxY - left.minY];
   const { minX, minY, maxX, maxY } = bounds(tile);
   const size = Math.min(maxX - minX, maxY - minY);
@@ -80,15 +81,4 @@ function tileAt(at: Point, { a, b, tiles, joint }: Pattern, origin: Point): Ring
   const i = Math.floor((at[0] - origin[0] - minX + joint / 2) / a[0]);
   const j = Math.floor((at[1] - origin[1] - minY + joint / 2) / b[1]);
   return tiles[0]!.ring.map(([x, y]): Point => [x + origin[0] + i * a[0], y + origin[1] + j * b[1]]);
-}
-
-function clipped(ring: Ring, inside: (point: Point) => number): Ring {
-  return ring.flatMap((from, i): Point[] => {
-    const to = ring[(i + 1) % ring.length]!;
-    const [p, q] = [inside(from), inside(to)];
-    const share = p / (p - q);
-    const crossing: Point[] =
-      p * q < 0 ? [[from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]] : [];
-    return p >= 0 ? [from, ...crossing] : crossing;
-  });
 }

@@ -4,6 +4,7 @@ import type { FieldEdge } from '../../src/layout/frame/fieldEdges.ts';
 import type { Ground } from '../../src/layout/frame/Ground.ts';
 import type { WallScore } from '../../src/layout/WallScore.ts';
 import type { Pattern } from '../../src/pattern/Pattern.ts';
+import { partInside } from './partInside.ts';
 import { worstCut } from './worstCut.ts';
 
 /** Places at which a wall that leans is looked at, and at each points that are spread over the length after which the tiles repeat. */
@@ -85,12 +86,12 @@ function cutAt(at: Point, inward: Point, face: Face, ground: Ground, pattern: Pa
   if (deepest <= Math.max(0, face.gapMax - face.gap - pattern.joint) - CLEAR) return undefined;
   if (Math.min(...tile.map(inside)) >= 0) return undefined;
   const [wide, deep] = sidesOf(tile);
-  const [across, up] = deepest <= 0 ? [0, 0] : sidesOf(clipped(tile, inside));
+  const [across, up] = deepest <= 0 ? [0, 0] : sidesOf(partInside(tile, inside));
   const least = (side: number) => ground.minShare * (side + pattern.joint) - pattern.joint - LENIENT;
   const strip = Math.min(ground.minStrip, Math.floor(Math.min(wide, deep) / 2));
   const part = (length: number, side: number) => (least(side) <= 0 ? 1 : length / least(side));
   return {
-    thin: deepest <= MARGIN || slotOf(clipped(tile, (point) => inside(point) - MARGIN)) < strip,
+    thin: deepest <= MARGIN || slotOf(partInside(tile, (point) => inside(point) - MARGIN)) < strip,
     lacks: Math.max(0, 1 - Math.min(part(across, wide), part(up, deep))),
     share: Math.min(across / wide, up / deep),
   };
@@ -142,15 +143,4 @@ function slotOf(ring: Ring): number {
     return [Math.max(...ring.map((point) => -aheadOf(from, to, point)))];
   });
   return Math.min(...across);
-}
-
-function clipped(ring: Ring, inside: Inside): Ring {
-  return ring.flatMap((from, i): Point[] => {
-    const to = ring[(i + 1) % ring.length]!;
-    const [p, q] = [inside(from), inside(to)];
-    const share = p / (p - q);
-    const crossing: Point[] =
-      p * q < 0 ? [[from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]] : [];
-    return p >= 0 ? [from, ...crossing] : crossing;
-  });
 }

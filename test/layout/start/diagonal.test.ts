@@ -4,17 +4,15 @@ import { frameRoom } from '../../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../../src/layout/frame/Ground.ts';
 import { turnOf } from '../../../src/layout/frame/turnOf.ts';
 import { searchStart } from '../../../src/layout/start/search/searchStart.ts';
-import type { WallScore } from '../../../src/layout/WallScore.ts';
 import { makePattern } from '../../../src/pattern/index.ts';
 import { makeRoom } from '../../../src/room/makeRoom.ts';
-import { START_TOLERANCE } from '../../../src/trade/index.ts';
+import { isWorseStart } from '../../support/isWorseStart.ts';
 import { judgeAslant } from '../../support/judgeAslant.ts';
 import { familyRoom } from '../../tiles/support/familyRoom.ts';
 
 const LONG = process.env.LONG === '1';
 const ROOMS = LONG ? 600 : 50;
 const SIXTEENTH = 508;
-const FOOT = 97536;
 
 /** Rooms of up to 300 sq ft laid at 45°, half of them out of square, and where the search starts them. */
 const rooms = Array.from({ length: ROOMS }, (_, seed) => {
@@ -32,15 +30,6 @@ const rooms = Array.from({ length: ROOMS }, (_, seed) => {
   const judge = (origin: Point, times = 1) => judgeAslant(ground, pattern, origin, times);
   return { seed, pattern, ground, scoreOf, judge, start: origins[0] as Point };
 });
-
-/** Whether a start is worse than another in one figure, by more than the search may let it be, and no better in those before. */
-function isWorse(one: WallScore, other: WallScore): boolean {
-  const more = 0.3 * FOOT;
-  if (one.strips > other.strips + 2 * START_TOLERANCE.value.strips + more) return true;
-  if (other.strips > one.strips) return false;
-  if (one.halves > other.halves + 2 * START_TOLERANCE.value.halves + more) return true;
-  return other.halves <= one.halves && one.narrowest < other.narrowest - 0.02;
-}
 
 describe('walls at 45° to the tile', () => {
   test.each(rooms)('of room $seed are read as what is sawn off there comes to', (room) => {
@@ -71,7 +60,9 @@ describe('the start of tile laid at 45°', () => {
         [start[0] + at, start[1] - at],
       ]);
       // Few points miss small tips, so that what seems better is looked at again.
-      return beside.some((at) => isWorse(chosen, judge(at)) && isWorse(judge(start, 16), judge(at, 16)));
+      return beside.some(
+        (at) => isWorseStart(chosen, judge(at)) && isWorseStart(judge(start, 16), judge(at, 16)),
+      );
     });
     expect(beaten.length, beaten.map(({ seed }) => seed).join(', ')).toBeLessThanOrEqual(ROOMS / 100);
   });

@@ -6,10 +6,9 @@ import { turnOf } from '../../../src/layout/frame/turnOf.ts';
 import { candidateSet } from '../../../src/layout/start/candidateSet.ts';
 import { axisRuns } from '../../../src/layout/start/mainRuns.ts';
 import { searchStart } from '../../../src/layout/start/search/searchStart.ts';
-import type { WallScore } from '../../../src/layout/WallScore.ts';
 import { makePattern } from '../../../src/pattern/index.ts';
 import { makeRoom } from '../../../src/room/makeRoom.ts';
-import { START_TOLERANCE } from '../../../src/trade/index.ts';
+import { isWorseStart } from '../../support/isWorseStart.ts';
 import { judgeTiles } from '../../support/judgeTiles.ts';
 import { familyRoom } from '../../tiles/support/familyRoom.ts';
 
@@ -45,21 +44,14 @@ function readied(family: string, seed: number, turnedDeg = 0) {
 
 type Room = ReturnType<typeof readied>;
 
-/** Whether a start is worse than another in one figure, by more than the search may let it be, and no better in those before. */
-function isWorse(one: WallScore, other: WallScore): boolean {
-  const more = 0.3 * FOOT;
-  if (one.strips > other.strips + 2 * START_TOLERANCE.value.strips + more) return true;
-  if (other.strips > one.strips) return false;
-  if (one.halves > other.halves + 2 * START_TOLERANCE.value.halves + more) return true;
-  return other.halves <= one.halves && one.narrowest < other.narrowest - 0.02;
-}
-
 /** The rooms where one of other starts is better. Few points miss small tips, so that what seems better is looked at again. */
 function beatenBy(rooms: readonly Room[], others: (room: Room) => readonly Point[]): number[] {
   const beaten = rooms.filter((room) => {
     const { judge, start } = room;
     const chosen = judge(start);
-    return others(room).some((at) => isWorse(chosen, judge(at)) && isWorse(judge(start, 16), judge(at, 16)));
+    return others(room).some(
+      (at) => isWorseStart(chosen, judge(at)) && isWorseStart(judge(start, 16), judge(at, 16)),
+    );
   });
   return beaten.map(({ seed }) => seed);
 }

@@ -13,6 +13,7 @@ import type { WallScore } from '../../../src/layout/WallScore.ts';
 import { makePattern } from '../../../src/pattern/index.ts';
 import { makeRoom } from '../../../src/room/makeRoom.ts';
 import { START_TOLERANCE } from '../../../src/trade/index.ts';
+import { isWorseStart } from '../../support/isWorseStart.ts';
 import { judgeWalls } from '../../support/judgeWalls.ts';
 import { layOut } from '../../support/layOut.ts';
 import { type RandomRoom, randomRoom } from '../../support/randomRoom.ts';
@@ -66,15 +67,6 @@ const search = ({ ground, pattern }: ReturnType<typeof readied>) =>
     offBalance: () => 0,
   });
 
-/** Whether a start is worse than another in one figure, by more than the search may let it be, and no better in those before. */
-function isWorse(one: WallScore, other: WallScore): boolean {
-  const more = 0.3 * FOOT;
-  if (one.strips > other.strips + 2 * START_TOLERANCE.value.strips + more) return true;
-  if (other.strips > one.strips) return false;
-  if (one.halves > other.halves + 2 * START_TOLERANCE.value.halves + more) return true;
-  return other.halves <= one.halves && one.narrowest < other.narrowest - 0.02;
-}
-
 const least = (scores: readonly WallScore[], of: (score: WallScore) => number) =>
   scores.reduce((found, score) => Math.min(found, of(score)), Infinity);
 
@@ -109,7 +101,7 @@ describe('the start that is found', () => {
         [by, origin[1]],
         [origin[0], by],
       ];
-      if (beside.some((at) => isWorse(chosen, judgeWalls(ground, pattern, at)))) beaten.push(name);
+      if (beside.some((at) => isWorseStart(chosen, judgeWalls(ground, pattern, at)))) beaten.push(name);
     }
   });
 

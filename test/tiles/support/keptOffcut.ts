@@ -1,4 +1,5 @@
 import { convexHull, type Point, type Ring } from '../../../src/geometry/index.ts';
+import { partInside } from '../../support/partInside.ts';
 
 /** A saw line along an edge of a piece: how far outside it a point is, and how wide the offcut is that it leaves. */
 export interface SawLine {
@@ -33,14 +34,7 @@ export function keptOffcut(
 
 /** The least width of the part of a ring where `inside` is not negative: of all directions square to a side or a diagonal of it. */
 function widthOf(ring: Ring, inside: (point: Point) => number): number {
-  const kept = ring.flatMap((from, i): Point[] => {
-    const to = ring[(i + 1) % ring.length]!;
-    const [a, b] = [inside(from), inside(to)];
-    const share = a / (a - b);
-    const crossing: Point[] =
-      a * b < 0 ? [[from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]] : [];
-    return a >= 0 ? [from, ...crossing] : crossing;
-  });
+  const kept = partInside(ring, inside);
   const widths = kept.flatMap(([x, y]) =>
     kept.flatMap(([ox, oy]) => {
       const size = Math.hypot(ox - x, oy - y);
