@@ -27,7 +27,7 @@ function suspect({ id, read, sd }: Observation, residual: number, share: number)
 export function worstReading(solved: LeastSquares, seen: readonly Observation[]): Misclosure {
   const suspects = seen.map((one, i) => suspect(one, solved.residuals[i]!, solved.redundancies[i]!));
   const most = Math.max(...suspects.map(({ test }) => test));
-  // One reading too many makes every reading equally suspect; of equals the one that would be out most is named,
-  // and the first of those that would be out alike.
-  return suspects.filter(({ test }) => test >= 0.999 * most).reduce((a, b) => (b.by > 1.001 * a.by ? b : a));
+  // One reading too many makes every reading equally suspect. Of equals the one that need be out least is named, and the first of
+  // those that would be out alike: the end wall of a long hall would have to be feet out for what half an inch of a diagonal explains.
+  return suspects.filter(({ test }) => test >= 0.999 * most).reduce((a, b) => (b.by < 0.999 * a.by ? b : a));
 }
