@@ -198,8 +198,10 @@ export interface ChalkLine {
   readonly from: Point;
   readonly to: Point;
   readonly marks: readonly ChalkMark[];
-  /** False when fewer than two marks can be reached at least 24 in apart; then it is squared off the other line. */
+  /** False when fewer than two marks can be reached at least 24 in apart; then it is struck by `offsets` or squared off the other line. */
   readonly snappable: boolean;
+  /** True where a line without two marks is truer through the ends of its `offsets` than squared off the other line. */
+  readonly byOffsets?: true;
   /** Where courses are shifted: the line lies on joints of the course of row `first` and of each `every`-th from it; 0 for that one only. */
   readonly courses?: { readonly first: number; readonly every: number };
   /** Distances square from one long face to the line, at two places along that face. */

@@ -86,10 +86,10 @@ function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurfa
 function lineNotes(
   { say, length, longLength, packet }: SheetContext,
   surface: PacketSurface,
-  { snappable, offsets, error, counted }: ChalkLine,
+  { snappable, byOffsets, offsets, error, counted }: ChalkLine,
 ): string[] {
   const { step, system } = { ...packet.rounding, ...packet.spec.print };
-  const notes = snappable ? [] : [say('sheet.set-out.squared')];
+  const notes = snappable || byOffsets ? [] : [say('sheet.set-out.squared')];
   if (counted)
     notes.push(
       say('sheet.set-out.counted', {
@@ -99,6 +99,7 @@ function lineNotes(
       }),
     );
   const [one, other] = offsets?.stations ?? [];
+  if (byOffsets) notes.push(say('sheet.set-out.byOffsets'));
   if (offsets && one && other)
     notes.push(
       say('sheet.set-out.offsets', {

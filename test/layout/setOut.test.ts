@@ -182,6 +182,77 @@ describe('lines snapped through marks that are read to 1/32 in', () => {
   });
 });
 
+describe('lines without two marks', () => {
+  const normal = chance(4713);
+  const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
+  const hall = (long: string, wide: string, hidden: readonly string[]) =>
+    layOut(
+      job,
+      surfaceOf(
+        [
+          [0, 0],
+          [ticks(long), 0],
+          [ticks(`${long} 1 in`), ticks(wide)],
+          [0, ticks(wide)],
+        ],
+        {
+          // biome-ignore format: corners on a line
+          walls: Object.fromEntries(hidden.map((wall) => [wall, { touch: false }])),
+        },
+      ),
+    ).layout;
+  const terrace = hall('20 ft', '10 ft', ['C-D', 'D-A']);
+  const corridor = hall('38 ft', '38 in', ['B-C']);
+
+  /** Where the mark of a station falls: from the end of the face along it, then square off it, as printed and as it is read. */
+  const struck = (layout: Layout, { offsets }: ChalkLine, error: () => number) =>
+    offsets!.stations.map(({ distance, offset }): Point => {
+      const { from, to } = edgeOf(layout, offsets!.edge);
+      const [ux, uy] = [(to[0] - from[0]) / apart(from, to), (to[1] - from[1]) / apart(from, to)];
+      const begins = offsets!.edge.startsWith(offsets!.end);
+      const on = begins ? distance : apart(from, to) - distance;
+      const out = sawNearest(offset, job.print.step) + error();
+      return [from[0] + ux * on - uy * out, from[1] + uy * on + ux * out];
+    });
+
+  test('are never squared off each other: they are struck through marks off a wall', () => {
+    expect(terrace.chalk.lines.map(({ snappable, byOffsets }) => [snappable, byOffsets])).toEqual([
+      [false, true],
+      [false, true],
+    ]);
+  });
+
+  test('are struck off the long wall of a corridor, which is truer than square off the short line', () => {
+    const [short, long] = [...corridor.chalk.lines].sort(
+      (one, other) => apart(one.from, one.to) - apart(other.from, other.to),
+    );
+    expect([short!.snappable, long!.byOffsets]).toEqual([true, true]);
+    // Two marks read to 1/32 in: with both at the ends 2.24 times that, and half a saw step.
+    expect(long!.error!.off).toBeLessThan(3.5 * READING);
+  });
+
+  test('lie within their expected error in 95 of 100 trials at least, and turn no more than expected', () => {
+    const trials = [terrace, corridor].flatMap((layout) =>
+      layout.chalk.lines
+        .filter(({ byOffsets }) => byOffsets)
+        .flatMap((line) =>
+          Array.from({ length: 100 * TRIALS }, () => {
+            const { off, turn } = found(
+              struck(layout, line, () => READING * normal()) as [Point, Point],
+              line,
+            );
+            return { off: off <= line.error!.off, turn: turn * line.error!.over <= line.error!.turn };
+          }),
+        ),
+    );
+    const share = (what: 'off' | 'turn') => trials.filter((trial) => trial[what]).length / trials.length;
+    const near = 2 * Math.sqrt((0.95 * 0.05) / trials.length);
+    expect(share('off')).toBeGreaterThan(0.95 - near);
+    expect(share('off')).toBeLessThan(0.98);
+    expect(Math.abs(share('turn') - 0.95)).toBeLessThan(near);
+  });
+});
+
 describe('a room looked at differently', () => {
   const job = jobOf(ticks('11 13/16 in'), ticks('11 13/16 in'), ticks('3/16 in'));
   const L = surfaceOf([[0, 0], [ticks('20 ft'), 0], [ticks('20 ft'), ticks('9 ft')], [ticks('11 ft'), ticks('9 ft')], [ticks('11 ft'), ticks('17 ft')], [0, ticks('17 ft')]]); // biome-ignore format: an L on a line

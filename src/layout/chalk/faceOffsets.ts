@@ -7,7 +7,10 @@ import type { Faces } from './Faces.ts';
 import { hasFace } from './hasFace.ts';
 import { tapeEnds } from './tapeEnds.ts';
 
-type Offsets = NonNullable<ChalkLine['offsets']>;
+/** Distances from a face to a line, as a line has them, and where on the line each of them ends. */
+export interface FaceOffsets extends NonNullable<ChalkLine['offsets']> {
+  readonly ends: readonly [Point, Point];
+}
 
 /** A face that leans more than this against the line, as a sine, is no face to measure it from: 10 degrees. */
 const MOST_LEAN = Math.sin(Math.PI / 18);
@@ -16,7 +19,7 @@ const MOST_LEAN = Math.sin(Math.PI / 18);
  * Distances from one long face square to a line, at two places as far apart as open floor lets: from the
  * longest face that runs with the line. Undefined where no face serves.
  */
-export function faceOffsets(line: ChalkLine, faces: Faces, system: System): ChalkLine['offsets'] {
+export function faceOffsets(line: ChalkLine, faces: Faces, system: System): FaceOffsets | undefined {
   const beside = faces.edges
     .filter((edge) => hasFace(edge) && runsWith(edge, line) && isWall(edge, faces))
     .sort((a, b) => lengthOf(b) - lengthOf(a) || nearness(a, line) - nearness(b, line));
@@ -37,7 +40,7 @@ function runsWith({ from, to }: RoomEdge, line: ChalkLine): boolean {
   return Math.abs(ux * dy - uy * dx) <= MOST_LEAN;
 }
 
-function offsetsFrom(edge: RoomEdge, line: ChalkLine, faces: Faces, system: System): Offsets | undefined {
+function offsetsFrom(edge: RoomEdge, line: ChalkLine, faces: Faces, system: System): FaceOffsets | undefined {
   const [zero] = tapeEnds(edge, edge.from, faces).filter(({ side }) => side < 0);
   const [far] = tapeEnds(edge, edge.to, faces).filter(({ side }) => side > 0);
   const start = zero ? { ...zero, at: edge.from, way: 1 } : far && { ...far, at: edge.to, way: -1 };
@@ -58,7 +61,11 @@ function offsetsFrom(edge: RoomEdge, line: ChalkLine, faces: Faces, system: Syst
   }
   const [one, other] = [open[0], open.at(-1)];
   if (!one || !other || other.distance - one.distance < leastApart(system)) return undefined;
-  return { edge: edge.id, end: start.end, stations: [one, other] };
+  const endOf = ({ distance, offset }: typeof one): Point => {
+    const [x, y] = footAt(distance);
+    return [x - uy * offset, y + ux * offset];
+  };
+  return { edge: edge.id, end: start.end, stations: [one, other], ends: [endOf(one), endOf(other)] };
 }
 
 /** Places along a face: at whole inches or 10 mm, this far from its ends. */

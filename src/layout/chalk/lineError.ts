@@ -4,6 +4,7 @@ import type { RoomEdge } from '../../room/Room.ts';
 import { boundOf, READING_ERROR, type Spread, squareSpread, turnSpread } from '../../trade/index.ts';
 import type { Chalk, ChalkLine, ChalkMark } from '../Layout.ts';
 import type { Faces } from './Faces.ts';
+import type { FaceOffsets } from './faceOffsets.ts';
 
 /** What an error rests on: how marks are printed and read. */
 export interface Reading {
@@ -51,6 +52,35 @@ export function squaredError(
   // The crossing is marked on the other line, and its printed distance is rounded: both move the line as a whole.
   const off = boundOf([{ bias: 0, sd: Math.hypot(reading, (sd * arm) / over) }]);
   return { off: Math.ceil(off), turn: Math.ceil(boundOf([{ bias: 0, sd }])), over };
+}
+
+/**
+ * As `lineError`, for a line through two marks measured square off a face beside it. The marks stand inside the ends of the line, so
+ * that it is farther off there than at them.
+ */
+export function offsetsError(
+  { from, to }: Pick<ChalkLine, 'from' | 'to'>,
+  { stations, ends: [one, other] }: Pick<FaceOffsets, 'stations' | 'ends'>,
+  { system, step }: Reading,
+): NonNullable<ChalkLine['error']> {
+  const reading = READING_ERROR.value[system];
+  const biases = stations.map(({ offset }) => sawNearest(offset, step) - offset) as [number, number];
+  const apart = far(one, other);
+  const [ux, uy] = [(other[0] - one[0]) / apart, (other[1] - one[1]) / apart];
+  const spreadAt = ([x, y]: Point): Spread => {
+    const on = ((x - one[0]) * ux + (y - one[1]) * uy) / apart;
+    return { bias: (1 - on) * biases[0] + on * biases[1], sd: reading * Math.hypot(1 - on, on) };
+  };
+  const over = turnOver(system);
+  const turn = {
+    bias: ((biases[1] - biases[0]) * over) / apart,
+    sd: turnSpread([reading, reading], apart, over),
+  };
+  return {
+    off: Math.ceil(boundOf([spreadAt(from), spreadAt(to)])),
+    turn: Math.ceil(boundOf([turn])),
+    over,
+  };
 }
 
 /** The error of a mark square to its line; rounded off to the left of the line is positive. */

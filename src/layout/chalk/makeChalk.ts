@@ -15,7 +15,7 @@ import { fromOneZero } from './fromOneZero.ts';
 import { furtherLines } from './furtherLines.ts';
 import { endsAtCorner, isBeside, roomBesideMain } from './isBeside.ts';
 import { jointsOn } from './jointsOn.ts';
-import { lineError, squaredError } from './lineError.ts';
+import { lineError, offsetsError, squaredError } from './lineError.ts';
 import { squareCheck } from './squareCheck.ts';
 import { storyPoles } from './storyPoles.ts';
 
@@ -82,29 +82,38 @@ function bySnapping(a: ChalkLine, b: ChalkLine): number {
   return Number(a.name) - Number(b.name);
 }
 
-/** A line with how true it is, its distances from a face, and the tile that begins at it. */
+/** A line with how it is struck and how true it is, its distances from a face, and the tile that begins at it. */
 export function finish(
   line: ChalkLine,
   faces: Faces,
   question: Pick<ChalkQuestion, 'system' | 'step' | keyof Counting>,
 ): ChalkLine {
-  const offsets = faceOffsets(line, faces, question.system);
-  const error = line.snappable ? lineError(line, faces, question) : undefined;
+  const found = faceOffsets(line, faces, question.system);
+  const offsets = found && { edge: found.edge, end: found.end, stations: found.stations };
+  const byOffsets = line.snappable ? undefined : found;
+  const error = byOffsets
+    ? offsetsError(line, byOffsets, question)
+    : line.snappable && lineError(line, faces, question);
   const counted = countedFrom(line, faces, question);
   return {
     ...line,
     ...(offsets ? { offsets } : {}),
+    ...(byOffsets ? { byOffsets: true } : {}),
     ...(error ? { error } : {}),
     ...(counted ? { counted } : {}),
   };
 }
 
+/** A line without two marks as it is truer: through marks off a face beside it, or squared off the other line where that has two. */
 function squared(
   line: ChalkLine,
   other: ChalkLine,
   crossed: Pick<Chalk, 'crossing' | 'check'>,
   question: ChalkQuestion,
 ): ChalkLine {
-  const error = line.snappable ? undefined : squaredError(line, other, crossed, question);
-  return error ? { ...line, error } : line;
+  if (line.snappable) return line;
+  const error = other.snappable && squaredError(line, other, crossed, question);
+  if (!error || (line.byOffsets && line.error && line.error.off <= error.off)) return line;
+  const { byOffsets: _, ...square } = line;
+  return { ...square, error };
 }
