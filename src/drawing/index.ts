@@ -37,4 +37,5 @@ export * from './template/drawTemplateKey.ts';
 export * from './template/planTemplate.ts';
 export type { TemplatePlan } from './template/TemplatePlan.ts';
 export { textWidth } from './textWidth.ts';
+export { cornerBetween, lettersOfFace } from './thingCorners.ts';
 export { looksOfTiles } from './tileAreas.ts';

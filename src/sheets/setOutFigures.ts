@@ -4,7 +4,7 @@ import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
 import { borderLines } from './borderLines.ts';
-import { edgeWords, endWords } from './edgeWords.ts';
+import { faceWords, tapeWords } from './faceWords.ts';
 import { followLines } from './followLines.ts';
 import { inlayLines } from './inlayLines.ts';
 import { movementLines } from './movementLines.ts';
@@ -70,12 +70,12 @@ function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurfa
   const first = sawNearest(mark.distance, step);
   const other = mark.both?.find(({ end, distance }) => end !== mark.end || distance !== mark.distance);
   return {
-    edge: edgeWords(surface, mark.edge, say),
-    from: say('sheet.set-out.from', { end: endWords(surface, mark.end, say) }),
+    edge: faceWords(surface, mark.edge, say),
+    from: say('sheet.set-out.from', { end: tapeWords(surface, mark.edge, mark.end, say) }),
     distance: longLength(first),
     other: other
       ? say('sheet.set-out.other', {
-          end: endWords(surface, other.end, say),
+          end: tapeWords(surface, mark.edge, other.end, say),
           distance: longLength(mark.distance + other.distance - first),
           sum: longLength(mark.distance + other.distance),
         })
@@ -102,8 +102,8 @@ function lineNotes(
   if (offsets && one && other)
     notes.push(
       say('sheet.set-out.offsets', {
-        edge: edgeWords(surface, offsets.edge, say),
-        end: endWords(surface, offsets.end, say),
+        edge: faceWords(surface, offsets.edge, say),
+        end: tapeWords(surface, offsets.edge, offsets.end, say),
         first: longLength(sawNearest(one.offset, step)),
         firstAt: longLength(one.distance),
         second: longLength(sawNearest(other.offset, step)),
