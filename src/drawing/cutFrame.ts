@@ -10,11 +10,17 @@ export function tileRing(tile: TileSides): Ring {
   return tileOutline(tile);
 }
 
-/** Quarter turns in degrees after which the longest sawn side of a cut, the wall's side, lies at the foot. */
-export function wallDownTurn(cut: Cut): 0 | 90 | 180 | 270 {
+/** How a cut is turned on its card, in degrees counter-clockwise. */
+export type CardTurn = 0 | 90 | 180 | 270;
+
+/**
+ * Quarter turns in degrees after which the longest sawn side of a cut, the wall's side, lies at the foot. What is sawn out of the piece from a
+ * side, as round an obstacle, is no wall's side where there is another.
+ */
+export function wallDownTurn(cut: Cut): CardTurn {
   const facing = { 0: 0, 90: 0, 180: 0, 270: 0 };
-  for (const { from, to, factory } of cut.edges) {
-    if (factory || circleOf(from, to, cut.circles)) continue;
+  const outer = wallEdges(cut);
+  for (const { from, to } of outer.length > 0 ? outer : straightSawn(cut)) {
     const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
     // The outside lies to the right of an edge: an edge that runs to the right faces down.
     const turn = Math.abs(dx) >= Math.abs(dy) ? (dx > 0 ? 0 : 180) : dy > 0 ? 270 : 90;
@@ -23,6 +29,20 @@ export function wallDownTurn(cut: Cut): 0 | 90 | 180 | 270 {
   const order = [0, 90, 180, 270] as const;
   return order.reduce((best, turn) => (facing[turn] > facing[best] ? turn : best));
 }
+
+/** A piece whose corners lie no farther outside an edge than this, in ticks, lies behind it. */
+const BEHIND = 64;
+
+/** The straight sawn edges with all of the piece on their left: those that a wall cuts, and no notch or step. */
+export function wallEdges(cut: Cut): Cut['edges'] {
+  return straightSawn(cut).filter(({ from, to }) => {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return cut.shape.outer.every((point) => side(from, to, point) >= -BEHIND * length);
+  });
+}
+
+const straightSawn = (cut: Cut): Cut['edges'] =>
+  cut.edges.filter(({ from, to, factory }) => !factory && !circleOf(from, to, cut.circles));
 
 /** Corners where the saw would run past: those that point into the piece, except along a true circle or a curved or bowed wall. */
 export function innerCorners(cut: Cut): readonly Point[] {

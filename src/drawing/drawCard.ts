@@ -4,7 +4,7 @@ import { boxOf } from './boxes.ts';
 import { cardDetail } from './cardDetail.ts';
 import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
 import { printedSizes, sizeMarks } from './cardSizes.ts';
-import { type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
+import { type CardTurn, type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import { trimmed } from './markBounds.ts';
 import { penSvg, wholePixels } from './penSvg.ts';
@@ -24,23 +24,30 @@ export function cardScale(tiles: readonly TileSides[], system: System): number {
   return pickRatio({ width: side, height: side }, tileSpace, system) ?? ratios[system].at(-1)!;
 }
 
+/** How large a card shows its cut, and how it is turned. */
+export interface CardOptions extends DrawOptions {
+  readonly ratio: number;
+  /** The wall's side at the foot unless told otherwise. */
+  readonly turn?: CardTurn;
+}
+
 /** What a card takes at least at a scale: its tile, whatever stands round it. */
-export function leastCard(cut: Cut, tile: TileSides, ratio: number): Space {
-  const alone = trimmed([ghost(tile, scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]))]);
+export function leastCard(
+  cut: Cut,
+  tile: TileSides,
+  { ratio, turn = wallDownTurn(cut) }: Pick<CardOptions, 'ratio' | 'turn'>,
+): Space {
+  const alone = trimmed([ghost(tile, scaleFor(tileRing(tile), turn, ratio, [0, 0]))]);
   return { widthMm: wholePixels(alone.widthMm), heightMm: wholePixels(alone.heightMm) };
 }
 
 /**
- * A hard cut, face up with the wall's side down: the whole tile dashed, the piece with heavy factory edges and thin
+ * A hard cut, face up, turned as it is told: the whole tile dashed, the piece with heavy factory edges and thin
  * sawn ones, waste crossed out, up to eight sizes outside, dots where to drill first, circles as true arcs. What is too
  * small to be seen so is shown larger beside it.
  */
-export function drawCard(
-  cut: Cut,
-  tile: TileSides,
-  options: DrawOptions & { readonly ratio: number },
-): Drawing {
-  const scale = scaleFor(tileRing(tile), wallDownTurn(cut), options.ratio, [0, 0]);
+export function drawCard(cut: Cut, tile: TileSides, options: CardOptions): Drawing {
+  const scale = scaleFor(tileRing(tile), options.turn ?? wallDownTurn(cut), options.ratio, [0, 0]);
   // The centre of a circle may lie off the tile, and its sizes with it.
   const reached = [...tileRing(tile), ...printedSizes(cut).flatMap(({ at }) => at)];
   const box = boxOf(reached.map((point) => toPaper(scale, point)));

@@ -20,6 +20,7 @@ import { type Spaces, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { path, text } from './text.ts';
 import { textBox } from './textBox.ts';
+import { thingLetters } from './thingLetters.ts';
 import { threeFourFive, threeFourFiveLines } from './threeFourFive.ts';
 import { tileAreas } from './tileAreas.ts';
 
@@ -96,6 +97,7 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
     ...sightMarks(surface, scale),
     ...chalk,
     ...cornerLetters(surface, scale, chalk),
+    ...thingLetters(surface, scale, chalk),
     ...(first ? [pieceArea(first, surface, scale, { line: 'hardPiece' })] : []),
     ...(first ? tileAreas([first], surface, scale) : []),
     ...firstOfInlays(surface).map((piece) => pieceArea(piece, surface, scale, { line: 'hardPiece' })),

@@ -1,7 +1,8 @@
 export { cardSpace } from './cardDetail.ts';
 export { shortestSawn } from './cardMarks.ts';
 export { printedSizes } from './cardSizes.ts';
-export type { TileSides } from './cutFrame.ts';
+export { cardTurn } from './cardTurn.ts';
+export type { CardTurn, TileSides } from './cutFrame.ts';
 export * from './Drawing.ts';
 export * from './drawBase.ts';
 export * from './drawCard.ts';
@@ -37,4 +38,5 @@ export * from './template/drawTemplateKey.ts';
 export * from './template/planTemplate.ts';
 export type { TemplatePlan } from './template/TemplatePlan.ts';
 export { textWidth } from './textWidth.ts';
+export { cornerBetween, lettersOfFace } from './thingCorners.ts';
 export { looksOfTiles } from './tileAreas.ts';

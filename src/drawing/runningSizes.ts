@@ -12,6 +12,7 @@ import { type Taken, takenBy } from './takenBy.ts';
 import { path, sizes, text } from './text.ts';
 import { textBox } from './textBox.ts';
 import { textWidth } from './textWidth.ts';
+import { cornerBetween } from './thingCorners.ts';
 
 /** A size that found no place: the letter that stands for it, and whose mark it is. */
 export interface MovedSize {
@@ -83,10 +84,11 @@ function runnings(surface: PacketSurface, scale: Scale, print: SizePrint): reado
     if (!edge) return [];
     const along = angleTo(toPaper(scale, edge.from), toPaper(scale, edge.to));
     const size = printSize(mark.distance, print);
+    const letter = letters.has(mark.end) ? mark.end : cornerBetween(surface, mark.edge, mark.end)?.letter;
     return {
       line: line.name,
       edge: mark.edge,
-      words: letters.has(mark.end) ? `${mark.end}: ${size}` : size,
+      words: letter ? `${letter}: ${size}` : size,
       zero: toPaper(scale, zeroOf(mark, edge, surface)),
       at: toPaper(scale, mark.at),
       // The room lies to the left of its own edges, and to the right of an obstacle's.

@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { shownHand } from '../drawing/index.ts';
+import { cardTurn, shownHand } from '../drawing/index.ts';
 import type { Packet } from '../packet/Packet.ts';
 
 const columns = [
@@ -42,7 +42,7 @@ export function cutsCsv(packet: Packet): string {
         cut.number,
         cut.tile,
         cut.kind,
-        shownHand(cut, tileOf(packet, cut)),
+        shownHand(cut, tileOf(packet, cut), cardTurn(cut, surface).turn),
         cut.pieces.join(' '),
         cut.pieces.length,
       ];

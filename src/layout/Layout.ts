@@ -129,6 +129,8 @@ export interface Candidate {
   /** Smallest piece in sight, share and size. */
   readonly smallestShare: number;
   readonly smallest: Ticks;
+  /** Size of the same piece at its narrow end, where it is four-sided: it is less than `smallest` where a wall leans. */
+  readonly smallestEnd?: Ticks;
   readonly underHalf: number;
   /** Pieces in sight thinner than the least strip. */
   readonly thin?: number;

@@ -6,15 +6,16 @@ import { tileOutline } from '../pattern/index.ts';
 /** Rounding moves a tile that is turned onto its own place by no more than this, in ticks. */
 const ROUNDING = 4;
 
-function turned([x, y]: Point, degrees: number, [byX, byY]: Point): Point {
+/** A point of a cut where a plan of tiles has it: turned counter-clockwise about the origin, then moved. */
+export function turnedAndMoved([x, y]: Point, degrees: number, [byX, byY]: Point): Point {
   const radians = (degrees * Math.PI) / 180;
   const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
   return [x * cos - y * sin + byX, x * sin + y * cos + byY];
 }
 
 /** Whether a piece that is turned and moved lies in its tile as its card shows it, from the same factory edges. */
-function isAtHome(ring: Ring, turn: number, at: Point): boolean {
-  const [own, moved] = [bounds(ring), bounds(ring.map((point) => turned(point, turn, at)))];
+export function isAtHome(ring: Ring, turn: number, at: Point): boolean {
+  const [own, moved] = [bounds(ring), bounds(ring.map((point) => turnedAndMoved(point, turn, at)))];
   return (['minX', 'minY', 'maxX', 'maxY'] as const).every(
     (side) => Math.abs(own[side] - moved[side]) <= ROUNDING,
   );

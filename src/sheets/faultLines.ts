@@ -3,7 +3,9 @@ import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sawnOfFault } from './sawnOfFault.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
+import { taperedSize } from './taperedSize.ts';
 import { taperLines } from './taperTable.ts';
 
 /** Names in a line where some will do. */
@@ -41,11 +43,13 @@ export function breakLines(context: SheetContext, surface: PacketSurface): reado
 /** Faults whose size is that of a piece, which the saw list gives as it is sawn. */
 const SAWN: ReadonlySet<string> = new Set(['underHalf', 'thinStrip', 'nearFull']);
 
-function figuresOf({ packet }: SheetContext, { code, figures }: Fault): Fault['figures'] {
+function figuresOf(context: SheetContext, surface: PacketSurface, fault: Fault): Fault['figures'] {
+  const { code, figures } = fault;
   const { size } = figures;
-  return SAWN.has(code) && typeof size === 'number'
-    ? { ...figures, size: sawDown(size, packet.spec.print.step) }
-    : figures;
+  if (!SAWN.has(code) || typeof size !== 'number') return figures;
+  const sawn = code === 'thinStrip' ? undefined : sawnOfFault(context, surface, fault);
+  const down = sawDown(size, context.packet.spec.print.step);
+  return { ...figures, size: sawn ? taperedSize(context, sawn.wide, sawn.narrow) : down };
 }
 
 function faultLine(
@@ -58,7 +62,7 @@ function faultLine(
   const shown = fault.pieces.slice(0, most).join(', ');
   const more = fault.pieces.length - most;
   return context.say(`fault.${fault.code}`, {
-    ...surfaceFigures(context, surface, figuresOf(context, fault)),
+    ...surfaceFigures(context, surface, figuresOf(context, surface, fault)),
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
   });

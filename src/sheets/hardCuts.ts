@@ -3,6 +3,7 @@ import { isHard } from '../cuts/isHard.ts';
 import {
   cardScale,
   cardSpace,
+  cardTurn,
   type Drawing,
   drawCard,
   leastCard,
@@ -137,6 +138,7 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
     label: say('sheet.hard-cuts.drawing', { number: cut.number }),
     ...units,
     say,
+    turn: cardTurn(cut, surface).turn,
   };
   const smallest = cardScale(packet.spec.tiles, system);
   return ratios[system]
@@ -146,7 +148,7 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
       return {
         ratio,
         leastMm: shortestSawn(cut, mmPerTick(ratio)),
-        least: leastCard(cut, tile, ratio),
+        least: leastCard(cut, tile, { ...named, ratio }),
         drawn: () => {
           drawing ??= drawCard(cut, tile, { ...named, ratio });
           return drawing;
@@ -167,11 +169,13 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
   const { say } = context;
   const { ratio, leastMm, drawn } = largest(tries, limit);
   const drawing = drawn();
+  const { turn, asPlan } = cardTurn(cut, surface);
   return {
     number: cut.number,
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
-    hand: handWords(say, cut, tileOf(context, cut)),
+    hand: handWords(say, cut, tileOf(context, cut), turn),
+    asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
     offTile: isCentreOff(context, cut),
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     pieces: cut.pieces,

@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { cardScale, drawCard, drawPlan } from '../drawing/index.ts';
+import { cardScale, cardTurn, drawCard, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import { handWords } from './handWords.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
@@ -49,17 +49,22 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {
   const { packet, say, length, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const hand = handWords(say, cut, tile);
+  const { turn, asPlan } = cardTurn(cut, surface);
+  const hand = handWords(say, cut, tile, turn);
+  const plan = asPlan
+    ? ` · ${say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! })}`
+    : '';
   return {
     id: cardId(i, cut.number),
     number: cut.number,
-    kind: `${say(`cut.${cut.kind}`)} ${hand}`.trimEnd(),
+    kind: `${`${say(`cut.${cut.kind}`)} ${hand}`.trimEnd()}${plan}`,
     drawing: drawCard(cut, tile, {
       id: `saw-card-${i + 1}-${cut.number}`,
       label: say('sheet.hard-cuts.drawing', { number: cut.number }),
       ...units,
       say,
       ratio,
+      turn,
     }).svg,
     sizes: cut.fences.map(({ saw }) => ({ what: say('saw.fence'), size: length(saw) })),
     pieces: surface.pieces

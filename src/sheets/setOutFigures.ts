@@ -4,10 +4,11 @@ import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
 import { borderLines } from './borderLines.ts';
-import { edgeWords, endWords } from './edgeWords.ts';
+import { faceWords, tapeWords } from './faceWords.ts';
 import { followLines } from './followLines.ts';
 import { inlayLines } from './inlayLines.ts';
 import { movementLines } from './movementLines.ts';
+import { repeatLines } from './repeatLines.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** Every mark from both sides, offsets, how true each line is, the sticks, what to snap later, and the readings. */
@@ -23,13 +24,14 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
       ...followLines(context, surface),
       ...borderLines(context, surface),
       ...inlayLines(context, surface),
+      ...repeatLines(context, surface),
     ],
     trueTo: lines.some(({ error }) => error)
       ? say('sheet.set-out.trueTo', { reading: length(READING_ERROR.value[system]) })
       : '',
     poles: (chalk.poles ?? [])
       .filter(({ joints }) => joints.length > 0)
-      .map((pole) => poleTable(context, pole, chalk.poles?.length === 1)),
+      .map((pole) => poleTable(context, pole, chalk)),
     later: (chalk.later ?? []).map(({ zone, bare, lines: fresh }) => ({
       words: say('sheet.set-out.later', {
         zone,
@@ -70,12 +72,12 @@ function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurfa
   const first = sawNearest(mark.distance, step);
   const other = mark.both?.find(({ end, distance }) => end !== mark.end || distance !== mark.distance);
   return {
-    edge: edgeWords(surface, mark.edge, say),
-    from: say('sheet.set-out.from', { end: endWords(surface, mark.end, say) }),
+    edge: faceWords(surface, mark.edge, say),
+    from: say('sheet.set-out.from', { end: tapeWords(surface, mark.edge, mark.end, say) }),
     distance: longLength(first),
     other: other
       ? say('sheet.set-out.other', {
-          end: endWords(surface, other.end, say),
+          end: tapeWords(surface, mark.edge, other.end, say),
           distance: longLength(mark.distance + other.distance - first),
           sum: longLength(mark.distance + other.distance),
         })
@@ -103,8 +105,8 @@ function lineNotes(
   if (offsets && one && other)
     notes.push(
       say('sheet.set-out.offsets', {
-        edge: edgeWords(surface, offsets.edge, say),
-        end: endWords(surface, offsets.end, say),
+        edge: faceWords(surface, offsets.edge, say),
+        end: tapeWords(surface, offsets.edge, offsets.end, say),
         first: longLength(sawNearest(one.offset, step)),
         firstAt: longLength(one.distance),
         second: longLength(sawNearest(other.offset, step)),
@@ -122,14 +124,20 @@ function lineNotes(
 /** Errors are printed upwards, in 1/64 in or half millimetres. */
 const FINEST = { inches: 127, mm: 160 } as const;
 
-/** Joints on a stick, each to the nearest step of the saw, none added to another. */
+/** Joints on a stick, or where none runs straight the same place of each tile or row, each to the nearest step of the saw, none added to another. */
 function poleTable(
   { say, length, packet }: SheetContext,
   { axis, module, joints }: StoryPole,
-  isOnly: boolean,
+  { poles, guide }: PacketSurface['chalk'],
 ) {
+  // Where no joint runs straight, what a mark stands for is a place of the tiles, the same in each.
+  const on = guide && !guide.onJoints ? 'tiles' : 'joints';
   return {
-    title: say('sheet.set-out.pole', { axis: isOnly ? 'both' : axis, module: length(module) }),
+    title: say('sheet.set-out.pole', {
+      axis: poles?.length === 1 ? 'both' : axis,
+      on,
+      module: length(module),
+    }),
     joints: joints.map((joint, i) => ({
       number: i + 1,
       distance: length(sawNearest(joint, packet.rounding.step)),

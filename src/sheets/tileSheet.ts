@@ -5,6 +5,7 @@ import type { CutTile } from '../tiles/TilePlan.ts';
 import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { startsInTile } from './startsInTile.ts';
 import { tileProof } from './tileProof.ts';
 
 /** Which pieces come out of which tile? Equal tiles are drawn once, with a count; a tile that gives one plain piece is a line. */
@@ -105,7 +106,8 @@ function drawnOf(context: SheetContext, group: TileGroup) {
   const more = Array.from({ length: Math.ceil(rest.length / UNDER) }, (_, i) =>
     rest.slice(i * UNDER, (i + 1) * UNDER),
   );
-  return { ...line, tiles: line.tiles.slice(0, BESIDE), more };
+  const starts = startsInTile(context, group.tile, group.cuts, group.tiles[0]!);
+  return { ...line, starts, tiles: line.tiles.slice(0, BESIDE), more };
 }
 
 function drawingOf({ packet, say, units }: SheetContext, group: TileGroup, ratio: number, i: number) {

@@ -8,6 +8,7 @@ import type { LaidPiece } from '../pieces/LaidPiece.ts';
 import { type Laid, layTiles } from '../pieces/layTiles.ts';
 import type { Choice, MainRuns } from './Choice.ts';
 import { laidEnds } from './laidEnds.ts';
+import { narrowEnd } from './narrowEnd.ts';
 import { pieceEnds } from './pieceEnds.ts';
 import { reasonsOf } from './reasonsOf.ts';
 
@@ -50,15 +51,22 @@ function countsOf(ground: Ground, pattern: Pattern, { inside, border }: Laid): C
 function smallestOf(
   inSight: readonly LaidPiece[],
   pattern: Pattern,
-): Pick<Candidate, 'smallest' | 'smallestShare'> {
+): Pick<Candidate, 'smallest' | 'smallestShare' | 'smallestEnd'> {
   const { minX, minY, maxX, maxY } = bounds(pattern.tiles[0]!.ring);
   let best = { smallestShare: 1, smallest: Math.min(maxX - minX, maxY - minY) };
-  for (const { shares, extent } of inSight) {
-    const axis = shares[0] <= shares[1] ? 0 : 1;
-    if (shares[axis] < best.smallestShare) best = { smallestShare: shares[axis], smallest: extent[axis] };
+  let least: LaidPiece | undefined;
+  for (const piece of inSight) {
+    const axis = smallAxis(piece);
+    const share = piece.shares[axis];
+    if (share >= best.smallestShare) continue;
+    best = { smallestShare: share, smallest: piece.extent[axis] };
+    least = piece;
   }
-  return best;
+  const end = least && narrowEnd(least.shape.outer, smallAxis(least));
+  return end === undefined ? best : { ...best, smallestEnd: end };
 }
+
+const smallAxis = ({ shares }: LaidPiece) => (shares[0] <= shares[1] ? 0 : 1);
 
 function placeOf(
   { faces }: Ground,
