@@ -3,6 +3,7 @@ import { CHECK_RUN, checkRun } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
+import { isUndercut } from './isUndercut.ts';
 import { limitGate } from './limitGate.ts';
 import { readAgain } from './readAgain.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -154,22 +155,10 @@ function readOf(context: SheetContext, what: 'film' | 'moisture'): Partial<Gate>
 }
 
 function heightGates(context: SheetContext): Gate[] {
-  const { packet, say, length } = context;
-  const { heights } = packet;
+  const { packet, say } = context;
   return [
-    {
-      what: say('gate.undercut'),
-      bound: say('sheet.job-sheet.shouldBe'),
-      limit: length(heights.undercut),
-      found: '',
-      state: 'open',
-      note: say('gate.undercutNote', {
-        undercut: length(heights.undercut),
-        stack: length(heights.stack),
-      }),
-      source: '',
-    },
-    ...heights.results.map(
+    ...(isUndercut(packet) ? [undercutGate(context)] : []),
+    ...packet.heights.results.map(
       (result): Gate => ({
         what: sayThing(say, result.name),
         limit: '',
@@ -180,4 +169,19 @@ function heightGates(context: SheetContext): Gate[] {
       }),
     ),
   ];
+}
+
+function undercutGate({ packet: { heights }, say, length }: SheetContext): Gate {
+  return {
+    what: say('gate.undercut'),
+    bound: say('sheet.job-sheet.shouldBe'),
+    limit: length(heights.undercut),
+    found: '',
+    state: 'open',
+    note: say('gate.undercutNote', {
+      undercut: length(heights.undercut),
+      stack: length(heights.stack),
+    }),
+    source: '',
+  };
 }
