@@ -28,7 +28,7 @@ export interface SheetContext {
   readonly figure: (ticks: Ticks) => Figure;
   /** `Mon 8 Mar 2027`, in the sheet's language. */
   readonly date: (iso: string) => string;
-  /** `Tue 9 Mar, 15:00`, or `Tue 9 Mar, 3:00 PM` where a day has twice twelve hours. */
+  /** `Tue 9 Mar, 15:00`, or `Tue 9 Mar, 3 PM` where a day has twice twelve hours. */
   readonly time: (iso: string) => string;
   /** The time of day alone. */
   readonly clock: (iso: string) => string;

@@ -6,11 +6,14 @@ const REGIONS: Readonly<Record<Packet['spec']['print']['paper'], string>> = { le
 /** Formats of the locales in use, which take longer to make than a time takes to write. */
 const formats = new Map<string, Intl.DateTimeFormat>();
 
-function formatOf(locale: string): Intl.DateTimeFormat {
-  const known = formats.get(locale);
+/** Of a full hour the minutes are not said in twelve hours: `8 AM`. */
+function formatOf(locale: string, full: boolean): Intl.DateTimeFormat {
+  const key = `${locale} ${full}`;
+  const known = formats.get(key);
   if (known) return known;
-  const made = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' });
-  formats.set(locale, made);
+  const minute = full ? {} : ({ minute: '2-digit' } as const);
+  const made = new Intl.DateTimeFormat(locale, { hour: 'numeric', ...minute, timeZone: 'UTC' });
+  formats.set(key, made);
   return made;
 }
 
@@ -23,7 +26,7 @@ function formatOf(locale: string): Intl.DateTimeFormat {
  * clockTime('2027-03-08T15:30', 'en', 'letter').replace(/\s/, ' ') //=> '3:30 PM'
  */
 export function clockTime(iso: string, lang: string, paper: Packet['spec']['print']['paper']): string {
-  const format = formatOf(`${lang}-${REGIONS[paper]}`);
+  const format = formatOf(`${lang}-${REGIONS[paper]}`, iso.slice(14, 16) === '00');
   if (!format.resolvedOptions().hour12) return iso.slice(11, 16);
   return format.format(new Date(`${iso.slice(0, 16)}Z`)).replace(/\s/g, '\u00a0');
 }

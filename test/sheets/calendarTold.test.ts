@@ -39,7 +39,7 @@ describe('times told on the calendar', () => {
 
   test('a time put off to the morning says from when', () => {
     expect(rowsOf(fernlea).map(({ wait }) => wait)).toContainEqual(
-      expect.stringMatching(/that is .*, 11:00\sPM, at night: put off to the morning$/),
+      expect.stringMatching(/that is .*, 11\sPM, at night: put off to the morning$/),
     );
   });
 
@@ -61,8 +61,8 @@ describe('the clock is that of the language where the paper is used', () => {
 
   // The walk is due at 11:00. Twice twelve hours in English and Spanish in the United States, else twenty-four: common practice.
   test.each([
-    ['en', 'letter', '11:00 AM'],
-    ['es', 'letter', '11:00 a.m.'],
+    ['en', 'letter', '11 AM'],
+    ['es', 'letter', '11 a.m.'],
     ['en', 'a4', '11:00'],
     ['es', 'a4', '11:00'],
     ['pt', 'a4', '11:00'],
@@ -94,10 +94,8 @@ describe('the owner is told from when to when there is no toilet', () => {
 
   test('where the only one of the house is in the room, on each sheet for the owner', () => {
     for (const one of told(fernlea))
-      expect(one).toMatch(/Mon, Mar 8, 8:00\sAM at the latest until Sun, Mar 14, 7:00\sAM/);
-    expect(told(fernlea)[2]).toMatch(
-      /while the sealer cures, Mon, Mar 15, 8:00\sAM – Tue, Mar 16, 11:00\sAM/,
-    );
+      expect(one).toMatch(/Mon, Mar 8, 8\sAM at the latest until Sun, Mar 14, 7\sAM/);
+    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Mon, Mar 15, 8\sAM – Tue, Mar 16, 11\sAM/);
   });
 
   test('and nowhere else', () => {

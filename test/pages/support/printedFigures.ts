@@ -16,7 +16,7 @@ export function tapeFigure(ticks: number, system: Packet['spec']['print']['syste
 
 /**
  * A moment as a calendar of that language names it, without the year: `Mon, Mar 8` and `10:45`; on letter paper, in the languages that
- * count twice twelve hours in the United States (English and Spanish, common practice), `10:45 AM`.
+ * count twice twelve hours in the United States (English and Spanish, common practice), `10:45 AM`, a full hour `8 AM`.
  */
 export function momentFigures(
   moment: string,
@@ -32,7 +32,10 @@ export function momentFigures(
   });
   const [hours = '', minutes = ''] = clock.split(':');
   const half = { en: ['AM', 'PM'], es: ['a.m.', 'p.m.'] }[lang]?.[Number(hours) < 12 ? 0 : 1];
-  const told = paper === 'letter' && half ? `${Number(hours) % 12 || 12}:${minutes} ${half}` : clock;
+  const told =
+    paper === 'letter' && half
+      ? `${Number(hours) % 12 || 12}${minutes === '00' ? '' : `:${minutes}`} ${half}`
+      : clock;
   return [named.format(new Date(`${day}T12:00Z`)), told];
 }
 
