@@ -456,6 +456,8 @@ export interface FlatnessGrid {
 export interface Layer {
   readonly name: string;
   readonly thickness: Ticks;
+  /** Area that a pack of it covers, by its own sheet, in square metres; of a layer that comes on, where the job says. */
+  readonly packM2?: number;
 }
 
 /** A height as measured now and on what. */

@@ -2,13 +2,14 @@ import type { Layer } from '../job/Job.ts';
 import { TICKS_PER_MM } from '../measure/index.ts';
 import { LAYER_WASTE, MORTAR_DENSITY } from '../trade/index.ts';
 import type { Material } from './Material.ts';
+import { packages } from './rounded.ts';
 
 /** What a layer is called where it is spread and not laid in pieces. */
 const SPREAD = /\b(?:mortar|thin-?set|adhesive|mortero|adhesivo|argamassa)\b/i;
 
 /**
  * What the job puts under the tile, a line for each layer but the tile, which is the last, and the bed under it, which is the mortar
- * of the tally: board, membrane, the mortar between. How much of it a pack holds is not known here: its sheet tells.
+ * of the tally: board, membrane, the mortar between. What a pack of it covers is known where the job says so.
  *
  * @param areaM2 area of all fields in square metres.
  */
@@ -22,13 +23,17 @@ export function layerLines(fresh: readonly Layer[], areaM2: number): readonly Ma
 
 const READ = { code: 'material.layer.sum.read', figures: {} };
 
-function laidLine({ name }: Layer, areaM2: number): Material {
+function laidLine({ name, packM2 }: Layer, areaM2: number): Material {
   const buyM2 = areaM2 * (1 + LAYER_WASTE.value);
+  const packs = packM2 === undefined ? undefined : packages(buyM2 / packM2);
   return {
     what: 'layer',
     name,
     sum: [
       { code: 'material.layer.sum.area', figures: { areaM2, wasteShare: LAYER_WASTE.value, buyM2 } },
+      packM2 === undefined || packs === undefined
+        ? { code: 'material.layer.sum.noPack', figures: {} }
+        : { code: 'material.layer.sum.packs', figures: { packM2, packCount: packs } },
       READ,
     ],
     rate: { value: LAYER_WASTE.value, unit: 'share' },
@@ -36,8 +41,7 @@ function laidLine({ name }: Layer, areaM2: number): Material {
     source: LAYER_WASTE.source,
     amount: areaM2,
     unit: 'm2',
-    buy: buyM2,
-    buyUnit: 'm2',
+    ...(packs === undefined ? { buy: buyM2, buyUnit: 'm2' } : { buy: packs, buyUnit: 'pack' }),
   };
 }
 

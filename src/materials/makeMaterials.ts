@@ -10,6 +10,7 @@ import { layerLines } from './layerLines.ts';
 import type { Material } from './Material.ts';
 import { makeHeights } from './makeHeights.ts';
 import { mortarLine } from './mortarLine.ts';
+import { profileLine } from './profileLine.ts';
 import { ringLines } from './ringLines.ts';
 import { sealantLines } from './sealantLines.ts';
 import { sealerLine } from './sealerLine.ts';
@@ -17,7 +18,7 @@ import { softJoints } from './softJoints.ts';
 import { tileLine } from './tileLine.ts';
 
 /**
- * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, backer, sealer and rings, each with its sum step by step, the rate
+ * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, backer, edge profiles, sealer and rings, each with its sum step by step, the rate
  * it rests on and where that comes from. Plans are by the tile's key; `carried` is what runs over joints of the base.
  */
 export function makeMaterials(
@@ -44,6 +45,7 @@ export function makeMaterials(
     mortarLine(job.products.mortar, areaM2),
     groutLine(job.products.grout, surfaces),
     ...sealantLines(job.products.sealant, soft, job.print.system, open),
+    ...profileLine(surfaces, job.print.system),
     ...sealerLine(job.products, surfaces),
     ...ringLines(makeHeights(job).results),
   ];

@@ -1,9 +1,10 @@
-import { litresOf, type System, TICKS_PER_FOOT, TICKS_PER_MM } from '../measure/index.ts';
+import { litresOf, type System, TICKS_PER_MM } from '../measure/index.ts';
 import { BACKER, inches, SEALANT_DEPTH, SEALANT_WASTE, type Step, sealantDepth } from '../trade/index.ts';
 import type { CarriedRun } from './carriedRuns.ts';
 import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
 import type { SoftJoint } from './softJoints.ts';
+import { wholeLength } from './wholeLength.ts';
 
 /** Joints narrower than this have no room for a round backer. */
 const BACKER_FROM = inches(3 / 16);
@@ -96,12 +97,6 @@ function backerLines(
       buyUnit: 'metre',
     },
   ];
-}
-
-/** Backer is sold by the foot where a job is told in inches, else by the metre; in metres. */
-function wholeLength(amount: number, system: System): number {
-  const sold = system === 'inches' ? TICKS_PER_FOOT / (1000 * TICKS_PER_MM) : 1;
-  return rounded(packages(amount / sold) * sold, 4);
 }
 
 function volume({ width, length }: Pick<SoftJoint, 'width' | 'length'>): number {

@@ -18,6 +18,7 @@ import { placeBase } from '../room/placeBase.ts';
 import type { Room } from '../room/Room.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { makeZones } from '../zones/makeZones.ts';
+import { assumedDefaults } from './assumedDefaults.ts';
 import { easedJob } from './easedJob.ts';
 import { fewerTiles } from './fewerTiles.ts';
 import { makeChoices } from './makeChoices.ts';
@@ -137,7 +138,7 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
     calendar,
     care: makeCare(job, calendar),
     notes: makeNotes(stages, limits, heights, checks),
-    defaults: job.defaults,
+    defaults: assumedDefaults(job, stages),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   type Ticks,
 } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
+import { clockTime } from './clockTime.ts';
 import { decimalMark } from './decimalMark.ts';
 import type { Say } from './SheetView.ts';
 
@@ -27,8 +28,10 @@ export interface SheetContext {
   readonly figure: (ticks: Ticks) => Figure;
   /** `Mon 8 Mar 2027`, in the sheet's language. */
   readonly date: (iso: string) => string;
-  /** `Tue 9 Mar, 15:00`. */
+  /** `Tue 9 Mar, 15:00`, or `Tue 9 Mar, 3 PM` where a day has twice twelve hours. */
   readonly time: (iso: string) => string;
+  /** The time of day alone. */
+  readonly clock: (iso: string) => string;
   /** `0.85`: a number to so many decimals at most, one unless told; `0,85` in Spanish. */
   readonly number: (value: number, digits?: number) => string;
 }
@@ -44,7 +47,7 @@ function shortDate(format: Intl.DateTimeFormat, iso: string): string {
 }
 
 /** Formats of a language's days, which take longer to make than a sheet takes to write. */
-const formats = new Map<string, { readonly day: Intl.DateTimeFormat; readonly clock: Intl.DateTimeFormat }>();
+const formats = new Map<string, { readonly day: Intl.DateTimeFormat; readonly hour: Intl.DateTimeFormat }>();
 
 function formatsOf(lang: string) {
   const known = formats.get(lang);
@@ -52,7 +55,7 @@ function formatsOf(lang: string) {
   const parts = { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' } as const;
   const made = {
     day: new Intl.DateTimeFormat(lang, { ...parts, year: 'numeric' }),
-    clock: new Intl.DateTimeFormat(lang, parts),
+    hour: new Intl.DateTimeFormat(lang, parts),
   };
   formats.set(lang, made);
   return made;
@@ -65,9 +68,10 @@ export function sheetContext(
   second?: { readonly lang: string; readonly say: Say },
 ): SheetContext {
   const { lang, say } = first;
-  const { system } = packet.spec.print;
+  const { system, paper } = packet.spec.print;
   const units = { system, decimal: decimalMark(lang) };
-  const { day, clock } = formatsOf(lang);
+  const { day, hour } = formatsOf(lang);
+  const clock = (iso: string) => clockTime(iso, lang, paper);
   return {
     packet,
     lang,
@@ -78,7 +82,8 @@ export function sheetContext(
     longLength: (ticks) => printLength(ticks, units, { feet: system === 'inches' }),
     figure: (ticks) => figure(ticks, units),
     date: (iso) => shortDate(day, iso),
-    time: (iso) => `${shortDate(clock, iso)}, ${iso.slice(11, 16)}`,
+    time: (iso) => `${shortDate(hour, iso)}, ${clock(iso)}`,
+    clock,
     number: (value, digits = 1) => printDecimal(value, digits, units.decimal),
   };
 }

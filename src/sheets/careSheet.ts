@@ -33,6 +33,7 @@ export const careSheet: Sheet = {
             .map((line) => sayCare(context, line)),
           used: care.used.map((line) => sayCare(context, line)),
           keep: Object.values(tiles).reduce((sum, plan) => sum + plan.keep, 0),
+          over: Object.values(tiles).reduce((sum, plan) => sum + plan.over, 0),
           setter: spec.contacts.setter ?? '',
           phone: spec.contacts.phone ?? '',
         },

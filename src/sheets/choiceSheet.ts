@@ -4,6 +4,7 @@ import { tilesLaid } from '../layout/tilesLaid.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
 import type { SeenPiece } from '../packet/seenPieces.ts';
+import { type ChoiceFigures, choiceReason } from './choiceReason.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
 import { noToilet } from './noToilet.ts';
@@ -27,7 +28,7 @@ export const choiceSheet: Sheet = {
 
 /** Between the two drawings, and what stands over and under them, in mm. */
 const GUTTER_MM = 5;
-const WORDS_MM = 128;
+const WORDS_MM = 150;
 
 /** What the key takes that tells several tiles apart, in mm. */
 const TILE_KEY_MM = 6;
@@ -51,7 +52,7 @@ function choicePage(
   choice: PacketChoice,
   i: number,
 ): SheetPage {
-  const { packet, say, date, units } = context;
+  const { packet, say, units } = context;
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
   const drawings = [own, choice].map(({ pieces }, k) =>
     drawChoice(forOwner(context, surface), pieces, {
@@ -62,7 +63,7 @@ function choicePage(
       space: halfPage(context, surface),
     }),
   );
-  const start = packet.calendar[0]?.from;
+  const advised = !isBetter(choice.candidate, own.candidate);
   return {
     ...(i > 0 ? { suffix: surface.name } : {}),
     scale: `1:${drawings[0]!.ratio}`,
@@ -75,13 +76,40 @@ function choicePage(
         }),
         ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`),
       ],
-      advised: !isBetter(choice.candidate, own.candidate),
+      advised,
+      reason: advised ? choiceReason(context, toldOf(context, own), toldOf(context, choice)) : '',
       rows: rowsOf(context, surface, own, choice),
       noToilet: noToilet(context),
-      answerBy: start ? date(start) : '',
+      answerBy: answerBy(context, own, choice),
       setter: packet.spec.contacts.setter ?? '',
       phone: packet.spec.contacts.phone ?? '',
     },
+  };
+}
+
+/**
+ * By when the answer is wanted: before the first tile is set, where the job says when that is; before tile is bought where it says
+ * nothing, or where the two layouts take tile in other numbers.
+ */
+function answerBy({ packet, say, date }: SheetContext, own: Offer, other: Offer): string {
+  const start = packet.calendar.find(({ code }) => code === 'set')?.from;
+  const known = start !== undefined && packet.defaults.every(({ path }) => path !== 'work.from');
+  const bought = ({ buy }: Offer) => Object.values(buy).map(({ buy, boxes }) => boxes || buy);
+  const differs = bought(own).join() !== bought(other).join();
+  return say('sheet.choice-sheet.by', {
+    date: known ? date(start) : 'none',
+    buying: differs ? 'differs' : 'same',
+  });
+}
+
+function toldOf(context: SheetContext, { candidate, pieces, buy }: Offer): ChoiceFigures {
+  return {
+    share: candidate.smallestShare,
+    narrowest: smallestShare(context, candidate).size,
+    small: candidate.underHalf,
+    cut: pieces.filter(({ whole }) => !whole).length,
+    pieces: pieces.length,
+    buy: Object.values(buy).reduce((sum, one) => sum + one.buy, 0),
   };
 }
 

@@ -62,6 +62,8 @@ function oneValue(context: SheetContext, text: string): string {
   if (WORDS.has(word)) return say(`assumed.value.${word}`, { units: units.system });
   if (CHOICES.has(text)) return say(`ask.choices.${text}`);
   if (/^\d{4}-\d\d-\d\d$/.test(text)) return context.date(text);
+  const hours = /^(\d\d:\d\d)-(\d\d:\d\d)$/.exec(text);
+  if (hours) return [hours[1], hours[2]].map((hour) => context.clock(`2000-01-01T${hour}`)).join('–');
   const days = /^([\d.-]+) days$/.exec(text)?.[1];
   if (days) return say('assumed.days', { days: asMarked(days.replace('-', '–'), units.decimal) });
   return figureSaid(context, text) ?? asMarked(text.replaceAll(' x ', ' × '), units.decimal);

@@ -8,7 +8,7 @@ export const doorSign: Sheet = {
   bundles: ['owner', 'packet'],
   speaks: 'owner',
   make: (context) => {
-    const { packet, say, time } = context;
+    const { packet, say, time, clock } = context;
     const walk = packet.calendar.findLast((entry) => entry.code === 'walk');
     if (!walk) return [];
     const heavy = packet.calendar.findLast((entry) => entry.code === 'heavy');
@@ -18,7 +18,7 @@ export const doorSign: Sheet = {
         landscape: true,
         data: {
           day: day(time(walk.from)),
-          clock: walk.from.slice(11, 16),
+          clock: clock(walk.from),
           heavy: heavy ? time(heavy.from) : '',
           again: cures?.to
             ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })

@@ -2,6 +2,8 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, checkRun } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
+import { heldAgainst } from './heldAgainst.ts';
+import { isUndercut } from './isUndercut.ts';
 import { limitGate } from './limitGate.ts';
 import { readAgain } from './readAgain.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -22,6 +24,7 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...readingGates(context),
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
+    ...webGates(context),
     ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),
@@ -69,6 +72,25 @@ function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
       count: tile.readings.length,
       joint: length(packet.spec.joint),
     }),
+    source: '',
+  }));
+}
+
+/** Pieces at openings that may break, as too little tile stays beside the opening: another start, or a signature before they are sawn. */
+function webGates(context: SheetContext): Gate[] {
+  const { packet, say } = context;
+  const webs = packet.surfaces.flatMap(({ faults }) => faults.filter(({ code }) => code === 'web'));
+  return webs.map(({ pieces, figures }) => ({
+    what: say('gate.web', { pieces: pieces.join(', ') }),
+    bound: say('sheet.job-sheet.least'),
+    ...heldAgainst(context, {
+      found: Number(figures.size),
+      limit: Number(figures.limit),
+      bound: 'least',
+      pass: false,
+    }),
+    state: 'fail',
+    note: say('gate.webNote'),
     source: '',
   }));
 }
@@ -133,22 +155,10 @@ function readOf(context: SheetContext, what: 'film' | 'moisture'): Partial<Gate>
 }
 
 function heightGates(context: SheetContext): Gate[] {
-  const { packet, say, length } = context;
-  const { heights } = packet;
+  const { packet, say } = context;
   return [
-    {
-      what: say('gate.undercut'),
-      bound: say('sheet.job-sheet.shouldBe'),
-      limit: length(heights.undercut),
-      found: '',
-      state: 'open',
-      note: say('gate.undercutNote', {
-        undercut: length(heights.undercut),
-        stack: length(heights.stack),
-      }),
-      source: '',
-    },
-    ...heights.results.map(
+    ...(isUndercut(packet) ? [undercutGate(context)] : []),
+    ...packet.heights.results.map(
       (result): Gate => ({
         what: sayThing(say, result.name),
         limit: '',
@@ -159,4 +169,19 @@ function heightGates(context: SheetContext): Gate[] {
       }),
     ),
   ];
+}
+
+function undercutGate({ packet: { heights }, say, length }: SheetContext): Gate {
+  return {
+    what: say('gate.undercut'),
+    bound: say('sheet.job-sheet.shouldBe'),
+    limit: length(heights.undercut),
+    found: '',
+    state: 'open',
+    note: say('gate.undercutNote', {
+      undercut: length(heights.undercut),
+      stack: length(heights.stack),
+    }),
+    source: '',
+  };
 }

@@ -89,15 +89,17 @@ interface CardSpace {
   readonly size: Space;
   readonly spans: readonly unknown[];
   readonly pieces: readonly string[];
-  /** The tiles in which its pieces lie elsewhere, of which a low card has no room to tell. */
+  /** The tiles in which its pieces lie elsewhere, and whether it may break, of which a low card has no room to tell. */
   readonly elsewhere?: string;
+  readonly breaks?: boolean;
 }
 
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
 export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(
-    ({ size, pieces, elsewhere }) => size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces && !elsewhere,
+    ({ size, pieces, elsewhere, breaks }) =>
+      size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces && !elsewhere && !breaks,
   );
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
   const rows = pairs.map((pair) =>
@@ -178,6 +180,7 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
     offTile: isCentreOff(context, cut),
     elsewhere: elsewhere(context.packet, cut).join(' · '),
+    breaks: mayBreak(surface, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
     spans: spansOf(drawing, CARD),
@@ -190,6 +193,11 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
   return packet.spec.tiles.find(({ key }) => key === cut.tile)!;
+}
+
+/** Whether too little tile stays beside an opening in one of its pieces. */
+function mayBreak({ faults }: PacketSurface, { pieces }: Cut): boolean {
+  return faults.some((fault) => fault.code === 'web' && fault.pieces.some((id) => pieces.includes(id)));
 }
 
 /** Whether a circle is swung from beyond the tile, where no compass stands: its template has the curve. */

@@ -2,6 +2,7 @@ import { drawSection, type SectionOf } from '../drawing/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { isUndercut } from './isUndercut.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
@@ -36,7 +37,7 @@ export const heights: Sheet = {
             packet.heights.removed > 0
               ? say('sheet.heights.removed', { removed: length(packet.heights.removed) })
               : say('sheet.heights.nothingRemoved'),
-          undercut: length(packet.heights.undercut),
+          undercut: isUndercut(packet) ? length(packet.heights.undercut) : '',
           undercutWho: whoDoes(context, 'jamb', 'undercut'),
           results: packet.heights.results.map((result) => resultRow(context, result)),
           toMeasure: (packet.heights.toMeasure ?? []).map(({ name, code }) => ({ name, text: say(code) })),

@@ -1,6 +1,7 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
 import { bothTongues } from './bothTongues.ts';
 import { gates } from './gates.ts';
+import { isUndercut } from './isUndercut.ts';
 import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -38,7 +39,7 @@ function whoAndWhat({ packet, say, date }: SheetContext) {
   };
 }
 
-/** Tile, joint, gap, undercut, direction: what everyone on the floor must have in his head. */
+/** Tile, joint, gap, undercut where there is one, direction: what everyone on the floor must have in his head. */
 function fiveFigures(context: SheetContext) {
   const { packet, say, figure, length, units } = context;
   const tile = packet.spec.tiles[0]!;
@@ -58,7 +59,7 @@ function fiveFigures(context: SheetContext) {
       drawing: drawJointFullSize(packet.spec.joint, options('five-joint', length(packet.spec.joint))).svg,
     },
     gap: figure(gap),
-    undercut: figure(packet.heights.undercut),
+    ...(isUndercut(packet) ? { undercut: figure(packet.heights.undercut) } : {}),
     direction: say('sheet.job-sheet.direction', {
       pattern: say(`pattern.${surface.pattern.name}`),
       angle: String(Math.round(pattern.turnedDeg)),

@@ -61,6 +61,7 @@ function zoneCuts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const under = (saw: number) => lines.filter((one) => one.saw === saw).map(({ line }) => line);
   return {
     number: zone.number,
+    floor: context.packet.surfaces.length > 1 ? surface.name : '',
     fences: settings.flatMap((saw) =>
       partsOfPage(under(saw), context.packet.spec.print.paper).map((part) => ({
         setting: context.figure(saw),

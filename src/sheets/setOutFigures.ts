@@ -10,6 +10,7 @@ import { inlayLines } from './inlayLines.ts';
 import { movementLines } from './movementLines.ts';
 import { repeatLines } from './repeatLines.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { signedLength } from './signedLength.ts';
 
 /** Every mark from both sides, offsets, how true each line is, the sticks, what to snap later, and the readings. */
 export function setOutFigures(context: SheetContext, surface: PacketSurface, moved: readonly MovedSize[]) {
@@ -145,18 +146,12 @@ function poleTable(
   };
 }
 
-/** A correction with its sign; one too small to print has none. */
-function signed(ticks: Ticks, length: (ticks: Ticks) => string): string {
-  const words = length(ticks);
-  return ticks > 0 && words !== length(0) ? `+${words}` : words;
-}
-
 /** What the tape said and what the drawing uses, wall by wall. */
 function adjustedRows({ longLength, length }: SheetContext, { adjustment }: PacketSurface) {
   return adjustment.readings.map((reading) => ({
     id: reading.id,
     read: reading.read.map((one) => longLength(one)).join(' · '),
     used: longLength(reading.used),
-    correction: signed(reading.correction, length),
+    correction: signedLength(reading.correction, length),
   }));
 }

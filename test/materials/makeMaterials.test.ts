@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Job } from '../../src/job/Job.ts';
+import type { Job, Layer } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
 import { floorFlatness } from '../../src/materials/floorFlatness.ts';
 import type { Material } from '../../src/materials/Material.ts';
@@ -163,6 +163,39 @@ describe('sealant, backer and sealer', () => {
     expect(metres.buy).toBe(Math.ceil(metres.amount));
   });
 
+  // By hand: 1/4 in at 1 1/4 of the joint takes 5/16 in of backer, 7/16 in takes 35/64 in.
+  test('where a strip is left out, sealant and backer are those of the wider gap there', () => {
+    const layout = fieldLayout(inches(100), inches(60), JOB.joint);
+    const [edge] = layout.frame.edges;
+    const wide = [1 / 4, 7 / 16, 3 / 8].slice(1).map((gap) => ({ edge: edge!.id, gap: inches(gap) }));
+    const left = wide.map((one) => ({ ...one, shape: layout.field[0]!, why: 'gapOnly' as const }));
+    const lines = makeMaterials(JOB, [{ ...layout, left }], {});
+    const rods = find(lines, 'backer')!.sum.map(({ figures }) => [figures.width, figures.diameter]);
+    expect(rods).toEqual([
+      [inches(1 / 4), inches(5 / 16)],
+      [inches(7 / 16), inches(35 / 64)],
+    ]);
+    const plain = makeMaterials(JOB, [layout], {});
+    expect(find(lines, 'backer')!.amount).toBeCloseTo(find(plain, 'backer')!.amount, 3);
+    expect(find(lines, 'sealant')!.amount).toBeGreaterThan(find(plain, 'sealant')!.amount);
+  });
+
+  test('an edge profile where tile ends free, by the length of its edge there; none where tile goes on', () => {
+    const layout = fieldLayout(inches(100), inches(60), JOB.joint);
+    const edges = layout.frame.edges.map((edge, i) =>
+      i === 0 ? { ...edge, id: 'hall:line', meets: 'doorway' as const } : edge,
+    );
+    const framed = { ...layout, frame: { ...layout.frame, edges } };
+    const long = Math.hypot(...[0, 1].map((i) => edges[0]!.to[i]! - edges[0]!.from[i]!)) - 2 * edges[0]!.gap;
+    const profile = find(makeMaterials(JOB, [framed], {}), 'profile');
+    expect(profile!.amount).toBeCloseTo(long / inches(1) / 39.3701, 2);
+    expect(profile!.sum[0]!.figures.place).toBe('hall');
+    const doorways = [{ name: 'hall', beyond: 'tile' }] as unknown as Job['surfaces'][number]['doorways'];
+    const goesOn = { ...JOB, surfaces: [{ ...FLOOR, doorways }] };
+    expect(find(makeMaterials(goesOn, [framed], {}), 'profile')).toBeUndefined();
+    expect(find(makeMaterials(JOB, [layout], {}), 'profile')).toBeUndefined();
+  });
+
   test('sealer by area; none for epoxy grout with glazed tile', () => {
     expect(find(materials, 'sealer')?.buy).toBe(1);
     const grout = { ...JOB.products.grout, kind: 'epoxy' as const };
@@ -172,8 +205,8 @@ describe('sealant, backer and sealer', () => {
 });
 
 describe('what lies under the tile has a line for each layer that the job adds', () => {
-  const layer = (name: string, thickness: number) => ({ name, thickness: inches(thickness) });
-  const under = (fresh: readonly ReturnType<typeof layer>[]) =>
+  const layer = (name: string, thickness: number): Layer => ({ name, thickness: inches(thickness) });
+  const under = (fresh: readonly Layer[]) =>
     makeMaterials({ ...JOB, base: { ...JOB.base, fresh } }, [squareFeet(100)], {}).filter(
       ({ what }) => what === 'layer',
     );
@@ -188,6 +221,13 @@ describe('what lies under the tile has a line for each layer that the job adds',
     expect(line!.amount).toBeCloseTo(100 * SQ_FT_IN_M2, 9);
     expect(line!.buy).toBeCloseTo(110 * SQ_FT_IN_M2, 9);
     expect(line!.sum.map(({ code }) => code)).toContain('material.layer.sum.read');
+  });
+
+  test('a board by the pack where the job says what one covers: 110 sq ft are 8 packs of 15 (arithmetic)', () => {
+    const [line] = under([{ ...board, packM2: 15 * SQ_FT_IN_M2 }, bed, tile]);
+    expect(line).toMatchObject({ buy: 8, buyUnit: 'pack' });
+    expect(line!.sum.map(({ code }) => code)).not.toContain('material.layer.sum.noPack');
+    expect(under([board, bed, tile])[0]!.sum.map(({ code }) => code)).toContain('material.layer.sum.noPack');
   });
 
   test('the mortar under a board by its thickness: 100 sq ft of 3/32 in are 22.12 L (geometry)', () => {

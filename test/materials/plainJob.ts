@@ -147,7 +147,7 @@ export function fieldLayout(width: Ticks, height: Ticks, joint: Ticks, gap: Tick
   const field = [{ outer, holes: [] }];
   const frame = { outline, edges, obstacles: [], field };
   const pattern = { joint, inCourses: true, tiles: [{ tile: 'field' }] };
-  return { surface: 'floor', turn: 0, frame, field, pattern } as unknown as Layout;
+  return { surface: 'floor', turn: 0, frame, field, left: [], pattern } as unknown as Layout;
 }
 
 /** A square field of so many square feet. */

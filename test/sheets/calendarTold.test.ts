@@ -39,13 +39,35 @@ describe('times told on the calendar', () => {
 
   test('a time put off to the morning says from when', () => {
     expect(rowsOf(fernlea).map(({ wait }) => wait)).toContainEqual(
-      expect.stringMatching(/that is .*, 23:00, at night: put off to the morning$/),
+      expect.stringMatching(/that is .*, 11\sPM, at night: put off to the morning$/),
     );
   });
 
   test("no more is said to stand on the product's sheet than the job file gives", () => {
     const last = rowsOf(fernlea).find(({ what }) => what === 'Seal not after')!;
     expect(last.source).toBe('two days for it: common practice, no source');
+  });
+});
+
+describe('the clock is that of the language where the paper is used', () => {
+  const clockOf = (lang: string, paper: string) => {
+    const text = inLanguage(demoTexts['fernlea-boot-room']!, lang).replace(
+      'paper: letter',
+      `paper: ${paper}`,
+    );
+    const demo = sheetsOf('fernlea-boot-room', text, KINDS);
+    return dataOf<{ clock: string }>(demo, 'door-sign')[0]!.clock.replace(/\s/g, ' ');
+  };
+
+  // The walk is due at 11:00. Twice twelve hours in English and Spanish in the United States, else twenty-four: common practice.
+  test.each([
+    ['en', 'letter', '11 AM'],
+    ['es', 'letter', '11 a.m.'],
+    ['en', 'a4', '11:00'],
+    ['es', 'a4', '11:00'],
+    ['pt', 'a4', '11:00'],
+  ])('%s on %s: %s', (lang, paper, clock) => {
+    expect(clockOf(lang, paper).replaceAll('. m', '.m')).toBe(clock);
   });
 });
 
@@ -72,8 +94,8 @@ describe('the owner is told from when to when there is no toilet', () => {
 
   test('where the only one of the house is in the room, on each sheet for the owner', () => {
     for (const one of told(fernlea))
-      expect(one).toMatch(/Mon, Mar 8, 08:00 at the latest until Sun, Mar 14, 07:00/);
-    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Mon, Mar 15, 08:00 – Tue, Mar 16, 11:00/);
+      expect(one).toMatch(/Mon, Mar 8, 8\sAM at the latest until Sun, Mar 14, 7\sAM/);
+    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Mon, Mar 15, 8\sAM – Tue, Mar 16, 11\sAM/);
   });
 
   test('and nowhere else', () => {

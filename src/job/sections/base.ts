@@ -8,7 +8,7 @@ import { flatness } from '../values/flatness.ts';
 import { length, size } from '../values/length.ts';
 import { moistureReading } from '../values/moistureReading.ts';
 import { oneOf } from '../values/oneOf.ts';
-import { volume } from '../values/quantities.ts';
+import { areaRange, volume } from '../values/quantities.ts';
 import { text } from '../values/text.ts';
 import { yesNo } from '../values/yesNo.ts';
 import { buildCracks, buildGrid, buildHollow, cracksSchema, gridSchema, hollowSchema } from './basePlaces.ts';
@@ -18,6 +18,22 @@ import { wallName } from './names.ts';
 
 const layers = (description: string) =>
   z.record(z.string(), leaf(length, 'Thickness of the layer.')).meta({ description }).optional();
+
+const newLayer = z.union([
+  leaf(length, 'Thickness of the layer.').transform((thick): GivenLayer => ({ thick })),
+  z
+    .strictObject({
+      thick: leaf(length, 'Thickness of the layer.'),
+      pack: leaf(areaRange, 'What a pack or roll covers, by its own sheet.').optional(),
+    })
+    .meta({ description: 'A layer that is bought by the pack.' }),
+]);
+
+/** A layer as the job file has it. */
+interface GivenLayer {
+  readonly thick: number;
+  readonly pack?: readonly [number, number] | undefined;
+}
 
 const films = oneOf(['none', 'paint', 'curing']);
 const drops = oneOf(['soaks in', 'stays']);
@@ -52,7 +68,10 @@ export const baseSchema = z
     below: leaf(text, 'The bare base that all heights count from: boards, plywood, concrete …').optional(),
     removed: layers('Layers that come off, from the base up: `sheet vinyl: 1/8 in`.'),
     kept: layers('Layers that stay, from the base up.'),
-    new: layers('Layers that come on, from the base up, the tile last.'),
+    new: z
+      .record(z.string(), newLayer)
+      .meta({ description: 'Layers that come on, from the base up, the tile last.' })
+      .optional(),
     heights: heightsSchema.optional(),
     flatness: listOf(flatness, 'Gaps under a straightedge: 3/16 in under 10 ft at the hall door.').optional(),
     'flatness grid': gridSchema.optional(),
@@ -84,12 +103,17 @@ export const baseSchema = z
 
 type Given = z.output<typeof baseSchema>;
 
+/** Of a range that a pack covers the smaller figure counts. */
+function newLayerOf(name: string, { thick, pack }: GivenLayer): Layer {
+  return { name, thickness: thick, ...(pack ? { packM2: pack[0] } : {}) };
+}
+
 function layersOf(given: Readonly<Record<string, number>> | undefined): readonly Layer[] {
   return Object.entries(given ?? {}).map(([name, thickness]) => ({ name, thickness }));
 }
 
 function freshLayers(given: Given | undefined, tile: TileSpec | undefined, notes: Notes): readonly Layer[] {
-  if (given?.new) return layersOf(given.new);
+  if (given?.new) return Object.entries(given.new).map(([name, one]) => newLayerOf(name, one));
   const mortar = notes.system === 'inches' ? '1/8 in' : '3 mm';
   // One that could not be read is told already, and cannot be written.
   const thickness = tile && Number.isFinite(tile.thickness) ? tile.thickness : 0;

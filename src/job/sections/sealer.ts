@@ -31,14 +31,17 @@ export function buildSealer(
 ): SealerSpec {
   const at = (key: string) => ['products', 'sealer', key];
   const usual = grout.kind === 'epoxy' ? 'none' : 'penetrating';
-  const [covers] = orDefault(notes, given?.covers, at('covers'), COVERS, areaRange, 'M');
-  const litres = orDefault(notes, given?.bottle, at('bottle'), BOTTLE, volume);
+  const sealed = orDefault(notes, given?.kind, at('kind'), usual, kind);
+  // Where nothing is sealed no figure of a sealer is used, so none is told as assumed.
+  const noted = sealed === 'none' ? { ...notes, defaults: [] } : notes;
+  const [covers] = orDefault(noted, given?.covers, at('covers'), COVERS, areaRange, 'M');
+  const litres = orDefault(noted, given?.bottle, at('bottle'), BOTTLE, volume);
   return {
     ...(given?.name === undefined ? {} : { name: given.name }),
-    kind: orDefault(notes, given?.kind, at('kind'), usual, kind),
+    kind: sealed,
     coversM2PerLitre: covers / litres,
     bottleLitres: litres,
-    cureHours: orDefault(notes, given?.cure, at('cure'), '24 h', time, 'M'),
+    cureHours: orDefault(noted, given?.cure, at('cure'), '24 h', time, 'M'),
     stated: statedFields(given, { kind: 'kind', covers: 'coversM2PerLitre', cure: 'cureHours' }),
   };
 }

@@ -5,17 +5,12 @@ import { pageSpace } from '../drawingSpace.ts';
 import { readAgain } from '../readAgain.ts';
 import type { SheetPage } from '../Sheet.ts';
 import type { SheetContext } from '../SheetContext.ts';
+import { signedLength } from '../signedLength.ts';
 import type { Block, Row } from './Block.ts';
 import { nextText, readingName, roughly, testText, togetherTexts } from './readingName.ts';
 
 /** Height of the drawing of the room, in mm: what a page leaves beside the tables of a room of four corners. */
 const DRAWING_MM = 112;
-
-function signed(context: SheetContext, ticks: number): string {
-  const said = context.length(Math.abs(ticks));
-  if (said === context.length(0)) return '0';
-  return ticks > 0 ? `+${said}` : `−${said}`;
-}
 
 function readingRow(context: SheetContext, reading: AdjustedReading, suspects: ReadonlySet<string>): Row {
   const { say, longLength } = context;
@@ -25,7 +20,7 @@ function readingRow(context: SheetContext, reading: AdjustedReading, suspects: R
     cells: [
       reading.read.map((one) => longLength(one)).join(' · '),
       longLength(reading.used),
-      signed(context, reading.correction),
+      signedLength(reading.correction, context.length),
       testText(context, reading),
       smallestSlip === null ? say('sheet.measuring.anySlip') : roughly(context, smallestSlip),
     ],

@@ -13,7 +13,8 @@ export function sheetTexts(packet: Packet): Record<string, string> {
 }
 
 function textsIn(value: unknown): string[] {
-  if (typeof value === 'string') return [value.startsWith('<svg') ? value.replace(/<[^>]*>/g, ' ') : value];
+  if (typeof value === 'string')
+    return [(value.startsWith('<svg') ? value.replace(/<[^>]*>/g, ' ') : value).replaceAll('\u00a0', ' ')];
   if (typeof value === 'number') return [String(value)];
   if (Array.isArray(value)) return value.flatMap(textsIn);
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];

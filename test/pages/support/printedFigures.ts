@@ -14,8 +14,15 @@ export function tapeFigure(ticks: number, system: Packet['spec']['print']['syste
   return inches === '0' ? `${feet} ft` : `${feet} ft ${inches} in`;
 }
 
-/** A moment as a calendar of that language names it, without the year: `Mon, Mar 8` and `10:45`. */
-export function momentFigures(moment: string, lang: string): readonly [string, string] {
+/**
+ * A moment as a calendar of that language names it, without the year: `Mon, Mar 8` and `10:45`; on letter paper, in the languages that
+ * count twice twelve hours in the United States (English and Spanish, common practice), `10:45 AM`, a full hour `8 AM`.
+ */
+export function momentFigures(
+  moment: string,
+  lang: string,
+  paper: Packet['spec']['print']['paper'],
+): readonly [string, string] {
   const [day = '', clock = ''] = moment.split('T');
   const named = new Intl.DateTimeFormat(lang, {
     weekday: 'short',
@@ -23,7 +30,13 @@ export function momentFigures(moment: string, lang: string): readonly [string, s
     day: 'numeric',
     timeZone: 'UTC',
   });
-  return [named.format(new Date(`${day}T12:00Z`)), clock];
+  const [hours = '', minutes = ''] = clock.split(':');
+  const half = { en: ['AM', 'PM'], es: ['a.m.', 'p.m.'] }[lang]?.[Number(hours) < 12 ? 0 : 1];
+  const told =
+    paper === 'letter' && half
+      ? `${Number(hours) % 12 || 12}${minutes === '00' ? '' : `:${minutes}`} ${half}`
+      : clock;
+  return [named.format(new Date(`${day}T12:00Z`)), told];
 }
 
 /** Every size for the saw that a text names: `7 5/8`, `5/8`, and whole numbers beside them are left out. */

@@ -1,0 +1,45 @@
+import type { SheetContext } from './SheetContext.ts';
+
+/** What is told of one of two layouts beside the other one, as printed there. */
+export interface ChoiceFigures {
+  /** Of the narrowest tile in sight: its share of a tile, and its size as printed. */
+  readonly share: number;
+  readonly narrowest: string;
+  readonly small: number;
+  readonly cut: number;
+  readonly pieces: number;
+  readonly buy: number;
+}
+
+const SAID = ['narrowest', 'small', 'cut', 'pieces', 'buy'] as const;
+
+/** A share below this is one to the eye, as where neither layout is advised. */
+const ALIKE = 0.005;
+
+/**
+ * Why the first of two layouts is advised, in the figures told beside it, and in what the other one is better; empty where the first is
+ * better in nothing.
+ */
+export function choiceReason(
+  { say, lang }: Pick<SheetContext, 'say' | 'lang'>,
+  own: ChoiceFigures,
+  other: ChoiceFigures,
+): string {
+  const ways = (one: ChoiceFigures, than: ChoiceFigures) =>
+    SAID.filter((what) => isBetter(what, one, than)).map((what) =>
+      say(`sheet.choice-sheet.better.${what}`, { one: one[what], two: than[what] }),
+    );
+  const listed = (told: readonly string[]) => new Intl.ListFormat(lang, { type: 'conjunction' }).format(told);
+  const [reasons, against] = [ways(own, other), ways(other, own)];
+  if (reasons.length === 0) return '';
+  return say('sheet.choice-sheet.reason', {
+    reasons: listed(reasons),
+    against: against.length > 0 ? listed(against) : 'none',
+  });
+}
+
+function isBetter(what: (typeof SAID)[number], one: ChoiceFigures, than: ChoiceFigures): boolean {
+  return what === 'narrowest'
+    ? one.share > than.share + ALIKE && one.narrowest !== than.narrowest
+    : one[what] < than[what];
+}

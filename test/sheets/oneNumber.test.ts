@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { demos, demoTexts, sheetsOf, words } from './demos.ts';
+
+const dataOf = <T>(demo: Pick<(typeof demos)[number], 'sheets'>, kind: string) =>
+  demo.sheets.filter(({ template }) => template === kind).map(({ data }) => data as T);
+
+describe('one figure is told as one number', () => {
+  test.each(demos)('of $slug the spares of the care sheet are those of the record', (demo) => {
+    const [care] = dataOf<{ keep: number; over: number }>(demo, 'care-sheet');
+    const { lang } = demo.sheets.find(({ template }) => template === 'record')!;
+    const [record] = dataOf<{ rows: readonly { what: string; value: string }[] }>(demo, 'record');
+    const rows = record!.rows.filter(({ what }) => what === words.say(lang)('record.spares'));
+    const told = rows.flatMap(({ value }) => value.split(': ').at(-1)!.match(/\d+/g)!.map(Number));
+    expect(told.reduce((sum, one) => sum + one, 0)).toBe(care!.keep + care!.over);
+    const said = words.say(lang)('sheet.care-sheet.spares', { count: care!.keep, over: care!.over });
+    for (const number of [care!.keep, care!.over].filter((one) => one > 0))
+      expect(said).toContain(String(number));
+  });
+
+  test.each(demos)('of $slug a correction of the set-out is that of what was measured', (demo) => {
+    const setOut = dataOf<{ adjusted: readonly { correction: string }[] }>(demo, 'set-out');
+    const corrections = setOut.flatMap(({ adjusted }) => adjusted.map(({ correction }) => correction));
+    const measured = JSON.stringify(demo.sheets.filter(({ name }) => name.startsWith('measuring')));
+    expect(corrections.length).toBeGreaterThan(3);
+    for (const correction of corrections) expect(measured).toContain(`"${correction}"`);
+  });
+});
+
+const floor = (wide: string) => `
+    walls:
+      A-B: {read: ${wide}}
+      B-C: {read: 70 in}
+      C-D: {read: ${wide}}
+      D-A: {read: 70 in}
+    diagonals: {A-C: ${Math.hypot(Number.parseFloat(wide), 70).toFixed(2)} in}`;
+const floors = `title: Two rooms
+owner: A. Owner
+place: 1 Any Street
+revision: {letter: A, date: 2027-03-01}
+print: {paper: letter, units: inches, crew: en, owner: en}
+tile:
+  field: {name: Gray, read: [12 in x 12 in], thick: 3/8 in, edge: rectified, material: porcelain}
+joint: 1/8 in
+floors:
+  hall:${floor('65 in')}
+  pantry:${floor('91 in')}
+`;
+
+test('a saw list of several floors names the floor in each head, and one of a single floor none', () => {
+  const zonesOf = (slug: string, text: string) => {
+    const demo = sheetsOf(slug, text, ['saw-list']);
+    const heads = dataOf<{ zones?: readonly { floor: string }[] }>(demo, 'saw-list').flatMap(
+      ({ zones = [] }) => zones,
+    );
+    return { names: demo.packet.surfaces.map(({ name }) => name), heads: heads.map(({ floor }) => floor) };
+  };
+  const several = zonesOf('floors', floors);
+  expect(several.names.length).toBeGreaterThan(1);
+  expect(new Set(several.heads)).toEqual(new Set(several.names));
+  const single = zonesOf('quarry-kitchen', demoTexts['quarry-kitchen']!);
+  expect(new Set(single.heads)).toEqual(new Set(['']));
+});
