@@ -29,6 +29,8 @@ export interface LaidStrip {
 
 /** What one end piece is longer by than another has to be more than rounding. */
 const SAME: Ticks = 4;
+/** A tile ends at most so far before a strip does and still reaches it: corners of both are rounded, in a turned room twice. */
+const REACHES: Ticks = 12;
 
 /** Lays tiles along a line with a tile or a joint on its middle, whichever leaves the larger end piece. */
 export function layCourse(
@@ -91,7 +93,7 @@ export function leastOf({ pieces }: Pick<LaidStrip, 'pieces'>, { from, to, reach
     shape.outer.map(([x, y]) => (x - from[0]) * ux + (y - from[1]) * uy),
   );
   const short = Math.max(Math.min(...places) - reach[0], reach[1] - Math.max(...places));
-  return short > SAME ? 0 : Math.min(...pieces.map(({ extent }) => extent[0]));
+  return short > REACHES ? 0 : Math.min(...pieces.map(({ extent }) => extent[0]));
 }
 
 /** A strip may lie aslant in the frame: what is judged of its pieces is measured along its own tiles. */
