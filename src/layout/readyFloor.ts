@@ -7,6 +7,7 @@ import { drawnGround } from './frame/drawnGround.ts';
 import { frameRoom, type RoomInFrame } from './frame/frameRoom.ts';
 import { type Ground, makeGround } from './frame/Ground.ts';
 import { turnOf } from './frame/turnOf.ts';
+import type { SoftLine } from './movement/SoftLine.ts';
 import type { WideJoint } from './movement/WideJoint.ts';
 import { refusals } from './refusals.ts';
 import { type Apart, setApart } from './setApart.ts';
@@ -14,6 +15,14 @@ import { chooseStart, type StartAnswer } from './start/chooseStart.ts';
 
 /** The part of a job that a layout hangs on. */
 export type LayoutJob = Pick<Job, 'tiles' | 'joint' | 'print'>;
+
+/** What is asked of a floor beside what its job says. */
+export interface Wishes {
+  /** Joints to lay wider than the others: they go to the nearest joints of the start. */
+  readonly wide?: readonly WideJoint[];
+  /** Soft joints that part border and inlays, where there are such. */
+  readonly soft?: readonly SoftLine[];
+}
 
 /** A floor made ready: all that is the same wherever its pattern is laid from, and where it best is. */
 export interface ReadyFloor {
@@ -39,7 +48,7 @@ export function readyFloor(
   job: LayoutJob,
   surface: SurfaceSpec,
   room: Room,
-  wished: readonly WideJoint[] = [],
+  { wide: wished = [], soft = [] }: Wishes = {},
 ): ReadyFloor | { readonly problems: readonly Problem[] } {
   const withJoint = (joint: number) => makePlain(surface.pattern, job.tiles, joint);
   const pattern = makePattern(surface.pattern, job.tiles, job.joint);
@@ -51,7 +60,7 @@ export function readyFloor(
   if (refused.length > 0) return { problems: refused };
   const turned = turnOf(room, surface.pattern);
   const frame = frameRoom(room, turned);
-  const apart = setApart({ job, surface, room, frame }, plain);
+  const apart = setApart({ job, surface, room, frame, soft, wide: wished }, plain);
   if ('problems' in apart) return apart;
   const ground = groundIn(apart, room, surface, job);
   const drawn = drawnGround(ground, wished);

@@ -1,5 +1,6 @@
-import { type Shape, shapeArea } from '../geometry/index.ts';
+import { lineThroughShape, type Point, type Shape, shapeArea } from '../geometry/index.ts';
 import type { GroutSpec, TileSpec } from '../job/Job.ts';
+import type { MovementLine } from '../layout/movement/Movement.ts';
 import { areaM2Of, litresOf, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
 import { jointShareOf } from '../pattern/index.ts';
 import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
@@ -94,11 +95,28 @@ function softJointsOff({ spec, tile, layout }: Laid, rate: number): Part[] {
   if (lines.length === 0) return [];
   const { joint } = layout.pattern;
   const long = lines.reduce((sum, { length }) => sum + length, 0);
-  const strips = laid ? lines.reduce((sum, { length, width }) => sum + length * (width - joint), 0) : 0;
-  const litres = -(litresOf(long * joint * tile.thickness) + rate * areaM2Of(strips));
+  const inField = layout.inner ? (line: MovementLine) => lengthIn(layout.inner!, line) : lengthOf;
+  const wider = (length: (line: MovementLine) => number) =>
+    lines.reduce((sum, line) => sum + length(line) * (line.width - joint), 0);
+  // What lies apart from the field is reckoned by what no piece covers, so all of a soft joint there.
+  const apart = wider(lengthOf) - wider(inField);
+  const litres = -(
+    litresOf((long * joint + apart) * tile.thickness) +
+    rate * areaM2Of(laid ? wider(inField) : 0)
+  );
   const runMetres = rounded(long / (1000 * TICKS_PER_MM), 3);
   const figures = { surface: spec.name, runMetres, groutLitres: litres };
   return [{ litres, step: { code: 'material.grout.sum.soft', figures } }];
+}
+
+const lengthOf = ({ length }: MovementLine) => length;
+
+/** How much of a soft joint lies in a part of the field, in ticks. */
+function lengthIn(shapes: readonly Shape[], { axis, at }: MovementLine): number {
+  const [point, along]: readonly [Point, Point] = axis === 'along' ? [[at, 0], [0, 1]] : [[0, at], [1, 0]]; // biome-ignore format: a point and a way
+  return shapes
+    .flatMap((shape) => lineThroughShape(shape, point, along))
+    .reduce((sum, { from, to }) => sum + to - from, 0);
 }
 
 /** Joints of a border and of inlays, and the ones between them and the field: what of its floor no piece covers. */

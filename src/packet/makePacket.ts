@@ -6,8 +6,7 @@ import type { Problem } from '../job/Problem.ts';
 import { carriedJoints } from '../layout/carriedJoints.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
 import { layFloor } from '../layout/layFloor.ts';
-import type { WideJoint } from '../layout/movement/WideJoint.ts';
-import { readyFloor } from '../layout/readyFloor.ts';
+import { readyFloor, type Wishes } from '../layout/readyFloor.ts';
 import { baseChecks } from '../materials/baseChecks.ts';
 import { carriedRuns } from '../materials/carriedRuns.ts';
 import { makeHeights } from '../materials/makeHeights.ts';
@@ -58,8 +57,8 @@ export function makePacket(
       problems.push(...layout.problems);
       return [];
     }
-    const jointed = withMovement(job, surface, placing.base, layout, (wide) => {
-      const laid = fewestOf(job, surface, room, wide);
+    const jointed = withMovement(job, surface, placing.base, layout, (wishes) => {
+      const laid = fewestOf(job, surface, room, wishes);
       return 'problems' in laid ? undefined : laid;
     });
     const reasoned = reason ? withReason(jointed, reason) : jointed;
@@ -76,9 +75,9 @@ function fewestOf(
   job: Job,
   surface: SurfaceSpec,
   room: Room,
-  wide: readonly WideJoint[] = [],
+  wishes: Wishes = {},
 ): ReturnType<typeof layFloor> {
-  const floor = readyFloor(job, surface, room, wide);
+  const floor = readyFloor(job, surface, room, wishes);
   if ('problems' in floor) return floor;
   const layout = layFloor(floor);
   if ('problems' in layout) return layout;

@@ -6,6 +6,9 @@ type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border' |
 /** What the inner edge of a border is called by, before its wall. */
 const BORDER = 'border:';
 
+/** What the edge of a piece at a soft joint is called by. */
+const SOFT = 'soft';
+
 /**
  * The name of an edge in words: a wall by its letters, `hall:line` as the door line of the hall, `sink cabinet:3` as the face of
  * the sink cabinet, `border:A-B` as the border along that wall. Several edges with blanks between them, such as `B-C flange`, are said one after the other; a text that names no edge stays.
@@ -23,6 +26,7 @@ export function endWords(surface: Edged, end: string, say: Say): string {
 }
 
 function oneEdge(surface: Edged, id: string, say: Say): string {
+  if (id === SOFT) return say('edge.soft', {});
   if (id.startsWith(BORDER)) return borderName(surface, id.slice(BORDER.length), say);
   const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
   if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
@@ -48,6 +52,7 @@ function splitEdges(surface: Edged, text: string): readonly string[] | undefined
     ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${name}:${i + 1}`)),
     ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${BORDER}${name}:${i + 1}`)),
     ...(surface.border?.lines ?? []).map(({ edge }) => `${BORDER}${edge}`),
+    SOFT,
   ];
   const ids = known
     .filter((id) => text === id || text.startsWith(`${id} `))

@@ -21,6 +21,17 @@ export function crossedPieces({ pieces, movement }: JudgedBays): readonly string
   );
 }
 
+/** Pieces that reach into a soft joint, by more than rounding: two ticks. */
+export function piecesInside({ pieces, movement }: JudgedBays): readonly string[] {
+  return movement.lines.flatMap(({ axis, at, width }) =>
+    pieces.flatMap(({ id, shape }) => {
+      const on = shape.outer.map((point) => point[ACROSS[axis]]);
+      const into = Math.min(Math.max(...on) - (at - width / 2), at + width / 2 - Math.min(...on));
+      return into > 2 ? [`${id} ${axis} ${at}: ${into}`] : [];
+    }),
+  );
+}
+
 /**
  * Bays that are longer than the limit along a wall or square to it. A bay is every piece between the same soft joints, so
  * it is known from the pieces alone; rotated corners are off by a tick at most.

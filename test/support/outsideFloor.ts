@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Job, ObstacleSpec, PatternSpec, StartWish, SurfaceSpec } from '../../src/job/Job.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
 import { makeLayout } from '../../src/layout/makeLayout.ts';
-import type { WideJoint } from '../../src/layout/movement/WideJoint.ts';
+import type { Wishes } from '../../src/layout/readyFloor.ts';
 import { withMovement } from '../../src/packet/withMovement.ts';
 import { makeRoom } from '../../src/room/makeRoom.ts';
 import { jobOf, surfaceOf, wallFacts } from './surfaceOf.ts';
@@ -53,8 +53,8 @@ export function laidOutside(floor: OutsideFloor): { readonly layout: Layout; rea
   const job = { ...jobOf(...floor.tile, floor.joint), base: { heated: false } } as Job;
   const made = makeRoom(surface, job.print.system);
   if ('problems' in made) throw new Error(JSON.stringify(made.problems));
-  const lay = (wide: readonly WideJoint[] = []) => {
-    const layout = makeLayout(job, surface, made.room, { wide });
+  const lay = (wishes: Wishes = {}) => {
+    const layout = makeLayout(job, surface, made.room, wishes);
     if ('problems' in layout) throw new Error(JSON.stringify(layout.problems));
     return layout;
   };

@@ -1,8 +1,9 @@
 import type { BorderCourse, SurfaceSpec } from '../../job/Job.ts';
 import type { Problem } from '../../job/Problem.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import type { Border } from './Border.ts';
-import { facingSides } from './facingSides.ts';
+import { type FacingSides, facingSides } from './facingSides.ts';
 import { type BorderGround, type MadeBorder, makeBorder, refused, wallsOf } from './makeBorder.ts';
 import { solveWidth } from './solveWidth.ts';
 
@@ -30,14 +31,16 @@ function unsolved({ name }: SurfaceSpec, width: BorderCourse['width']): ReturnTy
 
 /** The width of the course that is left open; undefined where no two walls face each other, or the named ones do not. */
 function solvedCourse(
-  { job, surface, room, ...rest }: BorderGround,
+  { job, surface, room, wide = [], ...rest }: BorderGround,
   pattern: Pattern,
   open: number,
 ): ReturnType<typeof solveWidth> | undefined {
   const wanted = surface.border!;
   const { width } = wanted[open]!;
   const named = typeof width === 'object' ? width.between : undefined;
-  const [first, second] = facingSides(wallsOf({ ...rest, surface, room }), named);
+  const [first, second] = facingSides(wallsOf({ ...rest, surface, room }), named).map((one) =>
+    drawn(one, wide),
+  );
   if (!first) return undefined;
   const others = wanted.reduce(
     (sum, { width }) => (typeof width === 'number' ? sum + width + job.joint : sum),
@@ -46,4 +49,10 @@ function solvedCourse(
   const most = job.tiles.find(({ key }) => key === wanted[open]!.tile)!.width;
   const least = Math.min(surface.minStrip, most);
   return solveWidth({ facing: [first, second], pattern, most, least, others, step: job.print.step });
+}
+
+/** Two walls as far from each other as the pattern repeats between them: less what soft joints there are wider than its joint. */
+function drawn(facing: FacingSides, wide: readonly WideJoint[]): FacingSides {
+  const extras = wide.map(({ axis, extra }) => Math.round(Math.abs(facing.across[axis])) * extra);
+  return { ...facing, run: extras.reduce((run, extra) => run - extra, facing.run) };
 }

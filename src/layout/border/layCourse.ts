@@ -12,8 +12,8 @@ export interface StripLine {
   readonly to: Point;
   /** How far tile of the strip reaches along the line, from `from`, at the least and at the most. */
   readonly reach: readonly [Ticks, Ticks];
-  /** What the middle of the strip is, from `from`. */
-  readonly middle: Ticks;
+  /** Where the strip begins and ends half way through its depth, from `from`: its middle is between them. */
+  readonly span: readonly [Ticks, Ticks];
   /** Rows of tiles, the first on the line. */
   readonly rows: number;
 }
@@ -29,6 +29,8 @@ export interface LaidStrip {
 
 /** What one end piece is longer by than another has to be more than rounding. */
 const SAME: Ticks = 4;
+/** A tile ends at most so far before a strip does and still reaches it: corners of both are rounded, in a turned room twice. */
+const REACHES: Ticks = 12;
 
 /** Lays tiles along a line with a tile or a joint on its middle, whichever leaves the larger end piece. */
 export function layCourse(
@@ -37,14 +39,16 @@ export function layCourse(
   tile: Pick<TileSpec, 'length' | 'width'>,
   joint: Ticks,
 ): LaidStrip {
-  const starts = [line.middle - Math.round(tile.length / 2), line.middle + Math.floor((joint + 1) / 2)];
+  const middle = Math.round((line.span[0] + line.span[1]) / 2);
+  const starts = [middle - Math.round(tile.length / 2), middle + Math.floor((joint + 1) / 2)];
   const [onTile, onJoint] = starts.map((start) => laidFrom(ground, line, tile, joint, start));
   const [one, other] = [leastOf(onTile!, line), leastOf(onJoint!, line)];
   if (Math.abs(one - other) > SAME) return one > other ? onTile! : onJoint!;
   return onJoint!.pieces.length < onTile!.pieces.length ? onJoint! : onTile!;
 }
 
-function laidFrom(
+/** Lays tiles along a line, one of them from there on. */
+export function laidFrom(
   ground: Ground,
   line: StripLine,
   tile: Pick<TileSpec, 'length' | 'width'>,
@@ -83,13 +87,13 @@ function stripTiles(
 }
 
 /** Smallest length of a piece along the strip; none where a joint falls on an end, so that no tile reaches it. */
-function leastOf({ pieces }: LaidStrip, { from, to, reach }: StripLine): Ticks {
+export function leastOf({ pieces }: Pick<LaidStrip, 'pieces'>, { from, to, reach }: StripLine): Ticks {
   const [ux, uy] = unitAlong(from, to);
   const places = pieces.flatMap(({ shape }) =>
     shape.outer.map(([x, y]) => (x - from[0]) * ux + (y - from[1]) * uy),
   );
   const short = Math.max(Math.min(...places) - reach[0], reach[1] - Math.max(...places));
-  return short > SAME ? 0 : Math.min(...pieces.map(({ extent }) => extent[0]));
+  return short > REACHES ? 0 : Math.min(...pieces.map(({ extent }) => extent[0]));
 }
 
 /** A strip may lie aslant in the frame: what is judged of its pieces is measured along its own tiles. */

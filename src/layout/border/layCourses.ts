@@ -2,6 +2,7 @@ import type { BorderCourse, Job, SurfaceSpec, TileSpec } from '../../job/Job.ts'
 import type { Ticks } from '../../measure/index.ts';
 import type { RoomInFrame } from '../frame/frameRoom.ts';
 import { makeGround } from '../frame/Ground.ts';
+import type { SoftLine } from '../movement/SoftLine.ts';
 import type { Border } from './Border.ts';
 import type { BorderSide } from './BorderSide.ts';
 import type { NamedStrip } from './borderPieces.ts';
@@ -9,7 +10,7 @@ import { type CourseDepth, courseDepths } from './courseDepths.ts';
 import { courseEnds } from './courseEnds.ts';
 import { courseRegion } from './courseRegion.ts';
 import { innerRoom } from './innerRoom.ts';
-import { layCourse } from './layCourse.ts';
+import { layParted } from './layParted.ts';
 import { sideLine } from './sideLine.ts';
 
 /** What courses are laid on. */
@@ -17,6 +18,8 @@ export interface CourseGround {
   readonly job: Pick<Job, 'tiles' | 'joint' | 'print'>;
   readonly surface: SurfaceSpec;
   readonly frame: Pick<RoomInFrame, 'obstacles'>;
+  /** Soft joints that part the courses. */
+  readonly soft?: readonly SoftLine[];
 }
 
 /** The strips of all courses along all sides, and the room that is left inside them. */
@@ -68,7 +71,7 @@ interface OneCourse {
 }
 
 function stripOf(ground: CourseGround, one: OneCourse): NamedStrip | null {
-  const { job, surface, frame } = ground;
+  const { job, surface, frame, soft = [] } = ground;
   const { sides, at, own, course } = one;
   const tile = tileOf(job.tiles, course.tile);
   const side = sides[at]!;
@@ -77,11 +80,12 @@ function stripOf(ground: CourseGround, one: OneCourse): NamedStrip | null {
   const region = courseRegion(side, ends, own, ripped, { joint: job.joint, obstacles: frame.obstacles });
   if (!region) return null;
   const least = { ...surface, minStrip: Math.min(surface.minStrip, course.width) };
-  const laid = layCourse(
+  const laid = layParted(
     makeGround(region.room, [], least, job.print.step),
     sideLine(side, side.facts.gap + own.to, region.corners),
     tile,
     job.joint,
+    soft,
   );
   const { letters } = one;
   return {

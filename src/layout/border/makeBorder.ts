@@ -5,12 +5,14 @@ import type { Room } from '../../room/Room.ts';
 import { intoFrame, type RoomInFrame } from '../frame/frameRoom.ts';
 import { makeGround } from '../frame/Ground.ts';
 import { turnOf } from '../frame/turnOf.ts';
+import type { SoftLine } from '../movement/SoftLine.ts';
+import type { WideJoint } from '../movement/WideJoint.ts';
 import type { Border } from './Border.ts';
 import { type BorderSide, borderSides } from './BorderSide.ts';
 import { type BorderLaid, borderPieces, type NamedStrip } from './borderPieces.ts';
 import { doorwayRegion } from './doorwayRegion.ts';
-import { layCourse } from './layCourse.ts';
 import { layCourses, tileOf } from './layCourses.ts';
+import { layParted } from './layParted.ts';
 import { doorwayLine } from './sideLine.ts';
 
 /** What a border is laid on: a surface's room in the pattern's frame. */
@@ -19,6 +21,10 @@ export interface BorderGround {
   readonly surface: SurfaceSpec;
   readonly room: Room;
   readonly frame: RoomInFrame;
+  /** Soft joints that part what lies apart from the field. */
+  readonly soft?: readonly SoftLine[];
+  /** Those of the field that are wider than its joint. */
+  readonly wide?: readonly WideJoint[];
 }
 
 /** A border with its pieces, and the room that is left inside it. */
@@ -63,7 +69,11 @@ export function makeBorder(
 }
 
 /** The floor of the doorways behind the border, in the tile of its outer course. */
-function doorwaysOf({ job, surface, frame }: BorderGround, side: BorderSide, key: string): NamedStrip[] {
+function doorwaysOf(
+  { job, surface, frame, soft = [] }: BorderGround,
+  side: BorderSide,
+  key: string,
+): NamedStrip[] {
   const tile = tileOf(job.tiles, key);
   const strips: NamedStrip[] = [];
   let first = 1;
@@ -71,7 +81,7 @@ function doorwaysOf({ job, surface, frame }: BorderGround, side: BorderSide, key
     const region = doorwayRegion(frame, side, doorway, job.joint);
     if (!region) continue;
     const ground = makeGround(region, side.doorways, surface, job.print.step);
-    const laid = layCourse(ground, doorwayLine(side, region, tile, job.joint), tile, job.joint);
+    const laid = layParted(ground, doorwayLine(side, region, tile, job.joint), tile, job.joint, soft);
     const prefix = `${side.wall.replace('-', '')}-d`;
     strips.push({ ...laid, tile: key, of: { wall: side.wall, course: 0 }, prefix, first });
     first += laid.pieces.length;

@@ -15,7 +15,7 @@ export function sideLine(side: BorderSide, depth: Ticks, [a, b, c, d]: Ring): St
     from: line.at,
     to: ahead(line),
     reach: [Math.floor(Math.min(...all)), Math.ceil(Math.max(...all))],
-    middle: Math.round((begin + end) / 4),
+    span: [begin / 2, end / 2],
     rows: 1,
   };
 }
@@ -36,7 +36,7 @@ export function doorwayLine(
     from: line.at,
     to: ahead(line),
     reach,
-    middle: Math.round((reach[0] + reach[1]) / 2),
+    span: reach,
     rows: Math.max(1, Math.ceil((deep - 1) / (tile.width + joint))),
   };
 }

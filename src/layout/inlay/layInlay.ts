@@ -1,19 +1,28 @@
-import { type Point, type Ring, rotate, transformRing, transformShape } from '../../geometry/index.ts';
+import {
+  type Point,
+  type Ring,
+  rotate,
+  subtract,
+  transformRing,
+  transformShape,
+} from '../../geometry/index.ts';
 import type { InlaySpec } from '../../job/Job.ts';
 import { makePattern, makePlain } from '../../pattern/index.ts';
 import { makeField } from '../../room/makeField.ts';
-import type { Obstacle } from '../../room/Room.ts';
+import type { Obstacle, RoomEdge } from '../../room/Room.ts';
 import type { BorderSide } from '../border/BorderSide.ts';
 import { type BorderLaid, borderPieces } from '../border/borderPieces.ts';
 import { jointFacts } from '../border/courseEnds.ts';
 import { layCourses } from '../border/layCourses.ts';
 import { type BorderGround, wallsOf } from '../border/makeBorder.ts';
 import { inTicks } from '../border/offsetLine.ts';
+import { softEdges, softThrough } from '../border/partGround.ts';
 import { faultsOf } from '../faults/faultsOf.ts';
 import { moveObstacle, type RoomInFrame } from '../frame/frameRoom.ts';
 import { makeGround } from '../frame/Ground.ts';
 import { turnOf } from '../frame/turnOf.ts';
 import type { Piece } from '../Layout.ts';
+import { softStrip } from '../movement/SoftLine.ts';
 import { namePieces, pieceOf } from '../names/namePieces.ts';
 import { laidPieces } from '../pieces/laidPieces.ts';
 import { layTiles } from '../pieces/layTiles.ts';
@@ -34,10 +43,10 @@ export function layInlay(
   place: Obstacle,
   letter: string,
 ): LaidInlay | null {
-  const { job, surface, frame } = given;
+  const { job, surface, frame, soft = [] } = given;
   const sides = sidesOf(place);
   if (!spec.border) return fieldOf(given, spec, floorIn(given, spec, place.ring), { letter, place });
-  const ground = { job, surface, frame };
+  const ground = { job, surface, frame, soft };
   const made = layCourses(ground, sides, spec.border, (_, at) => `${letter}${'abcd'[at] ?? at}`);
   if ('wall' in made) return null;
   const strips = made.strips.map((strip) => ({ ...strip, of: { ...strip.of, inlay: spec.name } }));
@@ -73,9 +82,9 @@ interface OwnFloor {
   readonly back: (point: Point) => Point;
 }
 
-/** What lies in a ring, a gap off it, as a room of its own turned into the frame of the inlay's pattern. */
+/** What lies in a ring, a gap off it, as a room of its own turned into the frame of the inlay's pattern, parted by soft joints. */
 function floorIn(
-  { surface, room, frame }: BorderGround,
+  { surface, room, frame, soft = [] }: BorderGround,
   { name, pattern }: InlaySpec,
   ring: Ring,
   gap = 0,
@@ -88,18 +97,25 @@ function floorIn(
     return inTicks([u + x, v + y]);
   };
   const outline = transformRing(ring, into);
-  const edges = outline.map((from, i) => {
+  const sides = outline.map((from, i) => {
     const id = `${name}:${i + 1}`;
     return { ...jointFacts(gap), id, name: id, from, to: outline[(i + 1) % outline.length]! };
   });
   const exact = (turn / (Math.PI / 2)) % 1 === 0;
   const obstacles = frame.obstacles.map((one) => moveObstacle(one, into, exact));
+  const through = softThrough([{ outer: ring, holes: [] }], soft);
+  const strips = through.map((line) => ({ outer: transformRing(softStrip(line), into), holes: [] }));
+  const edges = [...sides, ...softEdges([ring], through).map((edge) => movedEdge(edge, into))];
   return {
-    room: { outline, edges, obstacles, field: makeField(outline, edges, obstacles) },
+    room: { outline, edges, obstacles, field: subtract(makeField(outline, sides, obstacles), strips) },
     turn,
     at: [x, y],
     back,
   };
+}
+
+function movedEdge(edge: RoomEdge, move: (point: Point) => Point): RoomEdge {
+  return { ...edge, from: move(edge.from), to: move(edge.to) };
 }
 
 /** The pieces of an inlay's own pattern, started where they come out best, named one after another from below. */

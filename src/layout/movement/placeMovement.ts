@@ -4,6 +4,7 @@ import { type Exposure, exteriorJointWidth } from '../../trade/index.ts';
 import type { CarriedJoint } from '../carriedJoints.ts';
 import { jointsOn } from '../chalk/jointsOn.ts';
 import type { Layout } from '../Layout.ts';
+import { alongCourses } from './alongCourses.ts';
 import { longestRuns } from './bayRuns.ts';
 import { drawnTogether } from './drawnTogether.ts';
 import { evenLines } from './evenLines.ts';
@@ -13,7 +14,10 @@ import { sameWide } from './sameWide.ts';
 import { turnedCorners } from './turnedCorners.ts';
 import { wideJointsOf } from './wideJointsOf.ts';
 
-type Floor = Pick<Layout, 'turn' | 'frame' | 'field' | 'pattern' | 'origin' | 'wide' | 'chalk'>;
+type Floor = Pick<
+  Layout,
+  'turn' | 'frame' | 'field' | 'pattern' | 'origin' | 'wide' | 'chalk' | 'border' | 'inlays'
+>;
 
 /** What the soft joints of a floor follow from. */
 export interface Bays {
@@ -58,13 +62,18 @@ function onAxis(floor: Floor, bays: Bays, axis: 0 | 1): Pick<Movement, 'lines' |
     ? jointsOn(axis, floor.frame, floor.pattern, floor.origin).filter((at) => at > low && at < high)
     : [];
   const fixed = fixedOn(floor, bays, axis, joints);
-  const wanted = wantedOn(floor, axis, joints);
+  const [clear, good] = clearOf(floor, axis, joints);
+  const wanted = wantedOn(floor, axis, good);
   const ends = [low, ...fixed, high];
   const between = ends.slice(1).map((to, i) => {
     const from = ends[i]!;
     const isInside = (at: Ticks) => at > from && at < to;
     const wide = (floor.wide ?? []).filter((one) => one.axis === axis && isInside(one.at));
-    return evenLines({ from, to, joints: joints.filter(isInside), limit, wanted, least: wide.length + 1 });
+    const linesOn = (places: readonly Ticks[]) =>
+      evenLines({ from, to, joints: places.filter(isInside), limit, wanted, least: wide.length + 1 });
+    const best = linesOn(good) ?? linesOn(joints);
+    const round = clear.length < good.length ? linesOn(clear) : undefined;
+    return round && round.length === best?.length ? round : best;
   });
   const missing = between.some((lines) => lines === undefined)
     ? [{ axis: name, bays: Math.ceil((high - low) / limit) } as const]
@@ -75,6 +84,24 @@ function onAxis(floor: Floor, bays: Bays, axis: 0 | 1): Pick<Movement, 'lines' |
   const why = (at: Ticks) => (fixed.includes(at) ? 'baseJoint' : wanted.has(at) ? 'corner' : 'even');
   const lines = places.map((at): MovementLine => ({ ...lineAt(floor, axis, at), why: why(at), width }));
   return { lines: lines.filter(({ parts }) => parts.length > 0), missing };
+}
+
+/** Of joints those that run neither along a course of the border nor through an inlay; then all that do not run along a course. */
+function clearOf(
+  floor: Floor,
+  axis: 0 | 1,
+  joints: readonly Ticks[],
+): readonly [readonly Ticks[], readonly Ticks[]] {
+  const off = (spans: readonly (readonly [Ticks, Ticks])[]) => (at: Ticks) => {
+    const place = pulledApart(floor.wide ?? [], axis, at);
+    return spans.every(([from, to]) => place < from || place > to);
+  };
+  const good = joints.filter(off(alongCourses(floor, axis)));
+  const inlays = (floor.inlays ?? []).map(({ ring }) => {
+    const places = ring.map((point) => point[axis]);
+    return [Math.min(...places), Math.max(...places)] as const;
+  });
+  return [good.filter(off(inlays)), good];
 }
 
 /** As wide as the grout joint; outside as the longest bay asks, where that is more. */

@@ -4,11 +4,11 @@ import type { Layout } from '../Layout.ts';
 /** A ring that turns by less than this at a point has no corner there: chords of a curve turn by a few degrees. */
 const LEAST_TURN = Math.PI / 6;
 
-/** Corners round which the tile turns, where it cracks first: inner corners of the room, sides of doorways, corners of obstacles. */
-export function turnedCorners({ frame }: Pick<Layout, 'frame'>): readonly Point[] {
+/** Corners round which the tile turns, where it cracks first: inner corners of the room, sides of doorways, corners of obstacles; of a floor with a border those of its inner edge. */
+export function turnedCorners({ frame, border }: Pick<Layout, 'frame' | 'border'>): readonly Point[] {
   const inward = (ring: Ring, sign: 1 | -1) => ring.filter((_, i) => sign * turnAt(ring, i) > LEAST_TURN);
   return [
-    ...inward(frame.outline, -1),
+    ...inward(border ? border.lines.map(({ from }) => from) : frame.outline, -1),
     ...frame.obstacles.filter(({ circle }) => !circle).flatMap(({ ring }) => outerCorners(ring)),
   ];
 }

@@ -11,6 +11,7 @@ import { nearStarts } from './nearStarts.ts';
 import { rivalsOf } from './rivalsOf.ts';
 import type { Scored, StartQuestion } from './StartQuestion.ts';
 import { sameStart } from './sameStart.ts';
+import { webPrice, withoutWebs } from './withoutWebs.ts';
 
 export type StartAnswer =
   | { readonly start: Start; readonly runs: MainRuns; readonly rivals: readonly Rival[] }
@@ -34,10 +35,13 @@ export function chooseStart(question: StartQuestion): StartAnswer {
     known.set(choice, scored);
     return scored;
   };
-  const chosen = bestLaid(starts, affordable(question), pattern, lay);
+  const best = bestLaid(starts, affordable(question), pattern, lay);
+  const chosen = withoutWebs(best, ground, starts, lay);
   const runnerUp = nextBest(chosen, rankScored(rule.map(lay)), pattern);
   const { along, across } = chosen.choice;
   const alternatives = alternativesTo({ ...question, chosen, ends: set.ends, runs });
+  const hasFewerWebs = alternatives.some(({ webFaults }) => webFaults < chosen.candidate.webFaults);
+  const priced = hasFewerWebs ? [] : webPrice(chosen, [...known.values()]);
   return {
     start: {
       along,
@@ -45,7 +49,7 @@ export function chooseStart(question: StartQuestion): StartAnswer {
       chosen: chosen.candidate,
       bound,
       ...(runnerUp && { runnerUp: runnerUp.candidate }),
-      alternatives,
+      alternatives: [...alternatives, ...priced],
     },
     runs: set.runs,
     rivals: rivalsOf(chosen, [...known.values()], ground),
