@@ -89,6 +89,12 @@ function richestFrom(
       return one.need <= room && (one !== next.one || used < counts[one.id]!) && fits(next.at, at);
     });
   };
+  /** Of the choices those that fit with all that is chosen: what does not, fits no better with more beside it. */
+  const fitting = (choices: readonly Choice[]): readonly Choice[] => {
+    if (by === 'plan' || chosen.length < 2) return choices;
+    const placements = chosen.map(({ at }) => at);
+    return choices.filter(({ at }) => allFit([...placements, at]));
+  };
   const add = (next: Choice, worth: number, room: number, rest: (room: number) => readonly Choice[]) => {
     const { price, groups, need } = next.one;
     const gained = groups.reduce(
@@ -101,11 +107,12 @@ function richestFrom(
     for (const group of groups) held[group]!--;
     chosen.pop();
   };
-  const visit = (worth: number, room: number, choices: readonly Choice[]) => {
+  const visit = (worth: number, room: number, offered: readonly Choice[]) => {
     steps.left--;
-    const placements = chosen.map(({ at }) => at);
-    if (placements.length > 2 && !allFit(placements)) return;
-    if (worth > most) [best, most] = [placements, worth];
+    if (by === 'plan' && chosen.length > 2 && !allFit(chosen.map(({ at }) => at))) return;
+    if (worth > most) [best, most] = [chosen.map(({ at }) => at), worth];
+    if (steps.left <= 0 || worth + couldAdd(offered, 0, room) <= most) return;
+    const choices = fitting(offered);
     for (let i = 0; i < choices.length; i++) {
       if (steps.left <= 0 || worth + couldAdd(choices, i, room) <= most) return;
       add(choices[i]!, worth, room, (left) => goWith(choices, i, left));
