@@ -56,7 +56,9 @@ function curvePage(
       plans: drawings.map(({ svg }) => svg),
       tiles: tileKey(context, surface, surface.pieces, `curve-${i + 1}`),
       rows: rowsOf(context, curve),
-      wishes: curve.map(({ candidate }) => startLine(startAsWish(context, candidate))),
+      wishes: curve.map(({ candidate }) =>
+        startLine(startAsWish(context, candidate, context.packet.spec.surfaces[i]?.start)),
+      ),
     },
   };
 }

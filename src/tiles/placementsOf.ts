@@ -6,12 +6,13 @@ import { turnInTile } from './TileTurn.ts';
 
 /** Every way a class can lie in its tile: its own place, turned as the tile allows; where it may slide, it still may. */
 export function placementsOf(of: PieceClass): Placement[] {
+  const corners = roundCorners(of.box).slice(0, CORNERS);
   return of.turns.map((turn): Placement => {
     const ring = of.ring.map((point) => turnInTile(point, turn, of.box));
     const { along, across } = of.slides;
     const slides = turn % 180 === 0 ? of.slides : { along: across, across: along };
-    const corners = along || across ? 0 : cornersIn(ring, of.box);
-    return { of, turn, slid: [0, 0], ring, slides, corners };
+    const taken = along || across ? 0 : cornersIn(ring, corners, of.box);
+    return { of, turn, slid: [0, 0], ring, slides, corners: taken };
   });
 }
 
@@ -27,12 +28,10 @@ export function slidTo(placement: Placement, [dx, dy]: Point): Placement {
 const CORNERS = 8;
 
 /** In a tile that is no rectangle a turned corner lies between ticks: one that a piece has is one of the piece's own, nearly. */
-function cornersIn(ring: Ring, box: TileBox): number {
+function cornersIn(ring: Ring, corners: Ring, box: TileBox): number {
   const has = (corner: Point) =>
     box.ring ? ring.some((point) => near(point, corner)) : pointInRing(corner, ring);
-  return roundCorners(box)
-    .slice(0, CORNERS)
-    .reduce((mask, corner, i) => (has(corner) ? mask | (1 << i) : mask), 0);
+  return corners.reduce((mask, corner, i) => (has(corner) ? mask | (1 << i) : mask), 0);
 }
 
 /** Corners in the same order for every piece: the outline of a tile that was laid turned begins at another of them. */

@@ -101,11 +101,12 @@ function richestFrom(
     for (const group of groups) held[group]!--;
     chosen.pop();
   };
-  const visit = (worth: number, room: number, choices: readonly Choice[]) => {
+  const visit = (worth: number, room: number, offered: readonly Choice[]) => {
     steps.left--;
-    const placements = chosen.map(({ at }) => at);
-    if (placements.length > 2 && !allFit(placements)) return;
-    if (worth > most) [best, most] = [placements, worth];
+    if (by === 'plan' && chosen.length > 2 && !allFit(chosen.map(({ at }) => at))) return;
+    if (worth > most) [best, most] = [chosen.map(({ at }) => at), worth];
+    if (steps.left <= 0 || worth + couldAdd(offered, 0, room) <= most) return;
+    const choices = by === 'plan' ? offered : fitting(offered, chosen, allFit);
     for (let i = 0; i < choices.length; i++) {
       if (steps.left <= 0 || worth + couldAdd(choices, i, room) <= most) return;
       add(choices[i]!, worth, room, (left) => goWith(choices, i, left));
@@ -119,6 +120,17 @@ function richestFrom(
     beside.flatMap(({ choices }) => choices.filter(({ at }) => fits(begin.at, at))),
   );
   return best;
+}
+
+/** Of the choices those that fit with all that is chosen: what does not, fits no better with more beside it. */
+function fitting(
+  choices: readonly Choice[],
+  chosen: readonly Choice[],
+  allFit: TileRules['mayPartAll'],
+): readonly Choice[] {
+  if (chosen.length < 2) return choices;
+  const placements = chosen.map(({ at }) => at);
+  return choices.filter(({ at }) => allFit([...placements, at]));
 }
 
 /** No choices from here on add more: one a corner of the tile, others as their area lets them; nor more than the area could. */

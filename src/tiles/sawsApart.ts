@@ -1,4 +1,4 @@
-import { type Ring, side } from '../geometry/index.ts';
+import { distancePoints, type Ring, side } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 
 /**
@@ -29,7 +29,7 @@ function partAlong(
 ): { near: Ring[]; far: Ring[] } | undefined {
   const own = rings[of]!;
   const [a, b] = [own[edge]!, own[(edge + 1) % own.length]!];
-  const size = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const size = distancePoints(a, b);
   const near: Ring[] = [own];
   const far: Ring[] = [];
   for (let i = 0; i < rings.length; i++) {
@@ -39,6 +39,7 @@ function partAlong(
       const out = -side(a, b, point) / size;
       if (out < least) least = out;
       if (out > most) most = out;
+      if (most > 0 && least < kerf) return undefined;
     }
     if (most <= 0) near.push(rings[i]!);
     else if (least >= kerf) far.push(rings[i]!);

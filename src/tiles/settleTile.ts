@@ -1,4 +1,4 @@
-import { bounds, type Point } from '../geometry/index.ts';
+import { bounds, type Point, type Ring } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Placement } from './CutClass.ts';
 import { linesPart } from './linesPart.ts';
@@ -33,32 +33,35 @@ function parts(placements: readonly Placement[], { kerf, enough }: Parting): boo
   return placements.every((a, i) => placements.slice(i + 1).every((b) => enough(a, b))) && linesPart(rings, kerf); // biome-ignore format: two questions on a line
 }
 
-/** Its own place, against the tile's sides, and a kerf beside each of the others. */
-function movesOf(
+/** Its own place, against the tile's sides, and a kerf beside each of the others: those where it fits, found as they are asked for. */
+function* movesOf(
   { of, ring, slides }: Placement,
   others: readonly Placement[],
   { kerf }: Parting,
-): readonly Point[] {
+): Generator<Point> {
   const box = bounds(ring);
   const [length, width] = [of.box.length, of.box.width];
   const xs = slides.along ? [0, -box.minX, length - box.maxX] : [0];
   const ys = slides.across ? [0, -box.minY, width - box.maxY] : [0];
-  const stops = (way: Point, [x, y]: Point) =>
-    others.flatMap((other) => {
-      const there = ring.map(([px, py]): Point => [px + x, py + y]);
-      const found = slideStops(there, way, other.ring, kerf);
-      return found ? [Math.floor(found[0]), Math.ceil(found[1])] : [];
-    });
-  const moves = [
-    ...xs.flatMap((x) => ys.map((y): Point => [x, y])),
-    ...(slides.along ? ys.flatMap((y) => stops([1, 0], [0, y]).map((x): Point => [x, y])) : []),
-    ...(slides.across ? xs.flatMap((x) => stops([0, 1], [x, 0]).map((y): Point => [x, y])) : []),
-  ];
-  const fits = ([x, y]: Point) => {
-    const there = ring.map(([px, py]): Point => [px + x, py + y]);
+  const isInside = ([x, y]: Point) =>
+    box.minX + x >= 0 && box.maxX + x <= length && box.minY + y >= 0 && box.maxY + y <= width;
+  const fits = (move: Point) => {
+    if (!isInside(move) && (move[0] !== 0 || move[1] !== 0)) return false;
+    const there = moved(ring, move);
     return others.every((other) => linesPart([there, other.ring], kerf));
   };
-  const inside = ([x, y]: Point) =>
-    box.minX + x >= 0 && box.maxX + x <= length && box.minY + y >= 0 && box.maxY + y <= width;
-  return moves.filter((move) => (inside(move) || (move[0] === 0 && move[1] === 0)) && fits(move));
+  const stops = (way: Point, at: Point) => others.flatMap((other) => stopsBeside(moved(ring, at), way, other, kerf)); // biome-ignore format: one line
+  for (const x of xs) for (const y of ys) if (fits([x, y])) yield [x, y];
+  if (slides.along) for (const y of ys) for (const x of stops([1, 0], [0, y])) if (fits([x, y])) yield [x, y];
+  if (slides.across)
+    for (const x of xs) for (const y of stops([0, 1], [x, 0])) if (fits([x, y])) yield [x, y];
+}
+
+function moved(ring: Ring, [dx, dy]: Point): Ring {
+  return ring.map(([x, y]): Point => [x + dx, y + dy]);
+}
+
+function stopsBeside(ring: Ring, way: Point, other: Placement, kerf: Ticks): number[] {
+  const found = slideStops(ring, way, other.ring, kerf);
+  return found ? [Math.floor(found[0]), Math.ceil(found[1])] : [];
 }

@@ -60,7 +60,7 @@ function toCorner([x, y]: Point, [wx, wy]: Point, [px, py]: Point, least: number
 function toSide(corner: Point, way: Point, ring: Ring, i: number, least: number, take: Take): void {
   const [from, to] = [ring[i]!, ring[(i + 1) % ring.length]!];
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const length = Math.hypot(dx, dy);
+  const length = Math.sqrt(dx * dx + dy * dy);
   const speed = -side([0, 0], [dx, dy], way) / length;
   if (Math.abs(speed) < 1e-9) return;
   const move = (least + side(from, to, corner) / length) / speed;

@@ -6,7 +6,10 @@ import { type Stops, slideStops } from './slideStops.ts';
 type Axis = 'along' | 'across';
 
 /** Between which moves one piece stands in the way of another, asked once for each two that lie as they do. */
-type StopsOf = (one: Placement, axis: Axis, other: Placement) => Stops | undefined;
+type StopsOf = (one: Placement, axis: Axis, other: Placement) => Stops;
+
+/** The moves between which nothing stands in the way: there are none. */
+const NONE: Stops = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
 
 /**
  * Asks whether pieces that slide along one side of the tile find places a distance from all that stay and from one another. Does not
@@ -25,16 +28,19 @@ export function slidesClear(least: Ticks): (placements: readonly Placement[]) =>
 }
 
 function keptStops(least: Ticks): StopsOf {
-  const kept = {
-    along: new WeakMap<Ring, Map<Ring, Stops | undefined>>(),
-    across: new WeakMap<Ring, Map<Ring, Stops | undefined>>(),
-  };
+  const kept = { along: new Map<Ring, Map<Ring, Stops>>(), across: new Map<Ring, Map<Ring, Stops>>() };
   return ({ ring }, axis, other) => {
-    const known = kept[axis].get(ring) ?? new Map<Ring, Stops | undefined>();
-    kept[axis].set(ring, known);
-    if (!known.has(other.ring))
-      known.set(other.ring, slideStops(ring, axis === 'along' ? [1, 0] : [0, 1], other.ring, least));
-    return known.get(other.ring);
+    let known = kept[axis].get(ring);
+    if (!known) {
+      known = new Map();
+      kept[axis].set(ring, known);
+    }
+    let stops = known.get(other.ring);
+    if (!stops) {
+      stops = slideStops(ring, axis === 'along' ? [1, 0] : [0, 1], other.ring, least) ?? NONE;
+      known.set(other.ring, stops);
+    }
+    return stops;
   };
 }
 
@@ -45,20 +51,22 @@ function fitsInOrder(
   axis: Axis,
   stopsOf: StopsOf,
 ): boolean {
-  const placed: { readonly one: Placement; readonly move: number }[] = [];
+  const moves: number[] = [];
   for (const one of order) {
-    const beyond = placed.flatMap((before) => {
-      const stops = stopsOf(one, axis, before.one);
-      return stops ? [before.move + stops[1]] : [];
-    });
     const [first, last] = rangeOf(one, axis);
-    const others = staying.flatMap((other) => {
-      const stops = stopsOf(one, axis, other);
-      return stops ? [stops] : [];
-    });
-    const move = lowestMove(others, Math.max(first - 1, ...beyond));
+    let move = first - 1;
+    for (let k = 0; k < moves.length; k++)
+      move = Math.max(move, moves[k]! + stopsOf(one, axis, order[k]!)[1]);
+    // What lies in the way from lower down moves it on, perhaps into the way of one that was asked before.
+    for (let before = Number.NEGATIVE_INFINITY; before < move; ) {
+      before = move;
+      for (const other of staying) {
+        const [from, to] = stopsOf(one, axis, other);
+        if (move > from && move < to) move = to;
+      }
+    }
     if (move > last + 1) return false;
-    placed.push({ one, move });
+    moves.push(move);
   }
   return true;
 }
@@ -66,13 +74,6 @@ function fitsInOrder(
 function rangeOf({ of, ring }: Placement, axis: Axis): readonly [number, number] {
   const box = bounds(ring);
   return axis === 'along' ? [-box.minX, of.box.length - box.maxX] : [-box.minY, of.box.width - box.maxY];
-}
-
-/** The lowest move from one on that nothing stands in the way of. */
-function lowestMove(others: readonly Stops[], from: number): number {
-  return [...others]
-    .sort((a, b) => a[0] - b[0])
-    .reduce((move, [start, end]) => (move > start && move < end ? end : move), from);
 }
 
 function ordersOf(placements: readonly Placement[]): readonly (readonly Placement[])[] {

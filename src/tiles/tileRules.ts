@@ -1,6 +1,7 @@
-import { distanceShapes, type Point, ringArea, ringLength, side } from '../geometry/index.ts';
+import { ringArea, ringLength } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PieceClass, Placement } from './CutClass.ts';
+import { clearApart } from './clearApart.ts';
 import { keptLeft, leastLeft, leavesEnough, type Sawing } from './leavesEnough.ts';
 import { linesPart } from './linesPart.ts';
 import { placementsOf } from './placementsOf.ts';
@@ -41,8 +42,9 @@ export function tileRules(classes: readonly PieceClass[], sawing: Sawing): TileR
   const settle = (placements: readonly Placement[]) => settleTile(placements, { kerf, enough });
   const clear = slidesClear(kerf - ROUNDED);
   const mayPartAll = (placements: readonly Placement[]) => {
-    const staying = placements.filter((one) => stays(one)).map(({ ring }) => ring);
-    return linesPart(staying, kerf - ROUNDED) && clear(placements);
+    const staying = placements.filter(stays);
+    if (staying.length > 1 && !linesPart(staying.map(({ ring }) => ring), kerf - ROUNDED)) return false; // biome-ignore format: a question on a line
+    return staying.length === placements.length || clear(placements);
   };
   const apart = keptByTurn(classes.length, (a, b) => {
     if (stays(a) && stays(b)) {
@@ -105,28 +107,7 @@ function keptByTurn(
   };
 }
 
-/** The distance of two pieces, or what an edge of one has clear outside it where that is the kerf already or shows that they overlap. */
+/** The distance of two pieces, or what an edge of one has clear outside it where that is the kerf already. */
 function distanceOf(a: Placement, b: Placement, kerf: Ticks): number {
-  if ((a.corners & b.corners) !== 0) return Number.NEGATIVE_INFINITY;
-  const clear = clearOf(a, b, kerf) || clearOf(b, a, kerf);
-  if (clear >= kerf || clear <= 0) return clear;
-  return distanceShapes({ outer: a.ring, holes: [] }, { outer: b.ring, holes: [] });
-}
-
-/** How far b lies outside that edge of a which it lies farthest outside of, or outside the first with so much clear; 0 where outside none. */
-function clearOf({ ring: a }: Placement, { ring: b }: Placement, enough: Ticks): number {
-  let most = 0;
-  for (let i = 0; i < a.length && most < enough; i++) {
-    const [from, to] = [a[i]!, a[(i + 1) % a.length]!];
-    let least = Number.POSITIVE_INFINITY;
-    for (let k = 0; k < b.length && least > 0; k++) least = Math.min(least, -side(from, to, b[k]!));
-    if (least > 0) most = Math.max(most, least / lengthOf(from, to));
-  }
-  return most;
-}
-
-/** Coordinates are whole ticks, whose squares are exact: the root alone is as true as the slower function for lengths. */
-function lengthOf(from: Point, to: Point): number {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  return Math.sqrt(dx * dx + dy * dy);
+  return (a.corners & b.corners) !== 0 ? Number.NEGATIVE_INFINITY : clearApart(a.ring, b.ring, kerf);
 }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { side } from '../../src/geometry/index.ts';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { frameRoom } from '../../src/layout/frame/frameRoom.ts';
 import { makeGround } from '../../src/layout/frame/Ground.ts';
@@ -24,6 +25,19 @@ describe.each(patternedRooms)('random rooms in %s', (name, rooms) => {
     .map((room, i) => [`${i} ${room.kind}`, room] as const);
 
   coverTheField(named);
+
+  test.each(named)(
+    '%s: no corner of a piece lies outside its tile, so that no cut narrows a joint',
+    (_, room) => {
+      const outside = layoutOf(room).pieces.filter(({ shape, fullTile }) =>
+        fullTile.some((from, i) => {
+          const to = fullTile[(i + 1) % fullTile.length]!;
+          return shape.outer.some((corner) => side(from, to, corner) < 0);
+        }),
+      );
+      expect(outside.map(({ id }) => id)).toEqual([]);
+    },
+  );
 
   test.each(named)('%s: no two pieces have one name', (_, room) => {
     const ids = layoutOf(room).pieces.map(({ id }) => id);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import { bounds, type Point } from '../../src/geometry/index.ts';
+import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { readJob } from '../../src/job/readJob.ts';
 import { groundOf } from '../../src/layout/groundOf.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
@@ -13,6 +14,7 @@ import { startAsWish } from '../../src/sheets/startAsWish.ts';
 import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import { chance } from '../support/chance.ts';
 import { judgeAslant } from '../support/judgeAslant.ts';
+import { mirrored, renumbered } from '../support/transformSurface.ts';
 import { familyRoom } from '../tiles/support/familyRoom.ts';
 import { judgePlan } from '../tiles/support/judgePlan.ts';
 import { rulesOf } from '../tiles/support/rulesOf.ts';
@@ -21,10 +23,11 @@ import { rulesOf } from '../tiles/support/rulesOf.ts';
 const TRIED = 8;
 const WIDER = 1 / 12;
 
-/** Rooms of walls up to 9 ft laid at 45°: rectangles, with a corner less, with a column, half of them out of square. */
-const rooms = Array.from({ length: 12 }, (_, seed) => {
-  const { job: any, surface } = familyRoom('diagonal', seed, 108);
+/** A room of walls up to 9 ft laid at 45°, as it is or looked at otherwise: a rectangle, with a corner less, with a column, each second out of square. */
+function roomOf(seed: number, looked: (surface: SurfaceSpec) => SurfaceSpec = (surface) => surface) {
+  const { job: any, surface: plain } = familyRoom('diagonal', seed, 108);
   const job = { ...any, status: 'planned' as const };
+  const surface = looked(plain);
   const made = makeRoom(surface, job.print.system);
   if ('problems' in made) throw new Error('a random room is a room');
   const { room } = made;
@@ -37,7 +40,9 @@ const rooms = Array.from({ length: 12 }, (_, seed) => {
   const strips = (origin: Point) => judgeAslant(ground, layout.pattern, origin, 4).strips;
   const plan = (laid: Layout) => makeTilePlans(job, [laid], [makeCuts(job, laid)]).field!;
   return { seed, job, layout, laidAt, curve, strips, plan };
-});
+}
+
+const rooms = Array.from({ length: 12 }, (_, seed) => roomOf(seed));
 
 /** The narrowest piece in sight: what it measures along either side of its tile, as a share of that. */
 function narrowestOf({ pieces }: Layout): number {
@@ -96,6 +101,45 @@ describe('the curve of narrowest cut against tiles where tile lies at 45° to th
   });
 });
 
+const LOOKS = [
+  ['mirrored', (surface: SurfaceSpec) => mirrored(surface, 0)],
+  ['measured from another corner', (surface: SurfaceSpec) => renumbered(surface, 1)],
+] as const;
+
+describe.each(LOOKS)('the curve of the same rooms %s', (_, looked) => {
+  const others = rooms.slice(0, 6).map(({ seed }) => roomOf(seed, looked));
+
+  test.each(others)(
+    'room $seed: each start laid anew takes as many tiles and has its narrowest cut',
+    (room) => {
+      for (const { candidate, tiles, bound } of room.curve) {
+        const laid = room.laidAt(candidate.origin);
+        const plan = room.plan(laid);
+        expect([plan.needed, plan.bound]).toEqual([tiles, bound]);
+        expect(judgePlan(laid, makeCuts(room.job, laid), plan, rulesOf(room.job))).toEqual([]);
+        expect(candidate.smallestShare).toBeCloseTo(narrowestOf(laid), 6);
+      }
+    },
+  );
+
+  test('has for each start one of as few tiles with a cut as wide, to a twelfth of a tile', () => {
+    const lost = others.flatMap(({ seed, curve }) =>
+      rooms[seed]!.curve.slice(1)
+        .filter(
+          ({ tiles, candidate }) =>
+            !curve.some(
+              (one) => one.tiles <= tiles && one.candidate.smallestShare >= candidate.smallestShare - WIDER,
+            ),
+        )
+        .map(
+          (one) =>
+            `${seed}: ${one.tiles} ${one.candidate.smallestShare} of ${curve.map((other) => `${other.tiles} ${other.candidate.smallestShare}`)}`,
+        ),
+    );
+    expect(lost).toEqual([]);
+  });
+});
+
 /** A room of 10 1/2 by 7 1/2 ft in a pattern, joint 1/8 in. */
 function roomIn(pattern: string, tile: string, start = '') {
   const { job } = readJob(
@@ -128,6 +172,27 @@ describe.each([
     expect(curve.length).toBeGreaterThan(1);
     for (const { candidate, tiles } of curve.slice(1)) {
       const built = roomIn(pattern, tile, `start: {${startAsWish({ packet }, candidate)}}`);
+      expect(built.packet.tiles.field!.needed).toBe(tiles);
+      expect(built.start.chosen.smallest).toBe(candidate.smallest);
+      expect(built.start.origin).toEqual(candidate.origin);
+    }
+  });
+});
+
+describe.each([
+  ['{straight: {turned: 45}}', '12 in x 12 in', 'along: cut of 5 1/2 in at B-C'],
+  ['{straight: {turned: 45}}', '12 in x 12 in', 'across: tile on A-B'],
+  ['{running: 1/2, turned: 45}', '12 in x 6 in', 'along: cut of 3 in at A-B'],
+])('a start of %s, tile %s, held by the file with %s', (pattern, tile, held) => {
+  const { packet, curve } = roomIn(pattern, tile, `start: {${held}}`);
+  const { start } = packet.spec.surfaces[0]!;
+
+  test('has starts beside it whose lines say again what is held, and are built to the tick where they are shown', () => {
+    expect(curve.length).toBeGreaterThan(1);
+    for (const { candidate, tiles } of curve.slice(1)) {
+      const line = startAsWish({ packet }, candidate, start);
+      expect(line).toContain(held);
+      const built = roomIn(pattern, tile, `start: {${line}}`);
       expect(built.packet.tiles.field!.needed).toBe(tiles);
       expect(built.start.chosen.smallest).toBe(candidate.smallest);
       expect(built.start.origin).toEqual(candidate.origin);

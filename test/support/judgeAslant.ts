@@ -14,8 +14,8 @@ const [OFF, MARGIN, LENIENT, CLEAR] = [200, 308, 508, 32] as const;
 
 /**
  * What the walls in sight get from square tiles that lie at 45° to them, found by sawing the tile that lies at each of many points
- * of each wall, and measuring what is left of it. Knows nothing of phases or profiles. With so many `times` as many points it sees
- * smaller tips.
+ * of each wall, and measuring what is left of it. Knows nothing of phases or profiles. With so many `times` as many points, and half as
+ * many times the places, it sees smaller tips.
  */
 export function judgeAslant(ground: Ground, pattern: Pattern, origin: Point, times = 1): WallScore {
   let [strips, halves, narrowest] = [0, 0, 1];
@@ -25,7 +25,7 @@ export function judgeAslant(ground: Ground, pattern: Pattern, origin: Point, tim
     if (face.circle || face.seen === 'hidden') continue;
     const length = Math.hypot(edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]);
     const weight = face.seen === 'focal' || face.doorway ? 2 : 1;
-    const points = wallPoints(edge, pattern, times * POINTS);
+    const points = wallPoints(edge, pattern, times);
     for (const at of points) {
       const cut = worstCut(inwardOf(edge), origin, OFF, (moved) =>
         cutAt(at, inwardOf(edge), face, ground, pattern, moved),
@@ -45,10 +45,11 @@ const inwardOf = ({ from, to }: FieldEdge): Point => [
   Math.SQRT1_2 * Math.sign(to[0] - from[0]),
 ];
 
-function wallPoints(edge: FieldEdge, { a, b }: Pattern, points: number): Point[] {
+function wallPoints(edge: FieldEdge, { a, b }: Pattern, times: number): Point[] {
+  const points = times * POINTS;
   const [nx, ny] = inwardOf(edge);
   const [dx, dy] = [edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]];
-  const places = Math.abs(dx * nx + dy * ny) < 4 ? 1 : PLACES;
+  const places = Math.abs(dx * nx + dy * ny) < 4 ? 1 : PLACES * Math.ceil(times / 2);
   return Array.from({ length: places * points }, (_, i): Point => {
     const part = (Math.floor(i / points) + 0.5) / places;
     const along = (((i % points) + 0.5) / points) * Math.hypot(a[0], b[1]);

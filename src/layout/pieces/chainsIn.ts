@@ -1,4 +1,4 @@
-import { distancePoints, type Point, type Ring } from '../../geometry/index.ts';
+import { distancePoints, type Point, type Ring, side } from '../../geometry/index.ts';
 import type { FieldEdge } from '../frame/fieldEdges.ts';
 import type { BorderTile } from './borderTiles.ts';
 import type { Through } from './throughTile.ts';
@@ -23,7 +23,7 @@ export function chainsIn({ ring, crossings }: BorderTile, edges: readonly FieldE
   let used = 0;
   for (const [first, through] of crossings) {
     if (through.inAt < 0) continue;
-    const start = pointAt(edges[first]!, through.from);
+    const start = pointAt(edges[first]!, through.from, sideOf(ring, through.inAt));
     const points: Point[] = [start];
     let edge = first;
     let last: Through | undefined = through;
@@ -35,26 +35,37 @@ export function chainsIn({ ring, crossings }: BorderTile, edges: readonly FieldE
       used++;
     }
     if (!last) return null;
-    const end = pointAt(edges[edge]!, last.to);
+    const end = pointAt(edges[edge]!, last.to, sideOf(ring, last.outAt));
     points.push(end);
     chains.push({ points, inAt: around(ring, through.inAt, start), outAt: around(ring, last.outAt, end) });
   }
   return used === crossings.size && chains.length > 0 && apart(chains, ring.length) ? chains : null;
 }
 
-function pointAt({ from, to }: FieldEdge, part: number): Point {
-  if (part <= 0) return from;
-  if (part >= 1) return to;
-  return [
-    Math.round(from[0] + part * (to[0] - from[0])) + 0,
-    Math.round(from[1] + part * (to[1] - from[1])) + 0,
-  ];
+type TileEdge = readonly [from: Point, to: Point];
+
+function sideOf(ring: Ring, number: number): TileEdge {
+  return [ring[number]!, ring[(number + 1) % ring.length]!];
 }
 
-function around(ring: Ring, side: number, point: Point): number {
-  const p = ring[side]!;
-  const q = ring[(side + 1) % ring.length]!;
-  return side + Math.min(1, distancePoints(p, point) / distancePoints(p, q));
+/** Where an edge of the field crosses a side of a tile, in whole ticks that do not lie outside the tile: the joint beside it keeps its width. */
+function pointAt({ from, to }: FieldEdge, part: number, [p, q]: TileEdge): Point {
+  if (part <= 0) return from;
+  if (part >= 1) return to;
+  const [x, y] = [from[0] + part * (to[0] - from[0]), from[1] + part * (to[1] - from[1])];
+  const nearest: Point = [Math.round(x) + 0, Math.round(y) + 0];
+  if (side(p, q, nearest) >= 0) return nearest;
+  const around = [Math.floor(x), Math.ceil(x)].flatMap((u) =>
+    [Math.floor(y), Math.ceil(y)].map((v): Point => [u + 0, v + 0]),
+  );
+  const inside = around.filter((point) => side(p, q, point) >= 0);
+  const far = (point: Point) => distancePoints(point, [x, y]);
+  return inside.reduce((best, one) => (far(one) < far(best) ? one : best), inside[0] ?? nearest);
+}
+
+function around(ring: Ring, number: number, point: Point): number {
+  const [p, q] = sideOf(ring, number);
+  return number + Math.min(1, distancePoints(p, point) / distancePoints(p, q));
 }
 
 /** Ends that meet leave it open which of them comes first round the tile, or which side of a speck is meant. */

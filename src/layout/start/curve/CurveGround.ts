@@ -40,7 +40,7 @@ export interface CurveGround {
   /** What the walls in sight make of a start; undefined where they have more strips than they need have. */
   readonly wallsAt: (origin: Point) => WallScore | undefined;
   readonly lay: (origin: Point, walls: WallScore) => CurveLaid;
-  /** Where the pattern lies aslant and the job leaves its start open: the nearest start that a job file can name. */
+  /** Where the pattern lies aslant and the job leaves its start open on an axis: the nearest start that a job file can name. */
   readonly named?: (origin: Point) => NamedAslant;
 }
 
@@ -65,8 +65,8 @@ export function curveGround(
   const wishes = { fixed: origin, from: origin, margin: -1, offBalance: () => 0 };
   const { scoreOf } = searchStart(ground, pattern, wishes);
   const strips = Math.max(start.bound.strips, scoreOf(origin).strips) + ground.tolerance.strips;
-  const named = aslant && isOpen(surface) ? namedAslant(ground, pattern, job.print.step) : undefined;
   const free = AXES.map((axis) => surface.start[axis].kind === 'best') as [boolean, boolean];
+  const named = aslant && free.some(Boolean) ? namedAslant(ground, pattern, job.print.step, free) : undefined;
   return {
     ground,
     pattern,
@@ -91,16 +91,22 @@ export function curveGround(
   };
 }
 
-const isOpen = ({ start }: SurfaceSpec) => AXES.every((axis) => start[axis].kind === 'best');
-
 /** A start with the walls and the cuts at them that name it. */
-function toldBy(candidate: Candidate, { at: [along, across] }: NamedAslant): Candidate {
+function toldBy(candidate: Candidate, { at }: NamedAslant): Candidate {
+  const [along, across] = at;
   const reason = candidate.reason.map(({ code, figures }) => {
-    const { wall } = figures.axis === 'along' ? along : across;
-    return { code, figures: { ...figures, from: wall, to: wall } };
+    const wall = (figures.axis === 'along' ? along : across)?.wall;
+    return { code, figures: wall ? { ...figures, from: wall, to: wall } : figures };
   });
-  const ends = { along: [along.cut, along.cut], across: [across.cut, across.cut] } as const;
-  return { ...candidate, ends, reason };
+  const { ends } = candidate;
+  return {
+    ...candidate,
+    ends: {
+      along: along ? [along.cut, along.cut] : ends.along,
+      across: across ? [across.cut, across.cut] : ends.across,
+    },
+    reason,
+  };
 }
 
 /** Along walls that lie slantwise no cut at a run's end says where the pattern stands. */

@@ -9,8 +9,8 @@ import { stretchOf } from '../stretchOf.ts';
 /** A start told by the cuts at two walls that lie aslant, in whole saw steps, so that a job file can name it. */
 export interface NamedAslant {
   readonly origin: Point;
-  /** By axis: the wall, and the cut on the line along the axis through the wall's middle. */
-  readonly at: readonly [AslantCut, AslantCut];
+  /** By axis, but one that the job holds: the wall, and the cut on the line along the axis through the wall's middle. */
+  readonly at: readonly [AslantCut | undefined, AslantCut | undefined];
 }
 
 interface AslantCut {
@@ -19,28 +19,32 @@ interface AslantCut {
 }
 
 /**
- * Moves starts by less than a saw step to where cuts at two walls say them exactly; undefined where no wall is straight and aslant.
+ * Moves starts by less than a saw step to where cuts at walls say them exactly, on the axes that are free; undefined where no wall is
+ * straight and aslant.
  *
  * @param step what saw sizes are rounded to.
+ * @param free on which axes the job leaves the start open; on the other it stays where it is.
  */
 export function namedAslant(
   ground: Ground,
   pattern: Pattern,
   step: Ticks,
+  free: readonly [boolean, boolean] = [true, true],
 ): ((origin: Point) => NamedAslant) | undefined {
-  const [along, across] = [wallFor(ground, 0), wallFor(ground, 1)];
-  if (!along || !across) return undefined;
+  const walls = ([0, 1] as const).map((axis) => (free[axis] ? wallFor(ground, axis) : undefined));
+  if (walls.some((wall, axis) => free[axis] && !wall)) return undefined;
+  const [along, across] = walls;
   const { a, b } = pattern;
   return ([x, y]) => {
-    const up = cutAt(across, y, b[1], pattern, 1, step);
+    const up = across && cutAt(across, y, b[1], pattern, 1, step);
     // Told from other courses, a bond that steps on stands elsewhere along them.
-    const courses = Math.round((up.position - y) / b[1]);
-    const own = cutAt(along, x + courses * b[0], a[0], pattern, 0, step);
+    const courses = up ? Math.round((up.position - y) / b[1]) : 0;
+    const own = along && cutAt(along, x + courses * b[0], a[0], pattern, 0, step);
     return {
-      origin: [own.position, up.position],
+      origin: [own?.position ?? x, up?.position ?? y],
       at: [
-        { wall: along.wall, cut: own.cut },
-        { wall: across.wall, cut: up.cut },
+        along && own && { wall: along.wall, cut: own.cut },
+        across && up && { wall: across.wall, cut: up.cut },
       ],
     };
   };
