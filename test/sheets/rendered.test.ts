@@ -4,6 +4,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { buildSite } from '../../src/site/buildSite.ts';
 import { patience } from '../pages/support/browserPath.ts';
 import { demoSite } from '../pages/support/demoSite.ts';
+import { momentFigures } from '../pages/support/printedFigures.ts';
 import { newPlace } from '../site/fixture.ts';
 import { readPdf } from '../site/pdf.ts';
 import { demos, demoTexts, inLanguage } from './demos.ts';
@@ -76,7 +77,8 @@ describe.each(['en', 'es'])('the sheets of the demo jobs, all in %s', (lang) => 
     const rows = pages.get(slug)!['calendar.html']!.split('<tr>').slice(2).map(textOf0);
     expect(rows).toHaveLength(packet.calendar.length);
     for (const [i, { from }] of packet.calendar.entries()) {
-      expect(rows[i]).toContain(from.slice(11, 16));
+      const [, clock] = momentFigures(from, lang, packet.spec.print.paper);
+      expect(rows[i]!.replaceAll('. m', '.m')).toContain(clock);
       expect(rows[i]).toMatch(new RegExp(`\\b${Number(from.slice(8, 10))}\\b`));
     }
   });
