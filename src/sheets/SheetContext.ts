@@ -9,6 +9,7 @@ import {
 import type { Packet } from '../packet/Packet.ts';
 import { clockTime } from './clockTime.ts';
 import { decimalMark } from './decimalMark.ts';
+import { localeOf } from './localeOf.ts';
 import type { Say } from './SheetView.ts';
 
 /** What every sheet needs at hand: the packet, the words of its language, and lengths, dates and money as this job prints them. */
@@ -32,7 +33,7 @@ export interface SheetContext {
   readonly time: (iso: string) => string;
   /** The time of day alone. */
   readonly clock: (iso: string) => string;
-  /** `0.85`: a number to so many decimals at most, one unless told; `0,85` in Spanish. */
+  /** `0.85`: a number to so many decimals at most, one unless told; `0,85` in Spanish on A4. */
   readonly number: (value: number, digits?: number) => string;
 }
 
@@ -69,7 +70,7 @@ export function sheetContext(
 ): SheetContext {
   const { lang, say } = first;
   const { system, paper } = packet.spec.print;
-  const units = { system, decimal: decimalMark(lang) };
+  const units = { system, decimal: decimalMark(localeOf(lang, paper)) };
   const { day, hour } = formatsOf(lang);
   const clock = (iso: string) => clockTime(iso, lang, paper);
   return {

@@ -21,6 +21,8 @@ export interface SheetView {
   readonly unread?: string;
   /** Said beside the title where readings do not agree, so that nothing is snapped or sawn by this sheet yet. */
   readonly hold?: string;
+  /** The word that says that the floor is laid: what the sheet asks for is done. */
+  readonly laid?: string;
   readonly for: 'setter' | 'estimator' | 'owner' | 'all';
   readonly bundles: readonly Bundle[];
   readonly landscape: boolean;

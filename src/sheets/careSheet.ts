@@ -31,7 +31,8 @@ export const careSheet: Sheet = {
           cautions: care.cautions
             .filter(({ code }) => OWNERS.has(code))
             .map((line) => sayCare(context, line)),
-          used: care.used.map((line) => sayCare(context, line)),
+          // Where the spares lie has a line of its own, with their number.
+          used: care.used.filter(({ code }) => code !== SPARES).map((line) => sayCare(context, line)),
           keep: Object.values(tiles).reduce((sum, plan) => sum + plan.keep, 0),
           over: Object.values(tiles).reduce((sum, plan) => sum + plan.over, 0),
           setter: spec.contacts.setter ?? '',
@@ -48,6 +49,8 @@ function closedAgain({ packet, say, time }: SheetContext): string {
   if (!closedFrom || !closedTo) return '';
   return say('sheet.care-sheet.closed', { from: time(closedFrom), to: time(closedTo) });
 }
+
+const SPARES = 'care.used.spares';
 
 /** Cautions for those who live there; what the saw and wet mortar do concerns the crew. */
 const OWNERS: ReadonlySet<string> = new Set(['caution.asbestos', 'caution.lead', 'caution.licensed']);

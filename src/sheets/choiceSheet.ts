@@ -1,4 +1,4 @@
-import { drawChoice, drawSwatch, type Space } from '../drawing/index.ts';
+import { drawChoice, drawSwatch, type Space, textWidth } from '../drawing/index.ts';
 import type { Candidate } from '../layout/Layout.ts';
 import { tilesLaid } from '../layout/tilesLaid.ts';
 import { sawDown } from '../measure/index.ts';
@@ -8,6 +8,8 @@ import { type ChoiceFigures, choiceReason } from './choiceReason.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
 import { noToilet } from './noToilet.ts';
+import { noWayOut } from './noWayOut.ts';
+import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
@@ -33,11 +35,30 @@ const WORDS_MM = 150;
 /** What the key takes that tells several tiles apart, in mm. */
 const TILE_KEY_MM = 6;
 
+/** Sentences that not every job has: the reason in the type of the figures, the others in small type; a line's height and what stands round each, in mm. */
+const SAID = { reason: 12, other: 9, line: 0.5, round: 1.6 } as const;
+
+/** What is told between the figures and the answer, where there is something to tell. */
+interface Told {
+  readonly reason: string;
+  readonly noToilet: string;
+  readonly noWayOut: string;
+  readonly held: string;
+}
+
+function toldMm({ reason, ...others }: Told, widthMm: number): number {
+  const high = (words: string, points: number) =>
+    words === '' ? 0 : Math.ceil(textWidth(words, points, 700) / widthMm) * points * SAID.line + SAID.round;
+  const small = Object.values(others).reduce((sum, words) => sum + high(words, SAID.other), 0);
+  return high(reason, SAID.reason) + small;
+}
+
 /** The page stands upright; an owner lays no rule on it, so it bears no check bars. */
-function halfPage({ packet }: SheetContext, surface: PacketSurface): Space {
+function halfPage({ packet }: SheetContext, surface: PacketSurface, told: Told): Space {
   const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'portrait');
   const key = tilesLaid(surface).length > 1 ? TILE_KEY_MM : 0;
-  return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - WORDS_MM - key };
+  const words = WORDS_MM + key + toldMm(told, widthMm);
+  return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - words };
 }
 
 interface Offer {
@@ -54,16 +75,23 @@ function choicePage(
 ): SheetPage {
   const { packet, say, units } = context;
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
+  const advised = !isBetter(choice.candidate, own.candidate);
+  const held = readAgain(context, surface).length > 0 && packet.job.status !== 'finished';
+  const told: Told = {
+    reason: advised ? choiceReason(context, toldOf(context, own), toldOf(context, choice)) : '',
+    noToilet: noToilet(context),
+    noWayOut: noWayOut(context),
+    held: held ? say('sheet.choice-sheet.held') : '',
+  };
   const drawings = [own, choice].map(({ pieces }, k) =>
     drawChoice(forOwner(context, surface), pieces, {
       id: `choice-${i + 1}-${k + 1}`,
       label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
       ...units,
       say,
-      space: halfPage(context, surface),
+      space: halfPage(context, surface, told),
     }),
   );
-  const advised = !isBetter(choice.candidate, own.candidate);
   return {
     ...(i > 0 ? { suffix: surface.name } : {}),
     scale: `1:${drawings[0]!.ratio}`,
@@ -77,29 +105,20 @@ function choicePage(
         ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`),
       ],
       advised,
-      reason: advised ? choiceReason(context, toldOf(context, own), toldOf(context, choice)) : '',
       rows: rowsOf(context, surface, own, choice),
-      noToilet: noToilet(context),
-      answerBy: answerBy(context, own, choice),
+      ...told,
+      answerBy: answerBy(context),
       setter: packet.spec.contacts.setter ?? '',
       phone: packet.spec.contacts.phone ?? '',
     },
   };
 }
 
-/**
- * By when the answer is wanted: before the first tile is set, where the job says when that is; before tile is bought where it says
- * nothing, or where the two layouts take tile in other numbers.
- */
-function answerBy({ packet, say, date }: SheetContext, own: Offer, other: Offer): string {
+/** By when the answer is wanted: before tile is bought, and before the first is set where the job says when that is. */
+function answerBy({ packet, say, date }: SheetContext): string {
   const start = packet.calendar.find(({ code }) => code === 'set')?.from;
   const known = start !== undefined && packet.defaults.every(({ path }) => path !== 'work.from');
-  const bought = ({ buy }: Offer) => Object.values(buy).map(({ buy, boxes }) => boxes || buy);
-  const differs = bought(own).join() !== bought(other).join();
-  return say('sheet.choice-sheet.by', {
-    date: known ? date(start) : 'none',
-    buying: differs ? 'differs' : 'same',
-  });
+  return say('sheet.choice-sheet.by', { date: known ? date(start) : 'none' });
 }
 
 function toldOf(context: SheetContext, { candidate, pieces, buy }: Offer): ChoiceFigures {

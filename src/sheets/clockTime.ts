@@ -1,7 +1,5 @@
 import type { Packet } from '../packet/Packet.ts';
-
-/** Where a paper is printed on: letter in the United States, A4 where Europe's customs hold, as regions of a locale. */
-const REGIONS: Readonly<Record<Packet['spec']['print']['paper'], string>> = { letter: 'US', a4: '150' };
+import { localeOf } from './localeOf.ts';
 
 /** Formats of the locales in use, which take longer to make than a time takes to write. */
 const formats = new Map<string, Intl.DateTimeFormat>();
@@ -26,7 +24,7 @@ function formatOf(locale: string, full: boolean): Intl.DateTimeFormat {
  * clockTime('2027-03-08T15:30', 'en', 'letter').replace(/\s/, ' ') //=> '3:30 PM'
  */
 export function clockTime(iso: string, lang: string, paper: Packet['spec']['print']['paper']): string {
-  const format = formatOf(`${lang}-${REGIONS[paper]}`, iso.slice(14, 16) === '00');
+  const format = formatOf(localeOf(lang, paper), iso.slice(14, 16) === '00');
   if (!format.resolvedOptions().hour12) return iso.slice(11, 16);
   return format.format(new Date(`${iso.slice(0, 16)}Z`)).replace(/\s/g, '\u00a0');
 }

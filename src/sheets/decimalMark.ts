@@ -3,9 +3,10 @@ import type { DecimalMark } from '../measure/index.ts';
 const known = new Map<string, DecimalMark>();
 
 /**
- * The mark between the whole part of a number and its decimals in a language.
+ * The mark between the whole part of a number and its decimals in a language or a locale.
  *
  * @example decimalMark('en') //=> '.'
+ * @example decimalMark('es-US') //=> '.'
  * @example decimalMark('pt') //=> ','
  */
 export function decimalMark(lang: string): DecimalMark {

@@ -1,4 +1,5 @@
 import { noToilet } from './noToilet.ts';
+import { noWayOut } from './noWayOut.ts';
 import type { Sheet } from './Sheet.ts';
 
 /** A sign for the door: closed until when, and for what. */
@@ -24,6 +25,7 @@ export const doorSign: Sheet = {
             ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })
             : '',
           noToilet: noToilet(context, false),
+          noWayOut: noWayOut(context),
           phone: packet.spec.contacts.phone ?? '',
           setter: packet.spec.contacts.setter ?? '',
         },

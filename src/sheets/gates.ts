@@ -41,9 +41,19 @@ function marked({ say }: SheetContext, gate: Gate): Gate {
     : { ...gate, mark: say('limit.fail'), signed: true };
 }
 
-/** Readings that do not agree: no line is snapped by them. */
+/** Readings that do not agree, by which no line is snapped; and rooms that no reading checks. */
 function readingGates(context: SheetContext): Gate[] {
-  return told(context, readAgain, { what: context.say('gate.readAgain'), state: 'open' });
+  const { say } = context;
+  return [
+    ...told(context, readAgain, { what: say('gate.readAgain'), state: 'open' }),
+    ...told(context, noCheck, { what: say('gate.noCheck'), state: 'open' }),
+  ];
+}
+
+/** The diagonal to read where nothing checks the room's shape. */
+export function noCheck({ say }: SheetContext, { adjustment }: PacketSurface): readonly string[] {
+  const { redundancy, measureNext } = adjustment;
+  return redundancy <= 0 ? [say('room.noCheck', { diagonal: measureNext ?? '' })] : [];
 }
 
 /** A gate for each floor of which there is something to say. */

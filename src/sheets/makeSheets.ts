@@ -30,7 +30,6 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
       : undefined,
   );
   const unread = unreadNote(second ? [lang, second] : [lang], words);
-  const isHeld = readingsSpeakAgainst(context);
   return sheet.make(context).map((page) => {
     const own = frame(packet, sheet, page, context.say);
     return {
@@ -38,10 +37,16 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
       lang,
       ...(second ? { second } : {}),
       ...(unread ? { unread } : {}),
-      ...(isHeld && own.for !== 'owner' && !page.blank ? { hold: context.say('gate.hold') } : {}),
+      ...(own.for !== 'owner' && !page.blank ? markOf(context) : {}),
       ...(page.blank ? {} : { head: headOf(packet, context) }),
     };
   });
+}
+
+/** What stands in the head of all sheets that are not for the owner: a stop, or that the floor is laid. */
+function markOf(context: SheetContext): Pick<SheetView, 'hold' | 'laid'> {
+  if (readingsSpeakAgainst(context)) return { hold: context.say('gate.hold') };
+  return context.packet.job.status === 'finished' ? { laid: context.say('gate.laid') } : {};
 }
 
 /** Whether readings speak against each other: until they are read again nothing is snapped, sawn or bought by any sheet, and only the owner's say nothing of it. */

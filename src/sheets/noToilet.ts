@@ -14,11 +14,12 @@ export function noToilet(
   const at = (code: string) => packet.calendar.find((entry) => entry.code === code);
   const [set, heavy, cures] = [at('set'), at('heavy'), at('sealerCures')];
   if (!set || !heavy) return '';
-  const again = withSealing && cures?.to && cures.to > heavy.from ? cures : undefined;
+  const again = cures?.to && cures.to > heavy.from ? cures : undefined;
+  const told = again && withSealing ? time(again.from) : 'closed';
   return say('noToilet', {
     from: time(set.from),
     to: time(heavy.from),
-    again: again ? time(again.from) : 'none',
+    again: again ? told : 'none',
     open: again?.to ? time(again.to) : '',
   });
 }

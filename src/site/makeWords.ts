@@ -15,6 +15,9 @@ export interface Words {
   readonly has: (lang: string, code: string) => boolean;
 }
 
+/** A full stop after an abbreviated hour, which has its own: `3 p. m..` */
+const ABBREVIATED = /([ap]\.\s?m\.)\.(?!\.)/g;
+
 function makeSay(lang: string, messages: Record<string, string>): Say {
   const compiled = new Map<string, IntlMessageFormat>();
   return (code, figures = {}) => {
@@ -24,7 +27,7 @@ function makeSay(lang: string, messages: Record<string, string>): Say {
     try {
       const message = compiled.get(code) ?? new IntlMessageFormat(text, lang, undefined, { ignoreTag: true });
       compiled.set(code, message);
-      return String(message.format(figures as Record<string, string>));
+      return String(message.format(figures as Record<string, string>)).replace(ABBREVIATED, '$1');
     } catch (error) {
       throw new Error(
         `The words for "${code}" in language "${lang}" do not fit: ${(error as Error).message}`,

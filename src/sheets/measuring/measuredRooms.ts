@@ -42,10 +42,11 @@ function readings(context: SheetContext, { adjustment }: PacketSurface): Block {
   };
 }
 
-function leanText(context: SheetContext, lean: AdjustedCorner['lean']): string {
+function leanText(context: SheetContext, { lean, sd }: Pick<AdjustedCorner, 'lean' | 'sd'>): string {
   if (!lean) return '–';
   const by = roughly(context, Math.abs(lean.by));
-  if (by === roughly(context, 0)) return context.say('sheet.measuring.square');
+  if (by === roughly(context, 0))
+    return context.say(`sheet.measuring.${sd === null ? 'assumedSquare' : 'square'}`);
   const way = lean.by > 0 ? 'wide' : 'narrow';
   return context.say('sheet.measuring.leans', {
     wall: lean.wall,
@@ -62,7 +63,7 @@ function corners(context: SheetContext, { adjustment }: PacketSurface): Block {
       name: corner.name,
       cells: [
         `${number(corner.angleDeg, 2)}°`,
-        leanText(context, corner.lean),
+        leanText(context, corner),
         corner.sd === null ? '?' : roughly(context, 2 * corner.sd),
       ],
     }),

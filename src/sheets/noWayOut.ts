@@ -1,0 +1,19 @@
+import type { SheetContext } from './SheetContext.ts';
+
+/**
+ * From when to when nobody may go over the floor, for those who live there: where the job says that the only way out of the house leads
+ * over it. Empty elsewhere.
+ */
+export function noWayOut({ packet, say, time }: Pick<SheetContext, 'packet' | 'say' | 'time'>): string {
+  if (!packet.spec.access.onlyExit) return '';
+  const set = packet.calendar.find(({ code }) => code === 'set');
+  const walk = packet.calendar.findLast(({ code }) => code === 'walk');
+  if (!set || !walk) return '';
+  const cures = packet.calendar.find(({ code }) => code === 'sealerCures');
+  return say('noWayOut', {
+    from: time(set.from),
+    to: time(walk.from),
+    again: cures?.to ? time(cures.from) : 'none',
+    open: cures?.to ? time(cures.to) : '',
+  });
+}
