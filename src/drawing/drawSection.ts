@@ -58,12 +58,12 @@ function partsOf(packet: SectionOf, options: DrawOptions, look: SectionLook): re
       ...layerColumn(after, base.below, say('drawing.section.after'), look),
       ...heightMarks(packet, face, look),
     ],
-    undercutBlock(packet, say('drawing.section.block'), look),
+    ...(packet.isUndercut ? [undercutBlock(packet, say('drawing.section.block'), look)] : []),
   ];
 }
 
 /**
- * The layers on the bare base, before and after, and the block under the saw, true to scale: what comes up is dashed and
+ * The layers on the bare base, before and after, and the block under the saw where a jamb is cut, true to scale: what comes up is dashed and
  * crossed, what was measured in height stands as a dashed line with its height over the face of the new tile.
  */
 export function drawSection(packet: SectionOf, options: DrawOptions & { readonly widest?: number }): Drawing {

@@ -8,8 +8,8 @@ import { rectangle } from './shapes.ts';
 import { cross } from './signs.ts';
 import { path, sizes, text } from './text.ts';
 
-/** What a section is made of: the layers and the heights that follow from them. */
-export type SectionOf = Pick<Packet, 'base' | 'heights'>;
+/** What a section is made of: the layers and the heights that follow from them, and whether any jamb is cut to the last of them. */
+export type SectionOf = Pick<Packet, 'base' | 'heights'> & { readonly isUndercut: boolean };
 
 /** How a section is drawn: mm of paper for a tick, size of its words. */
 export interface SectionLook extends Notation {

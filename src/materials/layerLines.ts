@@ -1,5 +1,11 @@
-import type { Layer } from '../job/Job.ts';
-import { TICKS_PER_MM } from '../measure/index.ts';
+import type { Job, Layer } from '../job/Job.ts';
+import {
+  densityAsPrinted,
+  massAsPrinted,
+  type System,
+  TICKS_PER_MM,
+  volumeAsPrinted,
+} from '../measure/index.ts';
 import { LAYER_WASTE, MORTAR_DENSITY } from '../trade/index.ts';
 import type { Material } from './Material.ts';
 import { packages } from './rounded.ts';
@@ -9,15 +15,21 @@ const SPREAD = /\b(?:mortar|thin-?set|adhesive|mortero|adhesivo|argamassa)\b/i;
 
 /**
  * What the job puts under the tile, a line for each layer but the tile, which is the last, and the bed under it, which is the mortar
- * of the tally: board, membrane, the mortar between. What a pack of it covers is known where the job says so.
+ * of the tally: board, membrane, the mortar between. What a pack of it covers is known where the job says so; mortar comes in the
+ * bags of the mortar under the tile.
  *
  * @param areaM2 area of all fields in square metres.
  */
-export function layerLines(fresh: readonly Layer[], areaM2: number): readonly Material[] {
-  const under = fresh.slice(0, -1);
+export function layerLines(
+  { base, products, print }: Pick<Job, 'base' | 'products' | 'print'>,
+  areaM2: number,
+): readonly Material[] {
+  const under = base.fresh.slice(0, -1);
   const bedLast = SPREAD.test(under.at(-1)?.name ?? '');
   return (bedLast ? under.slice(0, -1) : under).map((layer) =>
-    SPREAD.test(layer.name) ? spreadLine(layer, areaM2) : laidLine(layer, areaM2),
+    SPREAD.test(layer.name)
+      ? spreadLine(layer, areaM2, products.mortar.bagKg, print.system)
+      : laidLine(layer, areaM2),
   );
 }
 
@@ -45,25 +57,36 @@ function laidLine({ name, packM2 }: Layer, areaM2: number): Material {
   };
 }
 
-/** A layer of mortar is as much as it is thick: litres are geometry, the powder in them is the figure that the notch goes by. */
-function spreadLine({ name, thickness }: Layer, areaM2: number): Material {
+/**
+ * A layer of mortar is as much as it is thick: litres are geometry, the powder in them is the figure that the notch goes by. Each step
+ * goes on from what the one before it prints, so that the sum adds up on paper.
+ */
+function spreadLine({ name, thickness }: Layer, areaM2: number, bagKg: number, system: System): Material {
   const bedLitres = areaM2 * (thickness / TICKS_PER_MM);
-  const amount = bedLitres * MORTAR_DENSITY.value;
-  const massKg = amount * (1 + LAYER_WASTE.value);
-  const figures = { areaM2, thickness, bedLitres, mortarKgPerLitre: MORTAR_DENSITY.value };
+  const density = densityAsPrinted(MORTAR_DENSITY.value, system);
+  const laidKg = massAsPrinted(volumeAsPrinted(bedLitres, system) * density, system);
+  const massKg = massAsPrinted(laidKg * (1 + LAYER_WASTE.value), system);
+  const bagCount = packages(massKg / massAsPrinted(bagKg, system));
   return {
     what: 'layer',
     name,
     sum: [
-      { code: 'material.layer.sum.bed', figures: { ...figures, wasteShare: LAYER_WASTE.value, massKg } },
+      {
+        code: 'material.layer.sum.bed',
+        figures: { areaM2, thickness, bedLitres, mortarKgPerLitre: MORTAR_DENSITY.value, laidKg },
+      },
+      {
+        code: 'material.layer.sum.bags',
+        figures: { laidKg, wasteShare: LAYER_WASTE.value, massKg, bagCount, bagKg },
+      },
       READ,
     ],
     rate: { value: MORTAR_DENSITY.value, unit: 'kgPerLitre' },
     mark: MORTAR_DENSITY.mark,
     source: MORTAR_DENSITY.source,
-    amount,
+    amount: laidKg,
     unit: 'kg',
-    buy: massKg,
-    buyUnit: 'kg',
+    buy: bagCount,
+    buyUnit: 'bag',
   };
 }

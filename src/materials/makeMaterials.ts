@@ -41,7 +41,7 @@ export function makeMaterials(
       return plan ? [tileLine(tile, plan)] : [];
     }),
     ...fillLines(job, surfaces),
-    ...layerLines(job.base.fresh, areaM2),
+    ...layerLines(job, areaM2),
     mortarLine(job.products.mortar, areaM2),
     groutLine(job.products.grout, surfaces),
     ...sealantLines(job.products.sealant, soft, job.print.system, open),

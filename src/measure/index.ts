@@ -1,4 +1,5 @@
 export * from './areaM2Of.ts';
+export * from './asPrinted.ts';
 export * from './commonDivisor.ts';
 export * from './figure.ts';
 export * from './foundText.ts';

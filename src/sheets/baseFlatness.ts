@@ -3,6 +3,7 @@ import type { Flatness } from '../materials/Flatness.ts';
 import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_AREA, type FlatnessClass, flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import { flatnessRead } from './flatnessRead.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { straightedgeSaid } from './straightedgeSaid.ts';
@@ -15,6 +16,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const asked = flatnessClass(longest, packet.spec.print.system);
   const { flatness } = surface;
   const short = shortEdge(asked, flatness);
+  const read = flatnessRead(context, surface);
   return {
     asked: say('sheet.base-sheet.asked', {
       class: asked.name,
@@ -27,8 +29,9 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
     checkCount: say('sheet.base-sheet.checks', {
       count: straightedgeChecks(surface.areaM2),
       area: checkArea(context),
+      readCount: read.length,
     }),
-    spots: flatness ? flatness.under.map((under) => spotRow(context, surface, under)) : [],
+    spots: [...read, ...(flatness?.under ?? []).map((under) => spotRow(context, surface, under))],
     kept: flatness
       ? say('sheet.base-sheet.kept', { class: flatness.class, range: length(flatness.range) })
       : '',

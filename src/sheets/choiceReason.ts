@@ -9,6 +9,8 @@ export interface ChoiceFigures {
   readonly cut: number;
   readonly pieces: number;
   readonly buy: number;
+  /** Boxes to buy of each tile; 0 where nobody knows what a box holds. */
+  readonly boxes: readonly number[];
 }
 
 const SAID = ['narrowest', 'small', 'cut', 'pieces', 'buy'] as const;
@@ -39,7 +41,11 @@ export function choiceReason(
 }
 
 function isBetter(what: (typeof SAID)[number], one: ChoiceFigures, than: ChoiceFigures): boolean {
-  return what === 'narrowest'
-    ? one.share > than.share + ALIKE && one.narrowest !== than.narrowest
-    : one[what] < than[what];
+  if (what === 'narrowest') return one.share > than.share + ALIKE && one.narrowest !== than.narrowest;
+  return one[what] < than[what] && !(what === 'buy' && isSameBoxes(one, than));
+}
+
+/** Fewer tiles are no saving where they come in as many boxes. */
+function isSameBoxes(one: ChoiceFigures, than: ChoiceFigures): boolean {
+  return one.boxes.every((count, i) => count > 0 && count === than.boxes[i]);
 }

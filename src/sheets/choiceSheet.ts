@@ -129,6 +129,7 @@ function toldOf(context: SheetContext, { candidate, pieces, buy }: Offer): Choic
     cut: pieces.filter(({ whole }) => !whole).length,
     pieces: pieces.length,
     buy: Object.values(buy).reduce((sum, one) => sum + one.buy, 0),
+    boxes: Object.values(buy).map(({ boxes }) => boxes),
   };
 }
 

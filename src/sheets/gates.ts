@@ -1,5 +1,5 @@
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_RUN, checkRun } from '../trade/index.ts';
+import { CHECK_RUN, checkRun, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
@@ -181,7 +181,7 @@ function heightGates(context: SheetContext): Gate[] {
   ];
 }
 
-function undercutGate({ packet: { heights }, say, length }: SheetContext): Gate {
+function undercutGate({ packet: { heights, spec }, say, length }: SheetContext): Gate {
   return {
     what: say('gate.undercut'),
     bound: say('sheet.job-sheet.shouldBe'),
@@ -190,6 +190,7 @@ function undercutGate({ packet: { heights }, say, length }: SheetContext): Gate 
     state: 'open',
     note: say('gate.undercutNote', {
       undercut: length(heights.undercut),
+      play: length(undercutPlay(spec.print.system)),
       stack: length(heights.stack),
     }),
     source: '',

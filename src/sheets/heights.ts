@@ -1,6 +1,7 @@
 import { drawSection, type SectionOf } from '../drawing/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
+import { undercutPlay } from '../trade/index.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { isUndercut } from './isUndercut.ts';
 import type { Sheet } from './Sheet.ts';
@@ -38,6 +39,9 @@ export const heights: Sheet = {
               ? say('sheet.heights.removed', { removed: length(packet.heights.removed) })
               : say('sheet.heights.nothingRemoved'),
           undercut: isUndercut(packet) ? length(packet.heights.undercut) : '',
+          undercutHow: say('sheet.heights.undercutHow', {
+            play: length(undercutPlay(packet.spec.print.system)),
+          }),
           undercutWho: whoDoes(context, 'jamb', 'undercut'),
           results: packet.heights.results.map((result) => resultRow(context, result)),
           toMeasure: (packet.heights.toMeasure ?? []).map(({ name, code }) => ({ name, text: say(code) })),
@@ -48,7 +52,8 @@ export const heights: Sheet = {
 };
 
 /** Layers and heights named in the language of the sheet. */
-function inWords({ base, heights }: Packet, say: Say): SectionOf {
+function inWords(packet: Packet, say: Say): SectionOf {
+  const { base, heights } = packet;
   const named = <T extends { readonly name: string }>(all: readonly T[]) =>
     all.map((one) => ({ ...one, name: sayThing(say, one.name) }));
   const { removed, kept, fresh } = base;
@@ -61,6 +66,7 @@ function inWords({ base, heights }: Packet, say: Say): SectionOf {
       fresh: named(fresh),
     },
     heights: { ...heights, results: named(heights.results) },
+    isUndercut: isUndercut(packet),
   };
 }
 

@@ -1,4 +1,6 @@
 import {
+  FL_OZ_PER_GALLON,
+  isPoured,
   KG_PER_LB,
   LITRES_PER_GALLON,
   M2_PER_SQ_FT,
@@ -8,6 +10,7 @@ import {
   printMass,
   printTemperature,
   printVolume,
+  rateDecimals,
   type System,
   TICKS_PER_INCH,
 } from '../measure/index.ts';
@@ -71,15 +74,12 @@ export function sayFigure(
   }
 }
 
-const FL_OZ_PER_GALLON = 128;
 const QUARTS_PER_GALLON = 4;
 
-/** What is less than a gallon is sold and poured by the fluid ounce. */
 function sayVolume(litres: number, units: Notation, number: Printing['number']): string {
-  const gallons = litres / LITRES_PER_GALLON;
-  return units.system === 'mm' || gallons >= 1
-    ? printVolume(litres, units)
-    : `${number(gallons * FL_OZ_PER_GALLON, 1)} fl oz`;
+  return units.system === 'inches' && isPoured(litres)
+    ? `${number((litres / LITRES_PER_GALLON) * FL_OZ_PER_GALLON, 1)} fl oz`
+    : printVolume(litres, units);
 }
 
 /** What a rate is in the units of an inch job; in a metric job it stands as it is. */
@@ -90,13 +90,9 @@ const RATES: readonly (readonly [ending: RegExp, metric: string, inches: string,
   [/M2PerLitre$/, 'm²/L', 'sq ft/qt', LITRES_PER_GALLON / QUARTS_PER_GALLON / M2_PER_SQ_FT],
 ];
 
-/**
- * Decimals of a rate: what is multiplied with it must come out as printed; what a label says a bottle covers is no truer than a
- * tenth.
- */
+/** Decimals of a rate; what a label says a bottle covers is no truer than a tenth. */
 function digitsOf(key: string, rate: number): number {
-  if (rate < 10) return 3;
-  return /M2PerLitre$/.test(key) ? 1 : 2;
+  return rate >= 10 && /M2PerLitre$/.test(key) ? 1 : rateDecimals(rate);
 }
 
 /** A rate with its unit, by the ending of its name; nothing where the figure is none. */

@@ -27,6 +27,17 @@ export function doorGap(system: System): Ticks {
 }
 
 /**
+ * Play that is left between the face of the tile and what is cut over it, in ticks.
+ *
+ * @example
+ * undercutPlay('mm') //=> 640
+ */
+export function undercutPlay(system: System): Ticks {
+  const { inches: inInches, mm } = UNDERCUT_CLEARANCE.value;
+  return system === 'mm' ? millimetres(mm) : inches(inInches);
+}
+
+/**
  * Height at which a jamb is cut, over the floor that the new layers lie on, in ticks.
  *
  * @example
@@ -34,7 +45,5 @@ export function doorGap(system: System): Ticks {
  * undercut([1280, 2880], 'mm') //=> 4800
  */
 export function undercut(layers: readonly Ticks[], system: System = 'inches'): Ticks {
-  const { inches: inInches, mm } = UNDERCUT_CLEARANCE.value;
-  const clearance = system === 'mm' ? millimetres(mm) : inches(inInches);
-  return layers.reduce((sum, layer) => sum + layer, 0) + clearance;
+  return layers.reduce((sum, layer) => sum + layer, undercutPlay(system));
 }

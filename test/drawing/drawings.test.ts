@@ -74,7 +74,10 @@ const drawings: Readonly<Record<string, Drawing>> = {
   'set-out at 45°': drawSetOut(surfaceOf({ ...bootRoom, turn: 45 }), { ...options, space }),
   'zone 1': drawZone(surface, surface.zones[0]!, { ...options, space }),
   'zone 2': drawZone(surface, surface.zones[1]!, { ...options, space }),
-  section: drawSection({ base, heights } as unknown as Parameters<typeof drawSection>[0], options),
+  section: drawSection(
+    { base, heights, isUndercut: true } as unknown as Parameters<typeof drawSection>[0],
+    options,
+  ),
   tile: drawTile(tile, options),
   joint: drawJointFullSize(1524, options),
   'check bars': drawCheckBars(options),

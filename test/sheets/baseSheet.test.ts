@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { demos } from './demos.ts';
+import { demos, demoTexts, sheetsOf } from './demos.ts';
 
 interface Base {
   readonly asked: string;
@@ -38,6 +38,50 @@ describe('the base sheet', () => {
   test('what has nothing to decide has none', () => {
     const open = baseOf('fernlea-boot-room').found.filter(({ answers }) => answers);
     expect(open).toEqual([]);
+  });
+});
+
+describe('what was read under a straightedge', () => {
+  interface Told {
+    readonly spots: readonly { edge: string; text: string; state: string; failed: boolean }[];
+    readonly checkCount: string;
+  }
+  const toldOf = (slug: string, change = (text: string) => text) =>
+    sheetsOf(slug, change(demoTexts[slug]!), ['base-sheet']).sheets[0]!.data as Told;
+
+  test.each([
+    ['rowan-bath', '1/8 in', 'the tub', '1/4 in under 10 ft', 'PASSES'],
+    ['sedge-washroom', '1/8 in', 'the door', '1/4 in under 10 ft', 'PASSES'],
+    ['linden-entry', '2 mm', 'the doorway', '2 mm under 2000 mm', 'PASSES'],
+  ])(
+    'of %s stands on the base sheet with its result, and room for the rest',
+    (slug, gap, where, limit, state) => {
+      const { spots, checkCount } = toldOf(slug);
+      expect(spots).toEqual([
+        { edge: `Limit ${limit}`, text: `Found ${gap} at ${where}.`, state, failed: false },
+      ]);
+      expect(checkCount).toContain('1 of them told above');
+      expect(checkCount).toMatch(/_{8} found _{8}$/);
+    },
+  );
+
+  test('is what the job sheet says was found', () => {
+    for (const { sheets } of demos) {
+      const dataOf = (name: string) => sheets.find(({ template }) => template === name)!.data;
+      const { gates } = dataOf('job-sheet') as { gates: { what: string; found: string; limit: string }[] };
+      const { spots } = dataOf('base-sheet') as Told;
+      const flat = gates.filter(({ what, found }) => /^(?:Flatness|Planeidad)/.test(what) && found !== '');
+      for (const { found } of flat)
+        expect(spots.some(({ text }) => new RegExp(`(?:^|\\s)${found}(?:\\s|\\.)`).test(text))).toBe(true);
+    }
+  });
+
+  test('and does not pass tells what to do', () => {
+    const [spot] = toldOf('rowan-bath', (text) =>
+      text.replace('1/8 in under 10 ft', '3/8 in under 10 ft'),
+    ).spots;
+    expect(spot).toMatchObject({ state: 'FAILS LIMIT', failed: true });
+    expect(spot!.text).toMatch(/^Found 3\/8 in at the tub\. Patch or grind/);
   });
 });
 

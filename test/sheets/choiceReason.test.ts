@@ -38,8 +38,24 @@ describe('the reason for the advice', () => {
   );
 
   // By hand: the first is better in the first three, the other one in the last, and they are alike in pieces.
-  const own: ChoiceFigures = { share: 0.66, narrowest: '5 in', small: 0, cut: 31, pieces: 68, buy: 79 };
-  const other: ChoiceFigures = { share: 0.26, narrowest: '2 in', small: 26, cut: 40, pieces: 68, buy: 78 };
+  const own: ChoiceFigures = {
+    share: 0.66,
+    narrowest: '5 in',
+    small: 0,
+    cut: 31,
+    pieces: 68,
+    buy: 79,
+    boxes: [0],
+  };
+  const other: ChoiceFigures = {
+    share: 0.26,
+    narrowest: '2 in',
+    small: 26,
+    cut: 40,
+    pieces: 68,
+    buy: 78,
+    boxes: [0],
+  };
 
   test('names what is better about each of the two, and nothing in which they are alike', () => {
     for (const lang of words.languages) {
@@ -47,6 +63,35 @@ describe('the reason for the advice', () => {
       const figures = [...said.matchAll(/\d+/g)].map(([figure]) => Number(figure));
       expect(figures.filter((figure) => figure > 2 || figure === 0)).toEqual([5, 0, 26, 31, 40, 78, 79]);
     }
+  });
+
+  test.each([
+    ['the boxes are not known', [0], [0], true],
+    ['there are fewer boxes', [8], [7], true],
+    ['there are as many boxes', [7], [7], false],
+    ['there are as many boxes of each of two tiles', [7, 2], [7, 2], false],
+    ['there are as many boxes of one tile and fewer of another', [7, 3], [7, 2], true],
+    ['there are as many boxes of one tile, and those of another are not known', [7, 0], [7, 0], true],
+  ])('where %s, fewer tiles to buy are told: %j and %j', (_, ours, theirs, told) => {
+    for (const lang of words.languages) {
+      const [one, two] = [
+        { ...own, boxes: ours },
+        { ...other, boxes: theirs },
+      ];
+      const said = choiceReason({ say: words.say(lang), lang }, one, two);
+      expect(/\b78\b/.test(said)).toBe(told);
+    }
+  });
+
+  test('of a demo job names tiles to buy only where it takes boxes in other numbers', () => {
+    const same = offered.filter(({ packet }) => {
+      const { choice } = packet.surfaces[0]!;
+      return Object.entries(packet.tiles).every(
+        ([key, { boxes }]) => boxes > 0 && boxes === choice!.buy[key]!.boxes,
+      );
+    });
+    expect(same.length).toBeGreaterThan(0);
+    for (const { told } of same) expect(told.reason).not.toContain('bought');
   });
 
   test('is none where the first is better in nothing', () => {

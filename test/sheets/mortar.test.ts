@@ -48,6 +48,40 @@ describe('mortar is one rate on all sheets', () => {
   });
 });
 
+describe('mortar that lies under a board', () => {
+  interface Row {
+    readonly sum: readonly string[];
+    readonly amount: string;
+    readonly buy: string;
+  }
+  const [, text] = Object.entries(demoTexts).find(([slug]) => slug === 'fernlea-boot-room')!;
+  const thick = (inch: string) => text.replace('mortar: 3/32 in,', `mortar: ${inch} in,`);
+  const beds = ['3/32', '1/64', '1/8', '5/32', '1/2'].flatMap((inch) =>
+    [thick(inch), otherPrint(thick(inch))].map((job) => sheetsOf('bed', job, ['material-tally'])),
+  );
+  const rows = beds.flatMap((demo) =>
+    dataOf<{ materials: readonly Row[] }>(demo, 'material-tally').flatMap(({ materials }) =>
+      materials.filter(({ sum }) => /^\S+ (?:in|mm) on /.test(sum[0]!)),
+    ),
+  );
+
+  test('is bought by the bag, and its sum adds up by pencil', () => {
+    expect(rows.length).toBeGreaterThanOrEqual(beds.length);
+    for (const { sum, amount, buy } of rows) {
+      const numbers = (line: string) => line.match(/\d[\d.]*/g)!.map(Number);
+      const [litres, density, laid] = numbers(sum[0]!.split(': ')[1]!);
+      const volume = sum[0]!.includes(' fl oz ') ? litres! / 128 : litres!; // NIST Handbook 44, Appendix C
+      expect((volume * density!).toFixed(1)).toBe(laid!.toFixed(1));
+      expect(numberIn(amount)).toBe(laid);
+      const [from, share, mass, bags, bag] = numbers(sum[1]!);
+      expect(from).toBe(laid);
+      expect((from! * (1 + share! / 100)).toFixed(1)).toBe(mass!.toFixed(1));
+      expect(bags).toBe(Math.ceil(mass! / bag!));
+      expect(buy).toBe(`${bags} ${bags === 1 ? 'bag' : 'bags'}`);
+    }
+  });
+});
+
 describe('the crew reads one trowel', () => {
   const advised = cases.filter(([, { packet }]) =>
     packet.limits.some(({ rule, wouldPass }) => rule === 'trowel' && wouldPass),

@@ -19,7 +19,10 @@ describe('an undercut', () => {
     expect(five.undercut !== undefined).toBe(has);
     expect(gates.some(({ what }) => languages.includes(what))).toBe(has);
     const { data } = demo.sheets.find(({ template }) => template === 'heights')!;
-    expect((data as { undercut: string }).undercut !== '').toBe(has);
+    const { undercut, drawing } = data as { undercut: string; drawing: string };
+    expect(undercut !== '').toBe(has);
+    const titles = words.languages.map((lang) => words.say(lang)('drawing.section.block'));
+    expect(titles.some((title) => drawing.includes(title))).toBe(has);
   });
 
   test('is in some demo job, and in some it is not', () => {
