@@ -9,9 +9,10 @@ import { cross } from './signs.ts';
 import { path, text } from './text.ts';
 import { shapeOn } from './trueCircle.ts';
 
-/** Side of the icon and length of the tile's longer side on it, in mm. */
-const side = 11;
-const longest = 9;
+/** Paper round the tile on an icon, its height and the most that it is wide, in mm: a long tile as high as its row would be a sliver. */
+const margin = 1;
+const high = 11;
+const widest = 24;
 
 type Fence = Cut['fences'][number]['on'];
 
@@ -55,8 +56,9 @@ function measuredFrom({ fences, sizes }: Cut, tile: TileSides, scale: Scale): re
 
 /** A small tile for a line of the saw list: the piece that is kept, the waste crossed out, the edge on the fence heavy, or that which is measured from. */
 export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Drawing {
-  const perTick = longest / Math.max(tile.length, tile.width);
-  const spot: Spot = [(side - tile.length * perTick) / 2, (side - tile.width * perTick) / 2];
+  const perTick = Math.min((widest - 2 * margin) / tile.length, (high - 2 * margin) / tile.width);
+  const wide = Math.max(high, tile.length * perTick + 2 * margin);
+  const spot: Spot = [(wide - tile.length * perTick) / 2, (high - tile.width * perTick) / 2];
   const scale: Scale = { ratio: 1, paperMmPerTick: perTick, turn: 0, origin: [0, 0], spot };
   const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
   const crosses = waste
@@ -69,5 +71,5 @@ export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Dr
     ...fenceMarks(cut, tile, scale),
     ...measuredFrom(cut, tile, scale),
   ];
-  return penSvg(marks, { id: options.id, label: options.label, widthMm: side, heightMm: side, ratio: null });
+  return penSvg(marks, { id: options.id, label: options.label, widthMm: wide, heightMm: high, ratio: null });
 }
