@@ -1,7 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
+import { type Point, poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
 import { type TileSides, tileRing } from './cutFrame.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
+import { factorySide } from './factorySide.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { penSvg } from './penSvg.ts';
 import { type Scale, toPaper } from './Scale.ts';
@@ -16,14 +17,12 @@ const widest = 24;
 
 type Fence = Cut['fences'][number]['on'];
 
-/** A side of the tile as two corners, and the way into the tile. */
-function sideOf(
-  on: Fence,
-  { length, width }: TileSides,
-): readonly [readonly [number, number], readonly [number, number]] {
+/** What a size is measured from, as two points: the edge of the tile on that side, or a straightedge at its point there. */
+function sideOf(on: Fence, tile: TileSides): readonly [Point, Point] {
+  const { length, width } = tile;
   const [a, b, c, d] = tileRing({ length, width });
   const sides = { bottom: [a!, b!], right: [b!, c!], top: [c!, d!], left: [d!, a!] } as const;
-  return sides[on];
+  return factorySide(on, tile) ?? sides[on];
 }
 
 function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
@@ -41,9 +40,9 @@ function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
   });
 }
 
-/** Where no fence is set, the factory edges that a cut is measured from; those of a tile that is no rectangle are on its card. */
+/** Where no fence is set, the factory edges that a cut is measured from, and the straightedge at a point of a tile that has none there. */
 function measuredFrom({ fences, sizes }: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
-  if (fences.length > 0 || tileRing(tile).length !== 4) return [];
+  if (fences.length > 0) return [];
   const sides = new Set(sizes.map(({ from }) => from));
   return [...sides].flatMap((from) => {
     if (from === 'none') return [];

@@ -78,4 +78,25 @@ describe('an icon of the saw list', () => {
     const [, high, low] = /^M[\d.]+,([\d.]+)L[\d.]+,([\d.]+)$/.exec(edge!)!.map(Number);
     expect(Math.abs(high! - low!)).toBeGreaterThan(3);
   });
+
+  test('of a hexagon has its flat side heavy, and a straightedge at its point where a size is measured from that', () => {
+    // 8 in over the flats: a side is 8 / √3 in, and the flats begin half a side over the point, by geometry of the regular hexagon.
+    const [length, width] = [65024, 75083];
+    const hexagon = { length, width, shape: { kind: 'hexagon' } } as const;
+    const from = (on: 'left' | 'bottom') => ({
+      ...cuts.rip,
+      fences: [],
+      sizes: cuts.rip.sizes.map((size) => ({ ...size, from: on })),
+    });
+    const ends = (on: 'left' | 'bottom') => {
+      const [edge = ''] = heavy(drawCutIcon(from(on), hexagon, options).svg);
+      return [...edge.matchAll(/[ML]([\d.]+),([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    };
+    const [[leftX, high], [, low]] = ends('left') as [readonly [number, number], readonly [number, number]];
+    expect(Math.abs(high - low)).toBeCloseTo((9 * (length / Math.sqrt(3))) / width, 1);
+    const point = ends('bottom');
+    expect(new Set(point.map(([, y]) => y)).size).toBe(1);
+    expect(point[0]![1]).toBeGreaterThan(Math.max(high, low) + 1);
+    expect(Math.min(...point.map(([x]) => x))).toBeCloseTo(leftX, 1);
+  });
 });
