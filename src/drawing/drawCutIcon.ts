@@ -1,7 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
+import { type Point, poleOfInaccessibility, shapeArea, subtract } from '../geometry/index.ts';
 import { type TileSides, tileRing } from './cutFrame.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
+import { factorySide } from './factorySide.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { penSvg } from './penSvg.ts';
 import { type Scale, toPaper } from './Scale.ts';
@@ -9,20 +10,19 @@ import { cross } from './signs.ts';
 import { path, text } from './text.ts';
 import { shapeOn } from './trueCircle.ts';
 
-/** Side of the icon and length of the tile's longer side on it, in mm. */
-const side = 11;
-const longest = 9;
+/** Paper round the tile on an icon, its height and the most that it is wide, in mm: a long tile as high as its row would be a sliver. */
+const margin = 1;
+const high = 11;
+const widest = 24;
 
 type Fence = Cut['fences'][number]['on'];
 
-/** A side of the tile as two corners, and the way into the tile. */
-function sideOf(
-  on: Fence,
-  { length, width }: TileSides,
-): readonly [readonly [number, number], readonly [number, number]] {
+/** What a size is measured from, as two points: the edge of the tile on that side, or a straightedge at its point there. */
+function sideOf(on: Fence, tile: TileSides): readonly [Point, Point] {
+  const { length, width } = tile;
   const [a, b, c, d] = tileRing({ length, width });
   const sides = { bottom: [a!, b!], right: [b!, c!], top: [c!, d!], left: [d!, a!] } as const;
-  return sides[on];
+  return factorySide(on, tile) ?? sides[on];
 }
 
 function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
@@ -40,9 +40,9 @@ function fenceMarks(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
   });
 }
 
-/** Where no fence is set, the factory edges that a cut is measured from; those of a tile that is no rectangle are on its card. */
+/** Where no fence is set, the factory edges that a cut is measured from, and the straightedge at a point of a tile that has none there. */
 function measuredFrom({ fences, sizes }: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
-  if (fences.length > 0 || tileRing(tile).length !== 4) return [];
+  if (fences.length > 0) return [];
   const sides = new Set(sizes.map(({ from }) => from));
   return [...sides].flatMap((from) => {
     if (from === 'none') return [];
@@ -55,8 +55,9 @@ function measuredFrom({ fences, sizes }: Cut, tile: TileSides, scale: Scale): re
 
 /** A small tile for a line of the saw list: the piece that is kept, the waste crossed out, the edge on the fence heavy, or that which is measured from. */
 export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Drawing {
-  const perTick = longest / Math.max(tile.length, tile.width);
-  const spot: Spot = [(side - tile.length * perTick) / 2, (side - tile.width * perTick) / 2];
+  const perTick = Math.min((widest - 2 * margin) / tile.length, (high - 2 * margin) / tile.width);
+  const wide = Math.max(high, tile.length * perTick + 2 * margin);
+  const spot: Spot = [(wide - tile.length * perTick) / 2, (high - tile.width * perTick) / 2];
   const scale: Scale = { ratio: 1, paperMmPerTick: perTick, turn: 0, origin: [0, 0], spot };
   const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
   const crosses = waste
@@ -69,5 +70,5 @@ export function drawCutIcon(cut: Cut, tile: TileSides, options: DrawOptions): Dr
     ...fenceMarks(cut, tile, scale),
     ...measuredFrom(cut, tile, scale),
   ];
-  return penSvg(marks, { id: options.id, label: options.label, widthMm: side, heightMm: side, ratio: null });
+  return penSvg(marks, { id: options.id, label: options.label, widthMm: wide, heightMm: high, ratio: null });
 }

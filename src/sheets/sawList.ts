@@ -1,8 +1,9 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
-import { drawCutIcon, printedSizes } from '../drawing/index.ts';
+import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { handMarks } from './handMarks.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { partsOfPage, savesPage } from './savesPage.ts';
@@ -29,9 +30,12 @@ export const sawList: Sheet = {
       ...fences.flatMap((fence) => fence.lines),
       ...marked,
     ]);
+    const points = lines.some(({ marks }) => marks.some(({ atPoint }) => atPoint));
     const last = lines.slice(-LAST_ROWS).map(({ key }) => key);
     return [
-      ...(some.length > 0 ? [{ figures: { byTile: 'no' }, data: { zones: some, unit, tight, last } }] : []),
+      ...(some.length > 0
+        ? [{ figures: { byTile: 'no' }, data: { zones: some, unit, tight, last, points } }]
+        : []),
       ...(sharesTiles(context)
         ? [
             {
@@ -81,28 +85,19 @@ function sawLine(
 ) {
   const { say, figure, packet, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const marks = handMarks(cut);
+  const marks = handMarks(context, cut, tile);
   return {
     key: `${surface.name} ${zone.number} ${cut.number}`,
     number: cut.number,
     pieces,
     icon: drawCutIcon(cut, tile, {
       id: `icon-${surface.name.replace(/[^A-Za-z0-9]+/g, '-')}-${zone.number}-${cut.number}`,
-      label: say('sheet.saw-list.icon', { number: cut.number }),
+      label: say('sheet.saw-list.icon', { number: cut.number, fence: cut.fences.length > 0 ? 'yes' : 'no' }),
       ...units,
       say,
     }).svg,
     next: cut.fences.slice(1).map((fence) => figure(fence.saw)),
-    marks: marks.map((size) => ({ where: say(`sheet.saw-list.at.${size.what}`), figure: figure(size.saw) })),
+    marks,
     many: marks.length > 2,
   };
-}
-
-/**
- * Sizes that no fence gives: a slanted cut is marked at both ends, each on the edge of the tile that the size is named
- * for, and sawn to the line; so is a cut whose tile has no straight edge to lie against the fence that way.
- */
-function handMarks(cut: Cut) {
-  const settings = new Set(cut.fences.map(({ on, exact }) => `${on} ${exact}`));
-  return printedSizes(cut).filter(({ from, exact }) => !settings.has(`${from} ${exact}`));
 }
