@@ -52,9 +52,15 @@ const rounded = (points: readonly Point[]): Ring =>
   alignFirst(points).map(([x, y]): Point => [Math.round(x) + 0, Math.round(y) + 0]);
 
 /** A diagonal that did not take part in the shape may contradict it more than the walk contradicts itself. */
-function worstOf(surface: SurfaceSpec, fit: Fit, readings: readonly AdjustedReading[]): Misclosure {
+function worstOf(
+  surface: SurfaceSpec,
+  fit: Fit,
+  readings: readonly AdjustedReading[],
+  gross: number,
+): Misclosure {
   const first = surface.corners[0]!.name;
-  if (fit.solved) return fit.redundancy > 0 ? worstReading(fit.solved, fit.used) : { at: first, by: 0 };
+  if (fit.solved)
+    return fit.redundancy > 0 ? worstReading(fit.solved, fit.used, gross) : { at: first, by: 0 };
   return readings
     .filter(({ kind, setAside }) => kind === 'diagonal' && !setAside)
     .map(({ id, correction }) => ({ at: id, by: Math.abs(correction) }))
@@ -128,7 +134,8 @@ export function makeAdjustment(surface: SurfaceSpec, system: System = 'inches'):
   const checked = test ? { slips, test } : undefined;
   const readings = adjustedReadings(surface, seen, used, corners, checked);
   const perimeter = readings.slice(0, corners.length).reduce((sum, one) => sum + one.used, 0);
-  const worst = worstOf(surface, fit, readings);
+  const gross = misclosureLimit(perimeter);
+  const worst = worstOf(surface, fit, readings, gross);
   const { unitSd, globalTest, squares } = precisionShown(surface, fit);
   const covariance = covarianceOf(surface, fit, unitSd);
   const sure = redundancy > 0 || (solved !== undefined && corners.length === 3);
@@ -150,7 +157,7 @@ export function makeAdjustment(surface: SurfaceSpec, system: System = 'inches'):
         limit: fine(globalTest.limit)!,
       },
       readings,
-      suspects: suspectsOf(surface, fit, worst.by > misclosureLimit(perimeter), squares, system),
+      suspects: suspectsOf(surface, fit, worst.by > gross, squares, system),
       corners: adjustedCorners(surface, (solved ?? fit.walk).corners, covariance),
       ...whatNext(surface, fit, corners, covariance),
     },

@@ -60,7 +60,7 @@ const rows: readonly Row[] = [
     trouble: 'one diagonal that is a foot too long',
     wish: { walls, diagonals: { 'A-C': inch(Math.hypot(100, 60) + 12), 'B-D': inch(Math.hypot(100, 60)) } },
     code: 'misclosure',
-    path: 'floor.diagonals.A-C',
+    path: 'floor.walls.B-C',
     found: '',
   },
   {

@@ -36,7 +36,7 @@ function makePacket(job: Job): ReturnType<Core['makePacket']> {
     stamp: 'a1b2c3',
   };
   const spec = {
-    print: { crew: ['en'], owner: 'es', system: 'inches' },
+    print: { crew: ['en'], owner: 'es', system: 'inches', paper: 'letter' },
     sheets: text?.includes('broken') ? ['broken'] : [],
   };
   const packet = {
