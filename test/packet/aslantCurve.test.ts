@@ -58,6 +58,17 @@ function narrowestOf({ pieces }: Layout): number {
   return Math.min(1, ...shares);
 }
 
+/** Each start of a room's curve laid anew: as many tiles, a plan that can be sawn, and the narrowest cut that is told. */
+function expectLaidAnew(room: (typeof rooms)[number]): void {
+  for (const { candidate, tiles, bound } of room.curve) {
+    const laid = room.laidAt(candidate.origin);
+    const plan = room.plan(laid);
+    expect([plan.needed, plan.bound]).toEqual([tiles, bound]);
+    expect(judgePlan(laid, makeCuts(room.job, laid), plan, rulesOf(room.job))).toEqual([]);
+    expect(candidate.smallestShare).toBeCloseTo(narrowestOf(laid), 6);
+  }
+}
+
 describe('the curve of narrowest cut against tiles where tile lies at 45° to the walls', () => {
   test('is there in nearly all rooms', () => {
     expect(rooms.filter(({ curve }) => curve.length > 1).length).toBeGreaterThanOrEqual(9);
@@ -65,15 +76,7 @@ describe('the curve of narrowest cut against tiles where tile lies at 45° to th
 
   test.each(rooms)(
     'room $seed: each start laid anew takes as many tiles and has its narrowest cut',
-    (room) => {
-      for (const { candidate, tiles, bound } of room.curve) {
-        const laid = room.laidAt(candidate.origin);
-        const plan = room.plan(laid);
-        expect([plan.needed, plan.bound]).toEqual([tiles, bound]);
-        expect(judgePlan(laid, makeCuts(room.job, laid), plan, rulesOf(room.job))).toEqual([]);
-        expect(candidate.smallestShare).toBeCloseTo(narrowestOf(laid), 6);
-      }
-    },
+    expectLaidAnew,
   );
 
   test.each(rooms)(
@@ -111,15 +114,7 @@ describe.each(LOOKS)('the curve of the same rooms %s', (_, looked) => {
 
   test.each(others)(
     'room $seed: each start laid anew takes as many tiles and has its narrowest cut',
-    (room) => {
-      for (const { candidate, tiles, bound } of room.curve) {
-        const laid = room.laidAt(candidate.origin);
-        const plan = room.plan(laid);
-        expect([plan.needed, plan.bound]).toEqual([tiles, bound]);
-        expect(judgePlan(laid, makeCuts(room.job, laid), plan, rulesOf(room.job))).toEqual([]);
-        expect(candidate.smallestShare).toBeCloseTo(narrowestOf(laid), 6);
-      }
-    },
+    expectLaidAnew,
   );
 
   test('has for each start one of as few tiles with a cut as wide, to a twelfth of a tile', () => {

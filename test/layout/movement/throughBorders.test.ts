@@ -9,7 +9,8 @@ import { judgeBorder } from '../../support/judgeBorder.ts';
 import { judgeCover } from '../../support/judgeCover.ts';
 import { judgeDistance } from '../../support/judgeDistance.ts';
 import { bayFaults, crossedPieces, piecesInside } from '../../support/judgeMovement.ts';
-import { laidThrough, longBorderedRoom, longRoomOf } from '../../support/longBorderedRoom.ts';
+import { laidInBays } from '../../support/laidInBays.ts';
+import { longBorderedRoom, longRoomOf } from '../../support/longBorderedRoom.ts';
 import { mirrored, renumbered } from '../../support/transformSurface.ts';
 
 /** Floors: 12 in `npm test`, 300 in the long run. */
@@ -21,7 +22,7 @@ const floors = fc
 const known = new Map<string, { job: Job; surface: SurfaceSpec; layout: Layout }>(
   floors.map(([name, room]) => {
     const { job, surface } = longRoomOf(room);
-    return [name, { job, surface, layout: laidThrough(job, surface) }];
+    return [name, { job, surface, layout: laidInBays(job, surface) }];
   }),
 );
 const layoutOf = (name: string): Layout => known.get(name)!.layout;
@@ -74,7 +75,7 @@ describe('soft joints through a border', () => {
     for (const [name] of some) {
       const { job, surface, layout } = known.get(name)!;
       for (const other of [renumbered(surface, 1), mirrored(surface, 0)]) {
-        const seen = laidThrough(job, other);
+        const seen = laidInBays(job, other);
         if (!isNear(linesOf(seen), linesOf(layout), 6)) continue;
         same++;
         const [found, own] = [areasOf(seen), areasOf(layout)];

@@ -10,7 +10,7 @@ import { fieldOf, judged } from '../../support/Judged.ts';
 import { judgeCover } from '../../support/judgeCover.ts';
 import { judgeDistance } from '../../support/judgeDistance.ts';
 import { crossedPieces, piecesInside } from '../../support/judgeMovement.ts';
-import { laidThrough } from '../../support/longBorderedRoom.ts';
+import { laidInBays } from '../../support/laidInBays.ts';
 import { jobOf, rectangle, surfaceOf } from '../../support/surfaceOf.ts';
 
 const INCH = 8128;
@@ -54,7 +54,7 @@ function laid({ along, out, off, own, framed, tile, exposure }: (typeof floors)[
   const surface: SurfaceSpec = surfaceOf(rectangle(24 * FOOT, 12 * FOOT), {
     over: { exposure, inlays: [inlay] },
   });
-  return { job, layout: laidThrough(job, surface) };
+  return { job, layout: laidInBays(job, surface) };
 }
 
 const known = new Map<string, { job: Job; layout: Layout }>(floors.map(([name, one]) => [name, laid(one)]));
