@@ -9,7 +9,7 @@ import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
 import { noToilet } from './noToilet.ts';
 import { noWayOut } from './noWayOut.ts';
-import { readAgain } from './readAgain.ts';
+import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
@@ -76,12 +76,11 @@ function choicePage(
   const { packet, say, units } = context;
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
   const advised = !isBetter(choice.candidate, own.candidate);
-  const held = readAgain(context, surface).length > 0 && packet.job.status !== 'finished';
   const told: Told = {
     reason: advised ? choiceReason(context, toldOf(context, own), toldOf(context, choice)) : '',
     noToilet: noToilet(context),
     noWayOut: noWayOut(context),
-    held: held ? say('sheet.choice-sheet.held') : '',
+    held: readingsSpeakAgainst(context) ? say('sheet.choice-sheet.held') : '',
   };
   const drawings = [own, choice].map(({ pieces }, k) =>
     drawChoice(forOwner(context, surface), pieces, {

@@ -2,6 +2,7 @@ import type { Fault } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
+import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sawnOfFault } from './sawnOfFault.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
@@ -20,14 +21,12 @@ export function faultLines(
   surface: PacketSurface,
   names: 'all' | 'some',
 ): readonly string[] {
-  const { redundancy, measureNext } = surface.adjustment;
-  const noCheck = redundancy <= 0 ? [context.say('room.noCheck', { diagonal: measureNext ?? '' })] : [];
   const tapers = taperLines(context, surface);
   const faults =
     surface.faults.length > 0
       ? surface.faults.map((fault) => faultLine(context, surface, fault, names))
       : [context.say('fault.none')];
-  return [...faults, ...tapers, ...noCheck];
+  return [...faults, ...tapers, ...noCheck(context, surface)];
 }
 
 /** Pieces that may break at the saw: no setter may find them out there. */

@@ -5,6 +5,7 @@ import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { isUndercut } from './isUndercut.ts';
 import { limitGate } from './limitGate.ts';
+import { noCheck } from './noCheck.ts';
 import { readAgain } from './readAgain.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayApart } from './sayApart.ts';
@@ -48,12 +49,6 @@ function readingGates(context: SheetContext): Gate[] {
     ...told(context, readAgain, { what: say('gate.readAgain'), state: 'open' }),
     ...told(context, noCheck, { what: say('gate.noCheck'), state: 'open' }),
   ];
-}
-
-/** The diagonal to read where nothing checks the room's shape. */
-export function noCheck({ say }: SheetContext, { adjustment }: PacketSurface): readonly string[] {
-  const { redundancy, measureNext } = adjustment;
-  return redundancy <= 0 ? [say('room.noCheck', { diagonal: measureNext ?? '' })] : [];
 }
 
 /** A gate for each floor of which there is something to say. */

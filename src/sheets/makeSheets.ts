@@ -1,6 +1,6 @@
 import type { Packet } from '../packet/Packet.ts';
 import { cautiousSay, type Speaker, unreadNote } from './cautiousSay.ts';
-import { readAgain } from './readAgain.ts';
+import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say, SheetView } from './SheetView.ts';
@@ -47,12 +47,6 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
 function markOf(context: SheetContext): Pick<SheetView, 'hold' | 'laid'> {
   if (readingsSpeakAgainst(context)) return { hold: context.say('gate.hold') };
   return context.packet.job.status === 'finished' ? { laid: context.say('gate.laid') } : {};
-}
-
-/** Whether readings speak against each other: until they are read again nothing is snapped, sawn or bought by any sheet, and only the owner's say nothing of it. */
-function readingsSpeakAgainst(context: SheetContext): boolean {
-  const { job, surfaces } = context.packet;
-  return job.status !== 'finished' && surfaces.some((one) => readAgain(context, one).length > 0);
 }
 
 function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView['head']> {

@@ -8,6 +8,7 @@ import { faceWords, tapeWords } from './faceWords.ts';
 import { followLines } from './followLines.ts';
 import { inlayLines } from './inlayLines.ts';
 import { movementLines } from './movementLines.ts';
+import { noCheck } from './noCheck.ts';
 import { repeatLines } from './repeatLines.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { signedLength } from './signedLength.ts';
@@ -15,7 +16,7 @@ import { signedLength } from './signedLength.ts';
 /** Every mark from both sides, offsets, how true each line is, the sticks, what to snap later, and the readings. */
 export function setOutFigures(context: SheetContext, surface: PacketSurface, moved: readonly MovedSize[]) {
   const { say, length, packet } = context;
-  const { chalk, adjustment } = surface;
+  const { chalk } = surface;
   const lines = [...chalk.lines, ...(chalk.further ?? [])].sort((a, b) => Number(a.name) - Number(b.name));
   const { system } = packet.spec.print;
   return {
@@ -43,8 +44,7 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
       lines: fresh.map((line) => lineRow(context, surface, line, [])),
     })),
     adjusted: adjustedRows(context, surface),
-    noCheck:
-      adjustment.redundancy <= 0 ? say('room.noCheck', { diagonal: adjustment.measureNext ?? '' }) : '',
+    noCheck: noCheck(context, surface).join(' '),
   };
 }
 
