@@ -1,6 +1,6 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Job } from '../job/Job.ts';
-import { leadAtWork, suspectLayers } from '../materials/limits/houseLimits.ts';
+import { asbestosAtWork, leadAtWork } from '../materials/limits/houseLimits.ts';
 import { cautionsFor, dropTestMonths, sealingNeed } from '../trade/index.ts';
 import type { Care } from './Care.ts';
 import { type CareFacts, dontsFor, dosFor, line } from './careLines.ts';
@@ -30,7 +30,7 @@ export function makeCare(job: Job, calendar: readonly CalendarEntry[]): Care {
     dos: dosFor(facts),
     donts: dontsFor(facts),
     cautions: cautionsFor({
-      asbestos: suspectLayers(job).length > 0,
+      asbestos: asbestosAtWork(job),
       lead: leadAtWork(job),
       epoxy: job.products.grout.kind === 'epoxy',
     }).map(({ value }) => line(value)),

@@ -1,10 +1,9 @@
-import { drawChoice, drawSwatch, type Space, textWidth } from '../drawing/index.ts';
+import { drawChoice, drawSwatch, type Space } from '../drawing/index.ts';
 import type { Candidate } from '../layout/Layout.ts';
-import { tilesLaid } from '../layout/tilesLaid.ts';
-import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
-import type { SeenPiece } from '../packet/seenPieces.ts';
 import { type ChoiceFigures, choiceReason } from './choiceReason.ts';
+import { choiceRows, type Offer } from './choiceRows.ts';
+import { choiceWordsMm } from './choiceWordsMm.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { forOwner } from './forOwner.ts';
 import { noToilet } from './noToilet.ts';
@@ -12,7 +11,6 @@ import { noWayOut } from './noWayOut.ts';
 import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
-import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
 import { smallestShare } from './smallestShare.ts';
 import { tileKey } from './tileKey.ts';
 
@@ -28,15 +26,8 @@ export const choiceSheet: Sheet = {
     ),
 };
 
-/** Between the two drawings, and what stands over and under them, in mm. */
+/** Between the two drawings, in mm. */
 const GUTTER_MM = 5;
-const WORDS_MM = 150;
-
-/** What the key takes that tells several tiles apart, in mm. */
-const TILE_KEY_MM = 6;
-
-/** Sentences that not every job has: the reason in the type of the figures, the others in small type; a line's height and what stands round each, in mm. */
-const SAID = { reason: 12, other: 9, line: 0.5, round: 1.6 } as const;
 
 /** What is told between the figures and the answer, where there is something to tell. */
 interface Told {
@@ -46,25 +37,35 @@ interface Told {
   readonly held: string;
 }
 
-function toldMm({ reason, ...others }: Told, widthMm: number): number {
-  const high = (words: string, points: number) =>
-    words === '' ? 0 : Math.ceil(textWidth(words, points, 700) / widthMm) * points * SAID.line + SAID.round;
-  const small = Object.values(others).reduce((sum, words) => sum + high(words, SAID.other), 0);
-  return high(reason, SAID.reason) + small;
-}
-
 /** The page stands upright; an owner lays no rule on it, so it bears no check bars. */
-function halfPage({ packet }: SheetContext, surface: PacketSurface, told: Told): Space {
+function halfPage({ packet, say }: SheetContext, page: Written): Space {
   const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  const key = tilesLaid(surface).length > 1 ? TILE_KEY_MM : 0;
-  const words = WORDS_MM + key + toldMm(told, widthMm);
+  const { told, rows, key, answerBy, call } = page;
+  const { reason, ...others } = told;
+  const words = choiceWordsMm(
+    {
+      how: say('sheet.choice-sheet.how'),
+      key,
+      rows,
+      large: [reason],
+      small: Object.values(others),
+      answer: `${say('sheet.choice-sheet.answer')} ${answerBy}`,
+      boxes: ['one', 'two', 'talk'].map((code) =>
+        [say(`sheet.choice-sheet.${code}`), ...(code === 'talk' ? call : [])].join(' '),
+      ),
+    },
+    widthMm,
+  );
   return { widthMm: (widthMm - GUTTER_MM) / 2, heightMm: heightMm - words };
 }
 
-interface Offer {
-  readonly candidate: Candidate;
-  readonly pieces: readonly SeenPiece[];
-  readonly buy: PacketChoice['buy'];
+/** What stands on the page in words, before room is reckoned for the drawings. */
+interface Written {
+  readonly told: Told;
+  readonly rows: ReturnType<typeof choiceRows>;
+  readonly key: readonly string[];
+  readonly answerBy: string;
+  readonly call: readonly [setter: string, phone: string];
 }
 
 function choicePage(
@@ -82,13 +83,24 @@ function choicePage(
     noWayOut: noWayOut(context),
     held: readingsSpeakAgainst(context) ? say('sheet.choice-sheet.held') : '',
   };
+  const swatches = swatchesOf(context, surface, i);
+  const { setter = '', phone = '' } = packet.spec.contacts;
+  const rows = choiceRows(context, surface, own, choice);
+  const page = {
+    told,
+    rows,
+    key: swatches.map(({ name }) => name),
+    answerBy: answerBy(context),
+    call: [setter, phone],
+  } as const;
+  const space = halfPage(context, page);
   const drawings = [own, choice].map(({ pieces }, k) =>
     drawChoice(forOwner(context, surface), pieces, {
       id: `choice-${i + 1}-${k + 1}`,
       label: say('sheet.choice-sheet.drawing', { number: k + 1 }),
       ...units,
       say,
-      space: halfPage(context, surface, told),
+      space,
     }),
   );
   return {
@@ -96,21 +108,24 @@ function choicePage(
     scale: `1:${drawings[0]!.ratio}`,
     data: {
       plans: drawings.map(({ svg }) => svg),
-      swatches: [
-        ...(['cut', 'narrowest'] as const).map((look) => {
-          const name = say(`sheet.choice-sheet.key.${look}`);
-          return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
-        }),
-        ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`),
-      ],
+      swatches,
       advised,
-      rows: rowsOf(context, surface, own, choice),
+      rows,
       ...told,
-      answerBy: answerBy(context),
-      setter: packet.spec.contacts.setter ?? '',
-      phone: packet.spec.contacts.phone ?? '',
+      answerBy: page.answerBy,
+      setter,
+      phone,
     },
   };
+}
+
+/** What the looks of the drawings mean: pieces that are cut, the narrowest of them, and where there are several tiles which is which. */
+function swatchesOf(context: SheetContext, surface: PacketSurface, i: number) {
+  const looks = (['cut', 'narrowest'] as const).map((look) => {
+    const name = context.say(`sheet.choice-sheet.key.${look}`);
+    return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
+  });
+  return [...looks, ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`)];
 }
 
 /** By when the answer is wanted: before tile is bought, and before the first is set where the job says when that is. */
@@ -140,60 +155,4 @@ function isBetter(one: Candidate, than: Candidate): boolean {
     one.cut <= than.cut &&
     one.pieces <= than.pieces
   );
-}
-
-/** One line of figures a question, the first for the layout on the left. */
-function rowsOf(context: SheetContext, surface: PacketSurface, own: Offer, other: Offer) {
-  const { say } = context;
-  const both = (code: string, tell: (offer: Offer) => string, figures = {}) => ({
-    name: say(`sheet.choice-sheet.${code}`, figures),
-    values: [tell(own), tell(other)],
-  });
-  const doors = [own, other].map(({ pieces }) => seenFromDoor(surface, pieces));
-  const views = doors[0]!.flatMap(({ name }, k) => {
-    const pair = doors.map((views) => views[k]);
-    if (pair.some((view) => view === undefined)) return [];
-    const line = (code: 'near' | 'far') => ({
-      name: say(`sheet.choice-sheet.${code}`, { name }),
-      values: pair.map((view) => depthWords(context, view![code])),
-    });
-    return [line('near'), line('far')];
-  });
-  return [
-    both('narrowest', ({ candidate }) => say('sheet.choice-sheet.narrow', smallestShare(context, candidate))),
-    both('small', ({ candidate }) => String(candidate.underHalf)),
-    both(
-      'cut',
-      ({ pieces }) => {
-        const cut = pieces.filter(({ whole }) => !whole).length;
-        return say('sheet.choice-sheet.ofAll', { cut, pieces: pieces.length });
-      },
-      { shared: isShared(context) ? 'yes' : 'no' },
-    ),
-    ...views,
-    ...Object.keys(own.buy).map((key) =>
-      both('buy', ({ buy }) => say('sheet.choice-sheet.bought', { ...buy[key] }), {
-        tile: Object.keys(own.buy).length > 1 ? nameOf(context, key) : 'none',
-      }),
-    ),
-  ];
-}
-
-/** Whether tiles are sawn that give more than one piece. */
-function isShared({ packet }: SheetContext): boolean {
-  return Object.values(packet.tiles).some(({ from }) => from.some(({ pieces }) => pieces.length > 1));
-}
-
-function nameOf({ packet }: SheetContext, key: string): string {
-  return packet.spec.tiles.find((tile) => tile.key === key)?.name ?? key;
-}
-
-function size({ packet, length }: SheetContext, ticks: number): string {
-  return length(sawDown(ticks, packet.spec.print.step));
-}
-
-function depthWords(context: SheetContext, { depth }: SeenDepth): string {
-  return depth === null
-    ? context.say('sheet.choice-sheet.wholeTile')
-    : context.say('sheet.choice-sheet.cutTo', { size: size(context, depth) });
 }

@@ -18,8 +18,19 @@ const RESILIENT =
  * asbestosLayers(1999, ['sheet vinyl']) //=> []
  */
 export function asbestosLayers(houseYear: number | undefined, layers: readonly string[]): readonly string[] {
-  if (houseYear !== undefined && houseYear > ASBESTOS_YEAR.value) return [];
+  if (!mayHoldAsbestos(houseYear)) return [];
   return layers.filter((name) => RESILIENT.test(name));
+}
+
+/**
+ * Whether an old floor of vinyl or asphalt may hold asbestos; yes where the year is unknown.
+ *
+ * @example
+ * mayHoldAsbestos(undefined) //=> true
+ * mayHoldAsbestos(1981) //=> false
+ */
+export function mayHoldAsbestos(houseYear: number | undefined): boolean {
+  return houseYear === undefined || houseYear <= ASBESTOS_YEAR.value;
 }
 
 /**

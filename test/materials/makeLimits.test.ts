@@ -149,6 +149,19 @@ describe('the house', () => {
     expect(rule(limits({ ...JOB, base, houseYear: 1990 }), 'house.asbestos')).toBeUndefined();
   });
 
+  test('where nobody says what lies there, an old house stops until someone has looked: 29 CFR 1926.1101', () => {
+    const told = { ...JOB.base, below: 'unknown', removed: [], kept: [], comesOut: [] };
+    const stop = (job: typeof JOB) => rule(limits(job), 'house.asbestos');
+    expect(stop({ ...JOB, base: told, houseYear: 1931 })?.wouldPass?.code).toBe(
+      'limit.house.asbestos.untold',
+    );
+    expect(stop({ ...JOB, base: told, houseYear: 1990 })).toBeUndefined();
+    expect(stop({ ...JOB, base: { ...told, below: 'concrete' }, houseYear: 1931 })).toBeUndefined();
+    expect(
+      stop({ ...JOB, base: { ...told, kept: [{ name: 'oak strips', thickness: 1016 }] }, houseYear: 1931 }),
+    ).toBeUndefined();
+  });
+
   test('base pulled in a house before 1978 may hold lead (from memory)', () => {
     expect(rule(limits({ ...JOB, base, houseYear: 1977 }), 'house.lead')?.pass).toBe(false);
     expect(rule(limits({ ...JOB, base, houseYear: 1978 }), 'house.lead')).toBeUndefined();

@@ -1,5 +1,12 @@
 import type { Job } from '../../job/Job.ts';
-import { ASBESTOS_YEAR, asbestosLayers, LEAD_YEAR, type Limit, mayHoldLead } from '../../trade/index.ts';
+import {
+  ASBESTOS_YEAR,
+  asbestosLayers,
+  LEAD_YEAR,
+  type Limit,
+  mayHoldAsbestos,
+  mayHoldLead,
+} from '../../trade/index.ts';
 import { limitOf } from './limitOf.ts';
 
 /** Stops that follow from the age of the house: floor coverings that may hold asbestos, paint that may hold lead. */
@@ -13,7 +20,10 @@ export function houseLimits(job: Job): readonly Limit[] {
     unit: 'year',
     pass: false,
     at: suspect,
-    wouldPass: { code: 'limit.house.asbestos.pass', figures: { layers: suspect.join(', ') } },
+    wouldPass:
+      suspect.length > 0
+        ? { code: 'limit.house.asbestos.pass', figures: { layers: suspect.join(', ') } }
+        : { code: 'limit.house.asbestos.untold', figures: {} },
   });
   const lead = limitOf(LEAD_YEAR, {
     rule: 'house.lead',
@@ -23,7 +33,7 @@ export function houseLimits(job: Job): readonly Limit[] {
     pass: false,
     wouldPass: { code: 'limit.house.lead.pass', figures: {} },
   });
-  return [...(suspect.length > 0 ? [asbestos] : []), ...(leadAtWork(job) ? [lead] : [])];
+  return [...(asbestosAtWork(job) ? [asbestos] : []), ...(leadAtWork(job) ? [lead] : [])];
 }
 
 /** Layers of the old floor, removed or kept, that count as asbestos until tested. */
@@ -32,6 +42,13 @@ export function suspectLayers(job: Pick<Job, 'houseYear' | 'base'>): readonly st
     job.houseYear,
     [...job.base.removed, ...job.base.kept].map(({ name }) => name),
   );
+}
+
+/** Whether the old floor counts as asbestos: a layer of it does, or the job tells neither layers nor what lies below them. */
+export function asbestosAtWork(job: Pick<Job, 'houseYear' | 'base'>): boolean {
+  const { below, removed, kept } = job.base;
+  const untold = below === 'unknown' && removed.length + kept.length === 0;
+  return suspectLayers(job).length > 0 || (untold && mayHoldAsbestos(job.houseYear));
 }
 
 /** Whether painted wood that may hold lead is cut or taken off: jambs that are undercut, base, doors, casing. */

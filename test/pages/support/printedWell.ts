@@ -57,12 +57,23 @@ export function printedWell(what: string, jobs: Readonly<Record<string, string>>
 
     wellSet(perFile);
 
-    test('have the care of the floor on one page', () => {
-      const questions = words.languages.map((lang) => words.say(lang)('sheet.care-sheet.question'));
-      const counts = files.map(
+    const pagesOf = (sheet: string) => {
+      const questions = words.languages.map((lang) => words.say(lang)(`sheet.${sheet}.question`));
+      return files.map(
         ({ pages }) => pages.filter(({ text }) => questions.includes(text.split('\n')[0] ?? '')).length,
       );
-      expect(counts).toEqual(slugs.map(() => 1));
+    };
+
+    test('have the care of the floor on one page', () => {
+      expect(pagesOf('care-sheet')).toEqual(slugs.map(() => 1));
+    });
+
+    test('have a choice of layouts on one page, so that nobody signs a page of its own', () => {
+      const choices = slugs.map((slug) => {
+        const { surfaces } = site.jobs.find((job) => job.slug === slug)!.packet;
+        return surfaces.filter(({ choice }) => choice !== undefined).length;
+      });
+      expect(pagesOf('choice-sheet')).toEqual(choices);
     });
 
     test('are printed at true scale, check bars to 0.2 mm', () => {
