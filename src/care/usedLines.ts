@@ -1,4 +1,5 @@
 import type { Job, TileSpec } from '../job/Job.ts';
+import { tileMeasures } from '../job/tileMeasures.ts';
 import type { CareLine } from './Care.ts';
 import { line } from './careLines.ts';
 
@@ -28,8 +29,7 @@ function tileLines(tile: TileSpec): readonly CareLine[] {
   return [
     line('care.used.tile', {
       name: tile.name,
-      length: tile.length,
-      width: tile.width,
+      ...tileMeasures(tile),
       thickness: tile.thickness,
     }),
     known('care.used.lot', tile.box?.lot),

@@ -33,8 +33,7 @@ const CELL_MM = 3;
  * How high the words of a choice stand on a page so wide, in mm: as many lines as they take by the table of widths.
  *
  * @example
- * const none = { how: '', key: [], rows: [], large: [], small: [], answer: '', boxes: [] };
- * choiceWordsMm({ ...none, small: ['The only toilet is here.'] }, 184) > choiceWordsMm(none, 184) //=> true
+ * Math.round(choiceWordsMm({ how: '', key: [], rows: [], large: [], small: [], answer: '', boxes: ['Yes', 'No'] }, 184)) //=> 54
  */
 export function choiceWordsMm(words: ChoiceWords, widthMm: number): number {
   const text = (one: string, weight: 400 | 700 = 400) => lines(one, POINTS.text, weight, widthMm);

@@ -43,7 +43,9 @@ export function breakLines(context: SheetContext, surface: PacketSurface): reado
 const SAWN: ReadonlySet<string> = new Set(['underHalf', 'thinStrip', 'nearFull']);
 
 function figuresOf(context: SheetContext, surface: PacketSurface, fault: Fault): Fault['figures'] {
-  const { code, figures } = fault;
+  const { code } = fault;
+  const tile = context.packet.spec.tiles.find(({ key }) => key === fault.figures.tile);
+  const figures = tile ? { ...fault.figures, tile: tile.name } : fault.figures;
   const { size } = figures;
   if (!SAWN.has(code) || typeof size !== 'number') return figures;
   const sawn = code === 'thinStrip' ? undefined : sawnOfFault(context, surface, fault);

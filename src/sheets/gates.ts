@@ -1,5 +1,6 @@
+import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_RUN, checkRun, undercutPlay } from '../trade/index.ts';
+import { CHECK_RUN, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
@@ -13,6 +14,7 @@ import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { taperLines } from './taperTable.ts';
+import { tileSize } from './tileSize.ts';
 import { whoDoes } from './whoDoes.ts';
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
@@ -64,15 +66,20 @@ function told(
 }
 
 /** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. */
-function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
+function tileGates(context: SheetContext): Gate[] {
+  const { packet, say, length, longLength } = context;
   return packet.spec.tiles.map((tile) => ({
-    what: say('gate.run', { name: tile.name, tileCount: tile.run?.tiles ?? CHECK_RUN.value }),
+    what: say('gate.run', {
+      name: tile.name,
+      shape: tile.shape?.kind ?? 'rectangle',
+      tileCount: tile.run?.tiles ?? CHECK_RUN.value,
+    }),
     bound: say('sheet.job-sheet.shouldBe'),
-    limit: longLength(checkRun(tile.length, packet.spec.joint, tile.run?.tiles)),
+    limit: longLength(dryRow(tile, packet.spec.joint, tile.run?.tiles)),
     found: tile.run ? longLength(tile.run.read) : '',
     state: tile.run ? 'pass' : 'open',
     note: say(tile.run ? 'gate.runLaid' : 'gate.runNote', {
-      size: `${length(tile.length)} × ${length(tile.width)}`,
+      size: tileSize(context, tile),
       spread: length(tile.spread),
       count: tile.readings.length,
       joint: length(packet.spec.joint),

@@ -2,6 +2,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileSize } from './tileSize.ts';
 
 /** What stands in which stack, and what is in the box of spares? A label for each zone's stack, and one for each tile's spares. */
 export const labels: Sheet = {
@@ -39,13 +40,14 @@ function stack({ packet }: SheetContext, surface: PacketSurface, zone: Zone) {
 }
 
 /** What must be known of a box of spares years later, by the codes of the record; empty values are lines to fill in. */
-function spareBox({ packet, length }: SheetContext, key: string) {
+function spareBox(context: SheetContext, key: string) {
+  const { packet, length } = context;
   const tile = packet.spec.tiles.find((one) => one.key === key)!;
   const { grout } = packet.spec.products;
   const { keep, over } = packet.tiles[key]!;
   return {
     name: tile.name,
-    size: `${length(tile.length)} × ${length(tile.width)} × ${length(tile.thickness)}`,
+    size: `${tileSize(context, tile)} × ${length(tile.thickness)}`,
     lot: tile.box?.lot ?? '',
     caliber: tile.box?.caliber ?? '',
     shade: tile.box?.shade ?? '',

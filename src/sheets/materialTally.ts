@@ -9,6 +9,7 @@ import type { Say } from './SheetView.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 import { sayThing } from './sayThing.ts';
+import { tileSize } from './tileSize.ts';
 
 /** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
 export const materialTally: Sheet = {
@@ -41,12 +42,12 @@ function tally(context: SheetContext, priced: boolean) {
 
 /** The count of one tile as a column of figures that adds up. */
 function tileCount(context: SheetContext, plan: TilePlan) {
-  const { packet, length } = context;
+  const { packet } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === plan.tile);
   const perBox = tile?.box?.pieces ?? 0;
   return {
     name: tile?.name ?? plan.tile,
-    size: tile ? `${length(tile.length)} × ${length(tile.width)}` : '',
+    size: tile ? tileSize(context, tile) : '',
     lot: tile?.box?.lot ?? '',
     ...plan,
     pileLine: pileLine(context, plan),

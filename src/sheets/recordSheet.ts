@@ -5,6 +5,7 @@ import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tableHeightMm } from './tableHeightMm.ts';
 import { tileKey } from './tileKey.ts';
+import { tileSize } from './tileSize.ts';
 
 /** What must still be known in ten years: tile, lot, joint, products, dates, and what lies hidden. */
 export const recordSheet: Sheet = {
@@ -60,14 +61,15 @@ const PRINTED = ['lot', 'caliber', 'shade'] as const;
 const onOneLine = ({ box }: SheetContext['packet']['spec']['tiles'][number]) =>
   PRINTED.map((part) => box?.[part] || '________').join(' · ');
 
-function recordRows({ packet, say, length, date }: SheetContext) {
+function recordRows(context: SheetContext) {
+  const { packet, say, length, date } = context;
   const { spec } = packet;
   const { mortar, grout, sealer } = spec.products;
   const line = (code: string, value: string) => ({ what: say(`record.${code}`), value });
   return [
     ...spec.tiles.flatMap((tile) => [
       line('tile', tile.name),
-      line('size', `${length(tile.length)} × ${length(tile.width)} × ${length(tile.thickness)}`),
+      line('size', `${tileSize(context, tile)} × ${length(tile.thickness)}`),
       ...(spec.tiles.length > 1
         ? [{ what: PRINTED.map((part) => say(`record.${part}`)).join(' · '), value: onOneLine(tile) }]
         : PRINTED.map((part) => line(part, tile.box?.[part] ?? ''))),

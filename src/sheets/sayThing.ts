@@ -3,7 +3,7 @@ import type { Say } from './SheetView.ts';
 /** What job files often name: layers, bases, what comes out, and who does it; spaces as hyphens. */
 const THINGS: ReadonlySet<string> = new Set([
   ...['tile', 'old-tile', 'mortar-under-tile', 'mortar', 'membrane', 'board', 'sheet-vinyl', 'carpet'],
-  ...['concrete', 'plywood', 'boards'],
+  ...['concrete', 'plywood', 'boards', 'unknown'],
   ...['base', 'baseboard', 'baseboards', 'toilet', 'dishwasher', 'flange'],
   ...['setter', 'owner', 'plumber', 'licensed-plumber', 'carpenter'],
 ]);

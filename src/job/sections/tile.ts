@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { mean, printLength, spread, TICKS_PER_64TH, type Ticks } from '../../measure/index.ts';
-import { checkRun } from '../../trade/index.ts';
+import { dryRow } from '../dryRow.ts';
 import type { TileSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import { date } from '../values/calendarValues.ts';
@@ -40,7 +40,7 @@ export const tileSchema = z
     ...tileShapes,
     run: leaf(
       tileRun,
-      'Tiles laid out dry in a row with their joints, along their length, and what they read.',
+      'Tiles laid out dry in a row with their joints, along their length, and what they read; chevron tiles one above another, rhombuses side by side.',
     ).optional(),
     thick: leaf(size, 'Thickness.').optional(),
     edge: leaf(edge, 'rectified, calibrated or natural.').optional(),
@@ -95,19 +95,19 @@ function meanSides(lengths: readonly Ticks[], widths: readonly Ticks[]) {
 }
 
 /** A row that was laid out and the tile as measured may differ by one joint at most: else one of them is not what was read. */
-function checkRunOf(key: string, given: GivenTile, length: Ticks, joint: Ticks, notes: Notes): void {
+function checkRunOf(key: string, given: GivenTile, tile: Shaped, joint: Ticks, notes: Notes): void {
   if (!given.run) return;
   const { tiles, read } = given.run;
-  const expected = checkRun(length, joint, tiles);
+  const expected = dryRow(tile, joint, tiles);
   if (!(Math.abs(read - expected) > joint)) return;
   const say = (ticks: Ticks) => printLength(ticks, notes.system);
   const figures = {
     tiles,
     read: say(read),
     expected: say(expected),
-    length: say(length),
+    length: say(dryRow(tile, 0, 1)),
     joint: say(joint),
-    fromRun: say((read - (tiles - 1) * joint) / tiles),
+    fromRun: say((read - expected + dryRow(tile, 0, tiles)) / tiles),
   };
   trouble(notes, 'runDisagrees', ['tile', key, 'run'], figures);
 }
@@ -139,7 +139,7 @@ function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): T
   const path = ['tile', key];
   if (given.box && given.box['on hand'] === undefined) noteDefault(notes, [...path, 'box', 'on hand'], '0');
   const sides = sidesOf(given, joint, path, notes);
-  checkRunOf(key, given, sides.length, joint, notes);
+  checkRunOf(key, given, sides, joint, notes);
   return {
     key,
     name: given.name ?? key,

@@ -6,12 +6,12 @@ import { nearestOff, type TileOffs, tileOffs } from './tileOffs.ts';
 
 /**
  * The first tile to set. Courses begin at the crossing of the lines, with the whole tile nearest to it where the piece there is sawn; of
- * another pattern it is the whole tile that lies nearest to the crossing beyond both lines, in zigzag beside them with its corner on one along
- * it; how far its sides stand from both is told where no joint need run along a line.
+ * another pattern it is the whole tile that lies nearest to the crossing beyond both lines, or beside them where none is near, in zigzag beside
+ * them with its corner on one along it; how far its sides stand from both is told where no joint need run along a line.
  */
 export function firstTile(
   crossing: Point,
-  { inCourses, straightX, straightY, joint }: Pattern,
+  { inCourses, straightX, straightY, joint, module }: Pattern,
   pieces: readonly Piece[],
   further: readonly ChalkLine[] = [],
 ): Pick<Chalk, 'firstPiece' | 'guide'> {
@@ -19,10 +19,12 @@ export function firstTile(
   if (inCourses && whole) return { firstPiece: named };
   const offs = tileOffs(crossing, pieces);
   if (inCourses) return firstOfCourses(offs, joint) ?? { firstPiece: named };
-  const beyond = offs.filter(({ whole, isBeyond }) => whole && isBeyond);
-  const onLine = offs.filter((one) => standsBeside(one) && isOnZigzag(one, further));
-  const wanted = onLine.length > 0 ? onLine : beyond;
-  if (wanted.length === 0) return { firstPiece: named };
+  const beside = offs.filter(standsBeside);
+  const onLine = beside.filter((one) => isOnZigzag(one, further));
+  // A tile far off both lines stands no truer for lying beyond them.
+  const beyond = beside.filter(({ isBeyond, off }) => isBeyond && Math.max(...off) <= Math.max(...module));
+  const wanted = [onLine, beyond, beside].find(({ length }) => length > 0);
+  if (!wanted) return { firstPiece: named };
   return guided(nearestOff(wanted), straightX && straightY);
 }
 
