@@ -1,5 +1,6 @@
 import type { FramedRoom } from '../layout/Layout.ts';
 import type { Ticks } from '../measure/index.ts';
+import { isFold } from '../room/isFold.ts';
 import { lineCrossings } from './lineCrossings.ts';
 
 /** A piece of a line with floor under it, and the edges of the room at its ends. */
@@ -9,7 +10,7 @@ export interface FreeSpan {
   readonly edges: readonly [string, string];
 }
 
-/** The longest pieces of a line across the room that meet no wall and no obstacle, in order. */
+/** The longest pieces of a line across the room that meet no wall and no obstacle, in order; a fold is crossed at its joint. */
 export function freeSpans(frame: FramedRoom, axis: 0 | 1, level: number): FreeSpan[] {
   const walls = lineCrossings(frame.outline, axis, level);
   let spans: FreeSpan[] = [];
@@ -21,7 +22,7 @@ export function freeSpans(frame: FramedRoom, axis: 0 | 1, level: number): FreeSp
       edges: [frame.edges[a.edge]?.id ?? '', frame.edges[b.edge]?.id ?? ''],
     });
   }
-  for (const { ring, edges, name } of frame.obstacles) {
+  for (const { ring, edges, name } of frame.obstacles.filter((one) => !isFold(one))) {
     const cuts = lineCrossings(ring, axis, level);
     for (let i = 0; i + 1 < cuts.length; i += 2) {
       const [a, b] = [cuts[i]!, cuts[i + 1]!];

@@ -31,6 +31,8 @@ export const lineStyles = {
   furtherChalk: { width: 0.25, dash: [8, 2, 0.5, 2] },
   /** The line from place to place that a pattern follows; it is not snapped. */
   sight: { width: 0.25, dash: [1, 1] },
+  /** Where two planes of a floor that falls to a drain meet. */
+  fold: { width: 0.25, dash: [4, 1] },
   movement: { width: 0.35 },
   /** A joint through the field that takes sealant. */
   softJoint: { width: 1.4 },

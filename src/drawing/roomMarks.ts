@@ -39,9 +39,10 @@ export function wallMarks(
   );
 }
 
-/** Obstacles as they stand; a circle by its true arc. */
+/** Obstacles as they stand, a circle by its true arc; the folds of a floor that falls to a drain. */
 export function obstacleMarks(surface: PacketSurface, scale: Scale): readonly Mark[] {
-  return surface.obstacles.map(
+  const folds = surface.falls?.folds ?? [];
+  const standing = surface.obstacles.map(
     ({ ring, circle }): Mark =>
       circle
         ? {
@@ -52,6 +53,10 @@ export function obstacleMarks(surface: PacketSurface, scale: Scale): readonly Ma
           }
         : { mark: 'area', rings: [ringOn(scale, ring)], line: 'fixture' },
   );
+  return [
+    ...folds.map(({ from, to }) => path([toPaper(scale, from), toPaper(scale, to)], 'fold')),
+    ...standing,
+  ];
 }
 
 /** A corner of the room: its name, where it stands, and the walls that meet there, the one that ends there first. */

@@ -86,6 +86,8 @@ export interface TileSpec {
   readonly turns: 'any' | 'half' | 'none';
   readonly material: 'porcelain' | 'ceramic' | 'stone' | 'cement' | 'glass';
   readonly glazed: boolean;
+  /** Wet friction of its face as its data sheet has it; missing where nobody looked. */
+  readonly friction?: number;
   readonly box?: {
     readonly pieces: number;
     readonly price?: number;
@@ -126,6 +128,8 @@ export interface SurfaceSpec {
   readonly doorways: readonly DoorwaySpec[];
   readonly obstacles: readonly ObstacleSpec[];
   readonly exposure: 'dry' | 'wet' | 'sun' | 'outside';
+  /** How it falls to a drain; missing where it lies level. */
+  readonly falls?: FallsSpec;
   readonly pattern: PatternSpec;
   /** Courses that follow the walls round the pattern, from the wall inwards; missing where there are none. */
   readonly border?: readonly BorderCourse[];
@@ -142,6 +146,17 @@ export interface SurfaceSpec {
   /** Share of its narrowest cut from which a taper is told to show, and how much a focal wall's weighs; the trade's where missing. */
   readonly taperShows?: number;
   readonly focalWeight?: number;
+}
+
+export interface FallsSpec {
+  /** Name of the drain, an obstacle. */
+  readonly to: string;
+  /** Walls that the floor falls from, one plane each. */
+  readonly from: readonly string[];
+  /** Whether tile is cut along the folds between the planes. */
+  readonly folds: 'drawn' | 'cut';
+  /** Joint along a fold that is cut. */
+  readonly joint: Ticks;
 }
 
 /** Standard deviation of one reading; where it is `unknown`, `sd` only says how readings weigh against each other. */
@@ -196,6 +211,9 @@ export type Meets =
   | 'column'
   | 'island'
   | 'stair'
+  | 'drain'
+  /** Where two planes of a floor that falls meet and tile is cut, which the job file never names: at a joint. */
+  | 'fold'
   /** A course of a border, which the job file never names: tile meets it at a joint. */
   | 'border';
 

@@ -17,11 +17,9 @@ function buildSurfaces(given: GivenJob, tiles: readonly TileSpec[], notes: Notes
   const floors = Object.entries(given.floors ?? {});
   if (given.floor && floors.length > 0) trouble(notes, 'floorAndFloors', ['floors'], {}, true);
   if (!given.floor && floors.length === 0) trouble(notes, 'missing', ['floor'], { key: 'floor' }, true);
-  const one = given.floor ? [buildSurface('floor', given.floor, tiles, ['floor'], notes)] : [];
-  return [
-    ...one,
-    ...floors.map(([name, floor]) => buildSurface(name, floor, tiles, ['floors', name], notes)),
-  ];
+  const laid = { tiles, joint: given.joint };
+  const one = given.floor ? [buildSurface('floor', given.floor, laid, ['floor'], notes)] : [];
+  return [...one, ...floors.map(([name, floor]) => buildSurface(name, floor, laid, ['floors', name], notes))];
 }
 
 /** A job from a file whose values are read: defaults filled in, names checked against one another. */

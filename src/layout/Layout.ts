@@ -1,6 +1,7 @@
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
+import type { Falls } from '../room/Falls.ts';
 import type { RoomEdge } from '../room/Room.ts';
 import type { Border, OfBorder } from './border/Border.ts';
 import type { Chips } from './chips/Chips.ts';
@@ -54,6 +55,8 @@ export interface FramedRoom {
     readonly edges: readonly RoomEdge[];
   }[];
   readonly field: readonly Shape[];
+  /** How it falls to a drain; missing where it lies level. */
+  readonly falls?: Falls;
 }
 
 export interface Piece {

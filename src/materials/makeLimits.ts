@@ -9,6 +9,7 @@ import { houseLimits } from './limits/houseLimits.ts';
 import { movementLimits } from './limits/movementLimits.ts';
 import { runningLimits } from './limits/runningLimits.ts';
 import { tileLimits } from './limits/tileLimits.ts';
+import { wetLimits } from './limits/wetLimits.ts';
 
 /**
  * The rules of the trade held against a job: what was found, the limit, its source and what would pass. Stops that
@@ -25,6 +26,7 @@ export function makeLimits(job: Job, layouts: readonly Layout[]): readonly Limit
       ...runningLimits(laid, job.joint),
       ...baseLimits(job, laid),
       ...movementLimits(job, laid),
+      ...wetLimits(laid, job.joint),
     ]),
     ...carriedLimits(job),
     ...heatLimits(job),

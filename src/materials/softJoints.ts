@@ -15,7 +15,7 @@ export interface SoftJoint {
 }
 
 /** Edges that stay open: the flange lies under the toilet, a tucked edge under its casing. */
-const OPEN: readonly Meets[] = ['flange', 'casing'];
+const OPEN: readonly Meets[] = ['flange', 'casing', 'fold'];
 
 /** What a wider gap is told in, upwards, so that two that are read as one are one: 1/64 in or half a millimetre. */
 const FINEST = { inches: TICKS_PER_64TH, mm: TICKS_PER_MM / 2 } as const;

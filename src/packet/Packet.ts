@@ -16,6 +16,7 @@ import type { Flatness } from '../materials/Flatness.ts';
 import type { HeightResult, Heights } from '../materials/Heights.ts';
 import type { Material } from '../materials/Material.ts';
 import type { Ticks } from '../measure/index.ts';
+import type { Falls } from '../room/Falls.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Adjustment, EdgeArc, Opening } from '../room/Room.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
@@ -98,6 +99,8 @@ export interface PacketSurface {
   readonly adjustment: Adjustment;
   readonly openings: readonly Opening[];
   readonly obstacles: FramedRoom['obstacles'];
+  /** How it falls to a drain, folds in the frame; missing where it lies level. */
+  readonly falls?: Falls;
   readonly areaM2: number;
   /** What was found on the base of this floor, where it lies; missing in packets from before it was kept. */
   readonly base?: PlacedBase;

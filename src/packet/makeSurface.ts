@@ -7,6 +7,7 @@ import { laterLines } from '../layout/chalk/laterLines.ts';
 import type { Chalk, Layout } from '../layout/Layout.ts';
 import { floorFlatness } from '../materials/floorFlatness.ts';
 import { areaM2Of } from '../measure/index.ts';
+import { isFold } from '../room/isFold.ts';
 import type { PlacedBase } from '../room/PlacedBase.ts';
 import type { Opening, Room, RoomEdge } from '../room/Room.ts';
 import { firstOfWork } from '../zones/firstOfWork.ts';
@@ -30,16 +31,17 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
   const { frame, pattern, start, chalk } = layout;
   const base = turnedBase(stage.base, layout.turn);
   const carried = carriedJoints(layout, base);
+  const standing = frame.obstacles.filter((obstacle) => !isFold(obstacle));
   const flatness = floorFlatness(job, surface, layout);
   return {
     name: surface.name,
     kind: surface.kind,
     turn: (layout.turn * 180) / Math.PI,
     outline: frame.outline,
-    holes: frame.obstacles.map((obstacle) => [...obstacle.ring].reverse()),
+    holes: standing.map((obstacle) => [...obstacle.ring].reverse()),
     field: layout.field,
     joint: job.joint,
-    edges: [...frame.edges, ...frame.obstacles.flatMap((obstacle) => obstacle.edges)].map((edge) =>
+    edges: [...frame.edges, ...standing.flatMap((obstacle) => obstacle.edges)].map((edge) =>
       packetEdge(surface, room, edge),
     ),
     pattern: {
@@ -71,7 +73,8 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
     tapers: layout.tapers,
     adjustment: room.adjustment,
     openings: room.openings.map((opening) => turned(opening, layout.turn)),
-    obstacles: frame.obstacles,
+    obstacles: standing,
+    ...(frame.falls ? { falls: frame.falls } : {}),
     areaM2: areaOf(layout),
     base,
     ...(carried.length > 0 ? { carried } : {}),

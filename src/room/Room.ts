@@ -1,6 +1,7 @@
 import type { Point, Ring, Shape } from '../geometry/index.ts';
 import type { EdgeFacts, Precision } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
+import type { Falls } from './Falls.ts';
 
 /** A surface as adjusted: room frame, ticks, first corner at the origin, the first wall along +x. */
 export interface Room {
@@ -16,6 +17,8 @@ export interface Room {
   /** Where tile may lie: outline less obstacles, each edge drawn in by its gap. */
   readonly field: readonly Shape[];
   readonly openings: readonly Opening[];
+  /** How it falls to a drain; missing where it lies level. */
+  readonly falls?: Falls;
 }
 
 export interface RoomEdge extends EdgeFacts {

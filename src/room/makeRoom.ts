@@ -2,7 +2,9 @@ import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { System } from '../measure/index.ts';
 import { complainer } from './complainer.ts';
+import { foldStrips } from './foldStrips.ts';
 import { makeAdjustment } from './makeAdjustment.ts';
+import { makeFalls } from './makeFalls.ts';
 import { makeField } from './makeField.ts';
 import { makeOpening, makeOutline } from './makeOutline.ts';
 import { crossingRecess } from './openingProblems.ts';
@@ -38,14 +40,26 @@ export function makeRoom(surface: SurfaceSpec, system: System = 'inches'): RoomO
   // Recesses are looked at once every doorway has its place; obstacles need not wait for that.
   const crossing = misplacedDoors.length > 0 ? [] : crossingRecess(outline, edges, complain);
   const within = misplacedDoors.length + crossing.length > 0 ? corners : outline;
-  const { obstacles, problems: misplaced } = placeObstacles(surface, walls, within, complain);
-  const problems = [...misplacedDoors, ...crossing, ...misplaced];
+  const { obstacles: placed, problems: misplaced } = placeObstacles(surface, walls, within, complain);
+  const { falls, problems: blocked } = makeFalls(surface, { walls, corners, obstacles: placed }, complain);
+  const problems = [...misplacedDoors, ...crossing, ...misplaced, ...blocked];
   if (problems.length > 0) return { problems };
 
+  const obstacles = [...placed, ...foldStrips(falls, surface.falls?.joint ?? 0)];
   const field = makeField(outline, edges, obstacles);
   if (field.length === 0) return { problems: [complain('emptyField', [], surface.name)] };
   const openings = doors.map((door) => makeOpening(walls.find(({ id }) => id === door.spec.wall)!, door));
   return {
-    room: { surface: surface.name, corners, adjustment, outline, edges, obstacles, field, openings },
+    room: {
+      surface: surface.name,
+      corners,
+      adjustment,
+      outline,
+      edges,
+      obstacles,
+      field,
+      openings,
+      ...(falls && { falls }),
+    },
   };
 }

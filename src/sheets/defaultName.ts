@@ -40,6 +40,8 @@ const FORMS: readonly (readonly [code: string, form: string])[] = [
   ['offBalance', 'F\\.start\\.tolerance\\.balance'],
   ['lines', 'F\\.start\\.tolerance\\.lines'],
   ['zones', 'F\\.zones'],
+  ['fallsTo', 'F\\.falls\\.to'],
+  ['folds', 'F\\.falls\\.folds'],
   ['minWeb', 'F\\.min web'],
   ['minStrip', 'F\\.min strip'],
   ['minCut', 'F\\.min cut'],

@@ -29,6 +29,7 @@ const WORDS: ReadonlySet<string> = new Set([
     'right',
     'solve',
     'penetrating',
+    'drawn',
   ],
   ...['middle-of-the-wall', 'fewest-tiles', 'mon-fri', 'letter', 'a4', 'inches', 'mm', 'en'],
 ]);

@@ -1,7 +1,7 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
 
-type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border' | 'inlays'>;
+type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border' | 'inlays' | 'falls'>;
 
 /** What the inner edge of a border is called by, before its wall. */
 const BORDER = 'border:';
@@ -27,6 +27,8 @@ export function endWords(surface: Edged, end: string, say: Say): string {
 
 function oneEdge(surface: Edged, id: string, say: Say): string {
   if (id === SOFT) return say('edge.soft', {});
+  const fold = /^fold (.+):\d$/.exec(id)?.[1];
+  if (fold) return say('edge.fold', { corner: fold });
   if (id.startsWith(BORDER)) return borderName(surface, id.slice(BORDER.length), say);
   const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
   if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
@@ -52,6 +54,9 @@ function splitEdges(surface: Edged, text: string): readonly string[] | undefined
     ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${name}:${i + 1}`)),
     ...(surface.inlays ?? []).flatMap(({ name, ring }) => ring.map((_, i) => `${BORDER}${name}:${i + 1}`)),
     ...(surface.border?.lines ?? []).map(({ edge }) => `${BORDER}${edge}`),
+    ...(surface.falls?.folds ?? []).flatMap(({ corner }) =>
+      [1, 2, 3, 4].map((side) => `fold ${corner}:${side}`),
+    ),
     SOFT,
   ];
   const ids = known

@@ -88,6 +88,7 @@ const COUNTED: ReadonlySet<string> = new Set(['hours', 'days', 'count']);
 function limitText(context: SheetContext, value: number | string, unit: string): string {
   if (typeof value === 'string')
     return value === 'onSite' || value === 'unknown' ? context.say(`limit.found.${value}`) : value;
+  if (unit === 'friction') return context.number(value, 2);
   const text = sayFigure(context, KINDS[unit] ?? 'valueCount', value);
   return COUNTED.has(unit) ? context.say(`unit.${unit}`, { count: value }) : String(text);
 }

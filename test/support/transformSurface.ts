@@ -34,6 +34,7 @@ export function mirrored(surface: SurfaceSpec, module: number): SurfaceSpec {
     setAside: surface.setAside.map(flippedAside(surface)),
     doorways: surface.doorways.map(flippedDoorway),
     obstacles: surface.obstacles.map(flippedObstacle),
+    ...(surface.falls && { falls: { ...surface.falls, from: surface.falls.from.map(flipped) } }),
     ...(surface.inlays && { inlays: surface.inlays.map((inlay) => flippedInlay(inlay, module)) }),
     pattern: flippedPattern(surface.pattern, module),
     ...(surface.border && { border: surface.border.map(flippedCourse) }),

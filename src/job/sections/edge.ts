@@ -23,6 +23,7 @@ export const meetsWords: readonly Meets[] = [
   'column',
   'island',
   'stair',
+  'drain',
 ];
 
 const seen = oneOf(['hidden', 'plain', 'focal']);

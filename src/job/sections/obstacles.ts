@@ -101,10 +101,11 @@ function buildShape(given: Given, walls: readonly WallSpec[], path: Path, notes:
   return { kind: 'circle', diameter: given.circle ?? Number.NaN, from };
 }
 
-/** What an obstacle is, by its name (`sink cabinet` is a cabinet), else by its shape. */
+/** What an obstacle is, by the last word of its name that tells (`sink cabinet` is a cabinet, `floor drain` a drain), else by its shape. */
 function meetsByName(name: string, kind: Shape['kind']): Meets {
   const words = name.toLowerCase().split(/[^a-z]+/);
-  return meetsWords.find((word) => words.includes(word)) ?? (kind === 'circle' ? 'pipe' : 'column');
+  const told = words.reverse().flatMap((word) => meetsWords.filter((meets) => meets === word));
+  return told[0] ?? (kind === 'circle' ? 'pipe' : 'column');
 }
 
 /** The obstacles of a surface. */

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Ticks } from '../../measure/index.ts';
 import { TAPER_SHOWS } from '../../trade/index.ts';
 import type { SurfaceSpec, TileSpec, WallSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
@@ -9,6 +10,7 @@ import { oneOf } from '../values/oneOf.ts';
 import { borderSchema, buildBorder } from './border.ts';
 import { buildDoorways, doorwaysSchema } from './doorways.ts';
 import type { Gaps } from './edge.ts';
+import { buildFalls, fallsSchema } from './falls.ts';
 import { buildInlays, inlaysSchema } from './inlays.ts';
 import {
   baseLineSchema,
@@ -52,6 +54,7 @@ export const surfaceSchema = z
     doorways: doorwaysSchema.optional(),
     obstacles: obstaclesSchema.optional(),
     exposure: leaf(exposure, 'dry, wet, sun (or heat) or outside.').optional(),
+    falls: fallsSchema.optional(),
     pattern: patternSchema.optional(),
     border: borderSchema.optional(),
     inlays: inlaysSchema.optional(),
@@ -133,7 +136,7 @@ function buildReadings(given: Given, walls: readonly WallSpec[], path: Path, not
 export function buildSurface(
   name: string,
   given: Given,
-  tiles: readonly TileSpec[],
+  { tiles, joint }: { readonly tiles: readonly TileSpec[]; readonly joint: Ticks },
   path: Path,
   notes: Notes,
 ): SurfaceSpec {
@@ -149,6 +152,7 @@ export function buildSurface(
   checkNames('obstacles', obstacles, [...wallNames, ...doorNames], path, notes);
   const border = buildBorder(given.border, { tiles, walls }, [...path, 'border'], notes);
   const around = { walls, names, focalWeight: given['focal weight'] ?? TAPER_SHOWS.value.focalWeight };
+  const falls = buildFalls(given.falls, { walls, obstacles, joint }, [...path, 'falls'], notes);
   const inlays = buildInlays(given.inlays, tiles, around, [...path, 'inlays'], notes);
   checkNames('inlays', inlays ?? [], names, path, notes);
   return {
@@ -158,6 +162,7 @@ export function buildSurface(
     doorways,
     obstacles,
     exposure: orDefault(notes, given.exposure, [...path, 'exposure'], 'dry', exposure),
+    ...(falls && { falls }),
     pattern: buildPattern(given.pattern, tiles, around, [...path, 'pattern'], notes),
     ...(border && { border }),
     ...(inlays && { inlays }),

@@ -5,7 +5,7 @@ import type { TileSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import { date } from '../values/calendarValues.ts';
 import { length, size } from '../values/length.ts';
-import { count, price, some } from '../values/numbers.ts';
+import { count, friction, price, some } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { pair } from '../values/pair.ts';
 import { text } from '../values/text.ts';
@@ -48,6 +48,7 @@ export const tileSchema = z
     turns: leaf(turns, 'Whether a piece may be turned: any, half or none.').optional(),
     material: leaf(material, 'porcelain, ceramic, stone, cement or glass.').optional(),
     glazed: leaf(yesNo, 'Whether the face is glazed.').optional(),
+    'wet friction': leaf(friction, 'DCOF when wet on the data sheet of the tile, such as 0.42.').optional(),
     box: boxSchema.optional(),
     'mock-up': z
       .strictObject({
@@ -148,6 +149,7 @@ function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): T
     thickness: orDefault(notes, given.thick, [...path, 'thick'], { inches: '3/8 in', mm: '9 mm' }, size),
     ...nature(given, path, notes),
     ...(given.box ? { box: boxOf(given.box) } : {}),
+    ...(given['wet friction'] === undefined ? {} : { friction: given['wet friction'] }),
     onHand: given.box?.['on hand'] ?? 0,
     ...(given['mock-up'] ? { mockUp: given['mock-up'] } : {}),
   };

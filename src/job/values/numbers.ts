@@ -68,6 +68,22 @@ export const price: Reader<number> = {
 };
 
 /**
+ * Friction of a face: a number over 0, up to 2.
+ *
+ * @example
+ * friction.read('0.42') //=> { ok: true, value: 0.42 }
+ * friction.read(42).code //=> 'notAFriction'
+ */
+export const friction: Reader<number> = {
+  read: (value) => {
+    const number = plainNumber(value);
+    return number > 0 && number <= 2 ? good(number) : bad('notAFriction');
+  },
+  standIn: Number.NaN,
+  json: { type: 'number', exclusiveMinimum: 0, maximum: 2 },
+};
+
+/**
  * A share of a whole, 0 to 1: `3 %`, `1/2` or `0.03`.
  *
  * @example

@@ -1,5 +1,6 @@
 import { subtract } from '../../geometry/index.ts';
 import type { Job, SurfaceSpec } from '../../job/Job.ts';
+import { isFold } from '../../room/isFold.ts';
 import type { Room } from '../../room/Room.ts';
 import { intoFrame } from '../frame/frameRoom.ts';
 import { turnOf } from '../frame/turnOf.ts';
@@ -36,7 +37,8 @@ export function chalkGround(
 
 /** What a tape meets in the framed room. */
 export function facesOf({ frame, corners, walls }: ChalkGround): Faces {
-  const { outline, obstacles } = frame;
+  const { outline } = frame;
+  const obstacles = frame.obstacles.filter((one) => !isFold(one));
   return {
     edges: [...frame.edges, ...obstacles.flatMap((one) => one.edges)],
     corners,

@@ -78,7 +78,8 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
   const axis = laid.shares[0] <= laid.shares[1] ? 0 : 1;
   const share = laid.shares[axis];
   const edges = edgesAcross(laid, faces, axis);
-  if (laid.seen !== 'hidden' && isUnderHalf(laid, ground, joint)) found.push(underHalf());
+  if (laid.seen !== 'hidden' && !isParted(laid, faces) && isUnderHalf(laid, ground, joint))
+    found.push(underHalf());
   if (laid.seen !== 'hidden' && isThin(laid, ground)) {
     const size = Math.round(narrowness(laid.shape.outer));
     found.push({ code: 'thinStrip', edges, piece: id, size, limit: leastStrip(laid.ring, ground), share });
@@ -95,6 +96,12 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
     const limit = leastCut(size / share, joint, ground.minShare);
     return { code: 'underHalf', edges, piece: id, size, limit, share };
   }
+}
+
+/** Whether folds and the drain alone cut a piece: its tile's other parts lie beside it. */
+function isParted({ faces: own }: LaidPiece, faces: readonly Face[]): boolean {
+  const met = own.map((index) => faces[index]!.meets);
+  return met.includes('fold') && met.every((meets) => meets === 'fold' || meets === 'drain');
 }
 
 function nearFull(id: string, laid: LaidPiece, ground: Ground): Finding {

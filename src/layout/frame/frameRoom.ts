@@ -33,7 +33,9 @@ export function frameRoom(room: Room, frame: FrameTurn): RoomInFrame {
   const field: readonly Shape[] = exact
     ? room.field.map((shape) => transformShape(shape, move))
     : makeField(outline, edges, obstacles);
-  return { outline, edges, obstacles, field };
+  const { falls } = room;
+  const folds = falls?.folds.map((fold) => ({ ...fold, from: move(fold.from), to: move(fold.to) }));
+  return { outline, edges, obstacles, field, ...(falls && folds && { falls: { ...falls, folds } }) };
 }
 
 /** The way of one point from the room's frame into the pattern's, rounded to ticks. */

@@ -1,4 +1,5 @@
 import type { Point, Ring } from '../../geometry/index.ts';
+import { isFold } from '../../room/isFold.ts';
 import type { Layout } from '../Layout.ts';
 
 /** A ring that turns by less than this at a point has no corner there: chords of a curve turn by a few degrees. */
@@ -9,7 +10,7 @@ export function turnedCorners({ frame, border }: Pick<Layout, 'frame' | 'border'
   const inward = (ring: Ring, sign: 1 | -1) => ring.filter((_, i) => sign * turnAt(ring, i) > LEAST_TURN);
   return [
     ...inward(border ? border.lines.map(({ from }) => from) : frame.outline, -1),
-    ...frame.obstacles.filter(({ circle }) => !circle).flatMap(({ ring }) => outerCorners(ring)),
+    ...frame.obstacles.filter((one) => !one.circle && !isFold(one)).flatMap(({ ring }) => outerCorners(ring)),
   ];
 }
 

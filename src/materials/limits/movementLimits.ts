@@ -1,5 +1,6 @@
 import type { Job } from '../../job/Job.ts';
 import { bayRuns } from '../../layout/movement/bayRuns.ts';
+import { isFold } from '../../room/isFold.ts';
 import {
   bayLimit,
   type Limit,
@@ -66,7 +67,8 @@ function wouldPass({ movement }: Laid['layout'], run: number, limit: number): Pi
 /** The narrowest gap of the surface against the least; then, as advice, edges under the wanted gap. */
 function gapLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
   const { wanted, least } = perimeterGap(job.print.system);
-  const edges = [...layout.frame.edges, ...layout.frame.obstacles.flatMap(({ edges }) => edges)];
+  const standing = layout.frame.obstacles.filter((one) => !isFold(one));
+  const edges = [...layout.frame.edges, ...standing.flatMap(({ edges }) => edges)];
   if (edges.length === 0) return [];
   const narrowest = Math.min(...edges.map(({ gap }) => gap));
   const under = (limit: number) => edges.filter(({ gap }) => gap < limit).map(({ id }) => id);

@@ -1,6 +1,7 @@
 import { type Box, bounds, type Point } from '../../../geometry/index.ts';
 import type { Ticks } from '../../../measure/index.ts';
 import type { Pattern } from '../../../pattern/Pattern.ts';
+import { isFold } from '../../../room/isFold.ts';
 import type { Ground } from '../../frame/Ground.ts';
 import { makeLattice, ringAt } from '../../pieces/Lattice.ts';
 
@@ -21,7 +22,8 @@ export interface Touched {
 
 /** Openings no larger than a tile and a half: larger ones are balanced on, not moved clear of joints. */
 export function smallOpenings({ frame }: Ground, { module }: Pattern): FloorOpening[] {
-  return frame.obstacles.flatMap(({ name, cleared, circle }): FloorOpening[] => {
+  const standing = frame.obstacles.filter((one) => !isFold(one));
+  return standing.flatMap(({ name, cleared, circle }): FloorOpening[] => {
     const box = bounds(cleared);
     if (box.maxX - box.minX > 1.5 * module[0] || box.maxY - box.minY > 1.5 * module[1]) return [];
     if (!circle) return [{ name, box }];
