@@ -1,7 +1,7 @@
 import { type Box, boxOf, overlap, segmentMeets, within } from './boxes.ts';
 import { boxIndex } from './boxIndex.ts';
 import { inRings } from './inRings.ts';
-import { type LeaderGround, type Led, leaderOf, ledBlocks } from './leaders.ts';
+import { type LeaderGround, type Led, leaderOf, ledBlocks, lengthMm } from './leaders.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
 import { outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
@@ -27,6 +27,8 @@ export interface PlacedNames {
   readonly unplaced: readonly string[];
   /** Names that stand in their pieces without the number of their cut, for which there is no room. */
   readonly unnumbered: readonly string[];
+  /** Names that are led out of their pieces so far that an eye loses them among others. */
+  readonly ledFar: readonly string[];
 }
 
 /** A name keeps this far off the edges of its piece and off other names, in mm. */
@@ -34,6 +36,8 @@ const inside = 0.3;
 const apart = 1;
 /** A leader longer than this is not followed by an eye. */
 const longest = 40;
+/** One longer than this is followed, but not at a glance. */
+const far = 12;
 
 const nameSizes = [sizes.name, 9, sizes.smallest];
 
@@ -153,6 +157,7 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
     marks: [...state.marks, ...led.flatMap(({ marks }) => marks)],
     unplaced: requests.filter((one) => left.includes(one) && !isLed(one)).map(({ name }) => name),
     unnumbered: state.unnumbered,
+    ledFar: led.filter(({ line }) => lengthMm(line) > far).map(({ request }) => request.name),
   };
 }
 
