@@ -87,7 +87,14 @@ export function drawPlanPart(
   const outline = onPaper(surface.outline);
   const bare = surface.obstacles.map(({ ring }) => onPaper(ring));
   const must = specks(near, scale);
-  const ground = { paper: shown, outline, bare, taken: takenBy(marks).boxes, must };
+  const ground = {
+    paper: shown,
+    outline,
+    bare,
+    taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
+    must,
+  };
   const { requests, counted } = pieceNames(near, scale, options.numbers ?? false, ground);
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),

@@ -145,6 +145,7 @@ export function drawSetOut(
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
   };
   const names = placeNames(things, ground).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };

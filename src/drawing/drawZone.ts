@@ -157,6 +157,7 @@ function withNames(
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
+    lines: takenBy(marks, true).lines,
     must,
   };
   const { requests, counted, numbered } = zoneNames(wanted, zone, scale, ground);

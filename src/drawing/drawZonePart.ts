@@ -62,6 +62,7 @@ export function drawZonePart(
     outline: onPaper(surface.outline),
     bare: surface.obstacles.map(({ ring }) => onPaper(ring)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
+    lines: takenBy(marks, true).lines,
     must: specks(pieces, scale),
   };
   const { requests, counted } = zoneNames(pieces, zone, scale, ground);

@@ -4,6 +4,7 @@ import { inRings } from './inRings.ts';
 import { type LeaderGround, type Led, leaderOf, ledBlocks, lengthMm } from './leaders.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
+import { alongAny } from './runsAlong.ts';
 import { outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
 import { untangled } from './untangled.ts';
@@ -15,6 +16,8 @@ export interface NameGround {
   /** Rings inside the outline where no tile lies: a name may be led into them. */
   readonly bare?: readonly (readonly Spot[])[];
   readonly taken: readonly Box[];
+  /** Walls, joints, chalk and other lines: a leader that runs along one is taken for it. */
+  readonly lines?: readonly (readonly [Spot, Spot])[];
   /** Whether names that don't fit in their pieces are led out of the room; default true. */
   readonly leads?: boolean;
   /** Names that come first, in this order, and are led out all the same, at need over pieces that have no words there. */
@@ -149,8 +152,9 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
   const led = [...leadAllOut(wanted, isMust, ground, state)];
   const isLed = (request: NameRequest) => led.some((one) => one.request === request);
   const taken = boxIndex(state.taken);
+  const isAlong = alongAny(ground.lines ?? []);
   for (const request of left.filter((one) => isMust(one) && !isLed(one))) {
-    const over = leaderOver(request, ground, { taken, dots: [], close: true })(led);
+    const over = leaderOver(request, ground, { taken, dots: [], isAlong, close: true })(led);
     if (over) led.push(over);
   }
   return {
@@ -177,6 +181,7 @@ function leadAllOut(
   const own = {
     taken,
     dots: nearEdge.map(({ pole }) => pole),
+    isAlong: alongAny(ground.lines ?? []),
     stands: (box: Box) => standsOutside(box, where),
   };
   const outside = new Map(nearEdge.map((request) => [request, leaderOf(request, near(request.pole), own)]));
