@@ -167,5 +167,6 @@ function withNames(
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   const svg = penSvg([...onPaper(marks, paper), ...begin, ...names.marks], frame);
   const isTold = (piece: PacketPiece) => counted && piece.whole && !must.has(piece.id);
-  return { ...svg, counted, numbered, ...namedWhere(pieces, names, isTold) };
+  const all = options.names !== 'ends';
+  return { ...svg, counted: counted && all, numbered: numbered && all, ...namedWhere(pieces, names, isTold) };
 }

@@ -82,6 +82,7 @@ export function zonePlan(
     .map((turned): OnPage => ({ ...on, surface: turned, way: 'landscape' }))
     .filter((page) => isClearlyLarger(lyingRatio(page, under)))
     .map((page) => planBeside(page, under))
+    .filter(({ apart }) => !under.closer || !apart || upright.apart)
     .find(({ drawing }) => isClearlyLarger(drawing.ratio ?? Infinity));
   return lying ?? upright;
 }
