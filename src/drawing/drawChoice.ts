@@ -54,7 +54,12 @@ export function drawChoice(
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),
   );
-  const names = placeNames(things, { paper, outline, taken: takenBy(marks).boxes }).marks;
+  const names = placeNames(things, {
+    paper,
+    outline,
+    taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
+  }).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   return penSvg([...marks, ...names], frame);
 }

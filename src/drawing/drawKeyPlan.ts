@@ -1,7 +1,7 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import type { PlanParts } from './PlanParts.ts';
-import { partFrames, partNumbers } from './partFrames.ts';
+import { partFrames, partNames } from './partFrames.ts';
 import { penSvg } from './penSvg.ts';
 import { obstacleMarks, wallMarks } from './roomMarks.ts';
 import { smallScale } from './smallScale.ts';
@@ -21,7 +21,7 @@ export function drawKeyPlan(
   const room = [...obstacleMarks(surface, scale), ...wallMarks(surface, scale, () => 'thin')];
   const pages = [
     ...partFrames(parts, scale, ({ number }) => (number === here ? 'factory' : 'joint')),
-    ...partNumbers(parts, scale, sizes.smallest),
+    ...partNames(parts, scale, sizes.smallest, ({ number }) => String(number)),
   ];
   return penSvg([...room, ...pages], {
     id: options.id,

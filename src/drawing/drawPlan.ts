@@ -8,7 +8,7 @@ import type { Mark, Spot } from './Mark.ts';
 import { movementMarks, movementWords } from './movementMarks.ts';
 import { nameRequest } from './nameRequest.ts';
 import type { PlanParts } from './PlanParts.ts';
-import { partNumbers, partSeams } from './partFrames.ts';
+import { partNames, partSeams } from './partFrames.ts';
 import { penSvg } from './penSvg.ts';
 import type { Orientation } from './pickScale.ts';
 import { pieceAreas } from './pieceMarks.ts';
@@ -32,7 +32,7 @@ export interface PlanOptions extends DrawOptions {
   readonly numbers?: boolean;
   /** Words outside the room: end cuts and doors; default true. A small plan has no place for them. */
   readonly outside?: boolean;
-  /** The pages on which parts of the plan stand at a larger scale: drawn with their match lines and numbers in place of names. */
+  /** The pages on which parts of the plan stand at a larger scale: drawn with their match lines and the names of the parts in place of those of pieces. */
   readonly parts?: PlanParts;
   /** What each piece leads to on a page that can be tapped. */
   readonly linkOf?: (piece: PacketPiece) => Omit<Link, 'rings'>;
@@ -51,8 +51,8 @@ export interface PlanDrawing extends Drawing {
 
 /** Paper round the room for sizes and flags, wider where names are led out, in mm. */
 const borders = [12.5, 20, 30] as const;
-/** Points of the numbers of parts. */
-const partNumber = 20;
+/** Points of the names of parts. */
+const partName = 16;
 
 /** What is drawn before names are placed, clear of what will lie over it, and sizes that still need a place. */
 function layers(
@@ -108,10 +108,16 @@ function speckNames(surface: PacketSurface, on: SurfaceScale, marks: readonly Ma
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const requests = small.map(({ id, shape }) => nameRequest(id, shape, scale));
-  return placeNames(requests, { paper, outline, taken: takenBy(marks).boxes, must }).marks;
+  return placeNames(requests, {
+    paper,
+    outline,
+    taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
+    must,
+  }).marks;
 }
 
-/** The plan with the numbers of its parts: their pages have the names, but for those of pieces that are hardly seen on it. */
+/** The plan with the names of its parts: their pages have the names, but for those of pieces that are hardly seen on it. */
 function overviewAt(
   surface: PacketSurface,
   options: PlanOptions,
@@ -120,7 +126,8 @@ function overviewAt(
 ): PlanDrawing {
   const { scale, widthMm, heightMm, orientation } = on;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
-  const pages = [...partSeams(parts, scale), ...partNumbers(parts, scale, partNumber)];
+  const nameOf = ({ number }: { readonly number: number }) => options.say('drawing.part', { part: number });
+  const pages = [...partSeams(parts, scale), ...partNames(parts, scale, partName, nameOf)];
   const { marks } = layers(surface, on, options, pages);
   return {
     ...penSvg([...marks, ...pages, ...speckNames(surface, on, [...marks, ...pages])], frame),
@@ -140,6 +147,7 @@ function planAt(surface: PacketSurface, options: PlanOptions, on: SurfaceScale):
     outline,
     bare: surface.obstacles.map(({ ring }) => ring.map((point) => toPaper(scale, point))),
     taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
     // A small plan shows the whole, not each piece.
     must: new Set(options.outside === false ? [] : firstNamed(surface, scale)),
   };

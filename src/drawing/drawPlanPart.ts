@@ -1,27 +1,24 @@
 import type { Ring } from '../geometry/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { type Box, grow } from './boxes.ts';
+import { grow } from './boxes.ts';
 import { chalkLinesIn, quarterLetters } from './chalkMarks.ts';
 import { clipMarks, ringMeets } from './clipMarks.ts';
-import { clipRing } from './clipRing.ts';
 import type { Drawing } from './Drawing.ts';
 import type { PlanOptions } from './drawPlan.ts';
 import { endCuts } from './endCuts.ts';
-import type { Spot } from './Mark.ts';
 import { matchLines, overhang } from './matchLines.ts';
 import { movementMarks, movementWords } from './movementMarks.ts';
-import type { NameRequest } from './nameBlock.ts';
 import { nameRequest } from './nameRequest.ts';
-import type { PlanPart, PlanParts, Side } from './PlanParts.ts';
+import type { PlanPart, PlanParts } from './PlanParts.ts';
+import { asShown, holds, type PartOnPaper, partOnPaper } from './partOnPaper.ts';
 import { penSvg } from './penSvg.ts';
 import { pieceAreas } from './pieceMarks.ts';
 import { pieceNames } from './pieceNames.ts';
 import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
-import { lengthOn, mmPerTick, type Scale, scaleFor, toPaper } from './Scale.ts';
+import { toPaper } from './Scale.ts';
 import { seamMarks } from './seamMarks.ts';
 import { specks } from './specks.ts';
-import { surfacePoints } from './surfaceScale.ts';
 import { takenBy } from './takenBy.ts';
 import { tileAreas } from './tileAreas.ts';
 
@@ -31,51 +28,12 @@ export interface PlanPartDrawing extends Drawing {
   readonly counted: boolean;
 }
 
-/** Where a part stands on its page, in mm of paper. */
-interface Placed {
-  readonly scale: Scale;
-  readonly paper: Box;
-  /** The part itself. */
-  readonly window: Box;
-  /** What is drawn: up to the paper's edge, or a little past a match line. */
-  readonly shown: Box;
-  /** What belongs to the part: it ends at match lines only. */
-  readonly own: Box;
-}
-
-/** The box, moved out by some length on the sides where the plan ends and by another on match lines. */
-function moveOut(box: Box, next: PlanPart['next'], ends: number, match: number): Box {
-  const by = (side: Side) => (next[side] === undefined ? ends : match);
-  return {
-    left: box.left - by('left'),
-    right: box.right + by('right'),
-    bottom: box.bottom - by('below'),
-    top: box.top + by('above'),
-  };
-}
-
-function place(surface: PacketSurface, { ratio, border }: PlanParts, { window, next }: PlanPart): Placed {
-  const perTick = mmPerTick(ratio);
-  const spot: Spot = [border - window.left * perTick, border - window.bottom * perTick];
-  const scale = scaleFor(surfacePoints(surface), surface.turn, ratio, spot);
-  const right = border + lengthOn(scale, window.right - window.left);
-  const top = border + lengthOn(scale, window.top - window.bottom);
-  const on = { left: border, bottom: border, right, top };
-  return {
-    scale,
-    paper: { left: 0, bottom: 0, right: right + border, top: top + border },
-    window: on,
-    shown: moveOut(on, next, border, overhang),
-    own: moveOut(on, next, Infinity, 0),
-  };
-}
-
-/** A spot on a match line belongs to the part right of it or over it. */
-function holds({ left, bottom, right, top }: Box, [x, y]: Spot): boolean {
-  return x >= left && x < right && y >= bottom && y < top;
-}
-
-function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, ...options }: PlanOptions) {
+function marksOf(
+  surface: PacketSurface,
+  part: PlanPart,
+  placed: PartOnPaper,
+  { say, ...options }: PlanOptions,
+) {
   const { scale, paper, window, shown } = placed;
   const chalk = chalkLinesIn(surface.chalk.lines, scale, { box: window, overhang, paper });
   const drawn = [
@@ -106,12 +64,6 @@ function marksOf(surface: PacketSurface, part: PlanPart, placed: Placed, { say, 
   return { marks: [...marks, ...soft], toLead: ends.toLead };
 }
 
-/** A name's piece as far as the page shows it: a name must not stand where its piece is cut off. */
-function asShown(request: NameRequest, shown: Box): NameRequest {
-  const rings = request.rings.map((ring) => clipRing(ring, shown)).filter((ring) => ring.length > 2);
-  return { ...request, rings };
-}
-
 /**
  * One part of a plan, on a page of its own, with the numbers of its neighbours at its match lines. Pieces that lie across
  * one are drawn on both pages, and named where their middle is.
@@ -122,7 +74,7 @@ export function drawPlanPart(
   part: PlanPart,
   options: PlanOptions,
 ): PlanPartDrawing {
-  const placed = place(surface, parts, part);
+  const placed = partOnPaper(surface, parts, part);
   const { scale, paper, shown, own } = placed;
   const near = surface.pieces.filter(({ shape }) =>
     ringMeets(
@@ -135,7 +87,14 @@ export function drawPlanPart(
   const outline = onPaper(surface.outline);
   const bare = surface.obstacles.map(({ ring }) => onPaper(ring));
   const must = specks(near, scale);
-  const ground = { paper: shown, outline, bare, taken: takenBy(marks).boxes, must };
+  const ground = {
+    paper: shown,
+    outline,
+    bare,
+    taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
+    must,
+  };
   const { requests, counted } = pieceNames(near, scale, options.numbers ?? false, ground);
   const things = surface.obstacles.map(({ name, ring }) =>
     nameRequest(name, { outer: ring, holes: [] }, scale),

@@ -14,7 +14,7 @@ import type { Orientation } from './pickScale.ts';
 import { pieceArea } from './pieceMarks.ts';
 import { placeNames } from './placeNames.ts';
 import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
-import { type MovedSize, runningSizes } from './runningSizes.ts';
+import { type MovedSize, placesOfSizes, runningSizes } from './runningSizes.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { type Spaces, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
@@ -109,7 +109,9 @@ function layers(surface: PacketSurface, scale: Scale, paper: Box, options: SetOu
   };
   const doors = [...room, ...doorWords(surface, scale, say, { ...takenBy(room), paper })];
   const bare = [...doors, ...furtherLines(surface, scale, { ...takenBy(doors), paper })];
-  const lined = [...bare, ...threeFourFiveLines(surface, scale), ...firstName(surface, scale, taken(bare))];
+  const unsized = taken(bare);
+  const free = { ...unsized, boxes: [...unsized.boxes, ...placesOfSizes(surface, scale, options)] };
+  const lined = [...bare, ...threeFourFiveLines(surface, scale), ...firstName(surface, scale, free)];
   const sizes = runningSizes(surface, scale, options, (more) => taken([...lined, ...more]));
   const sized = [...lined, ...sizes.marks];
   const aside = (marks: readonly Mark[]): Taken => {
@@ -145,6 +147,7 @@ export function drawSetOut(
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: takenBy(marks).boxes,
+    lines: takenBy(marks, true).lines,
   };
   const names = placeNames(things, ground).marks;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };

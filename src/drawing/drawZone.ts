@@ -4,24 +4,22 @@ import { type Box, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { kneelOutside, kneelSign, kneelsOutside, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
-import { markBounds } from './markBounds.ts';
-import { movementMarks } from './movementMarks.ts';
 import { penSvg } from './penSvg.ts';
-import { hardCutsOf, lookOf, pieceArea } from './pieceMarks.ts';
-import { pieceNames } from './pieceNames.ts';
 import { placeNames } from './placeNames.ts';
-import { cornerLetters, doorWords, obstacleMarks, wallMarks } from './roomMarks.ts';
+import { cornerLetters, doorWords } from './roomMarks.ts';
 import { toPaper } from './Scale.ts';
-import { seamMarks } from './seamMarks.ts';
 import { specks } from './specks.ts';
 import { type Spaces, type SurfaceScale, surfaceScale } from './surfaceScale.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
-import { tileAreas } from './tileAreas.ts';
 import { beginArrow, doorShares, wayOutArrow } from './zoneArrows.ts';
+import { shafts, zoneMarks, zonePieces } from './zoneMarks.ts';
+import { namedWhere, zoneNames } from './zoneNames.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
+  /** Whether all pieces are named, or only the first and the last; default all. */
+  readonly names?: 'all' | 'ends';
 }
 
 /** A zone's plan; where whole tiles are too small for their names, no name is led out, and tiles that lie in rows are counted. */
@@ -30,6 +28,8 @@ export interface ZoneDrawing extends Drawing {
   readonly numbered: boolean;
   /** Pieces whose name, or whose cut's number, found no place; where tiles are counted, of the cut ones only. */
   readonly unnamed: readonly string[];
+  /** The cut pieces that bear both neither themselves nor close by: those, and the ones whose name is led far out. */
+  readonly aside: readonly string[];
 }
 
 /**
@@ -77,12 +77,6 @@ function onPaper(marks: readonly Mark[], paper: Box): readonly Mark[] {
   return marks.filter((mark) => mark.mark !== 'text' || within(textBox(mark), paper));
 }
 
-/** Boxes of the arrows' shafts, so that no name is written over them. */
-function shafts(marks: readonly Mark[]): readonly Box[] {
-  const thick = marks.filter((mark) => mark.mark === 'path' && mark.line === 'thick');
-  return thick.map((mark) => markBounds([mark]));
-}
-
 /**
  * The plan of one zone in the room's frame: its pieces with names and cut numbers, the first outlined heavily with an
  * arrow the way the work goes, the rest of the room empty, a place to kneel, and the way out.
@@ -120,11 +114,6 @@ interface Ground {
   readonly taken: Taken;
 }
 
-const ownPieces = ({ pieces }: PacketSurface, zone: Zone): readonly PacketPiece[] => {
-  const own = new Set(zone.pieces);
-  return pieces.filter(({ id }) => own.has(id));
-};
-
 /** The border, and where along the doorway the arrow out of it stands. */
 interface Places {
   readonly border: Spot;
@@ -140,18 +129,8 @@ function onBorder(
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options, border);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const on = { surface, zone, scale };
-  const pieces = ownPieces(surface, zone);
-  const hard = hardCutsOf(surface);
-  const drawn: readonly Mark[] = [
-    ...pieces.map((piece) => pieceArea(piece, surface, scale, lookOf(piece, hard))),
-    ...tileAreas(pieces, surface, scale),
-    ...pieces
-      .filter(({ id }) => id === zone.first)
-      .map((piece) => pieceArea(piece, surface, scale, { line: 'thick' })),
-    ...obstacleMarks(surface, scale),
-    ...wallMarks(surface, scale),
-    ...movementMarks(surface, scale),
-    ...seamMarks(surface, scale),
+  const drawn = [
+    ...zoneMarks(surface, zone, scale),
     ...cornerLetters(surface, scale),
     ...wayOutArrow(surface, zone, scale, share),
   ];
@@ -170,24 +149,24 @@ function withNames(
   { on, paper, marks }: Omit<Ground, 'taken'>,
 ): ZoneDrawing {
   const { surface, scale } = on;
-  const pieces = ownPieces(surface, zone);
-  const ends = new Set([zone.first, zone.last]);
-  const must = new Set([...ends, ...specks(pieces, scale)]);
+  const pieces = zonePieces(surface, zone);
+  const ends = [zone.first, zone.last];
+  const wanted = options.names === 'ends' ? pieces.filter(({ id }) => ends.includes(id)) : pieces;
+  const must = new Set([...ends, ...specks(wanted, scale)]);
   const ground = {
     paper,
     outline: surface.outline.map((point) => toPaper(scale, point)),
     taken: [...takenBy(marks).boxes, ...shafts(marks)],
+    lines: takenBy(marks, true).lines,
     must,
   };
-  const { requests, counted, numbered } = pieceNames(pieces, scale, true, ground);
-  const named = requests.map((request) => (ends.has(request.name) ? { ...request, bold: true } : request));
-  const names = placeNames(named, { ...ground, leads: !counted });
+  const { requests, counted, numbered } = zoneNames(wanted, zone, scale, ground);
+  const names = placeNames(requests, { ...ground, leads: !counted });
   const begin = beginArrow(on, [...ground.taken, ...takenBy(names.marks).boxes]);
-  const open = new Set([...names.unplaced, ...names.unnumbered]);
-  const isTold = (piece: PacketPiece) => counted && piece.whole && !must.has(piece.id);
-  const unnamed = pieces.filter((piece) => open.has(piece.id) && !isTold(piece)).map(({ id }) => id);
   const [widthMm, heightMm] = [paper.right, paper.top];
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };
   const svg = penSvg([...onPaper(marks, paper), ...begin, ...names.marks], frame);
-  return { ...svg, counted, numbered, unnamed };
+  const isTold = (piece: PacketPiece) => counted && piece.whole && !must.has(piece.id);
+  const all = options.names !== 'ends';
+  return { ...svg, counted: counted && all, numbered: numbered && all, ...namedWhere(pieces, names, isTold) };
 }

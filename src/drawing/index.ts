@@ -27,6 +27,7 @@ export * from './drawSwatch.ts';
 export * from './drawThumbnail.ts';
 export * from './drawTile.ts';
 export * from './drawZone.ts';
+export * from './drawZonePages.ts';
 export * from './factorySide.ts';
 export * from './measureRooms.ts';
 export * from './pickScale.ts';

@@ -23,6 +23,8 @@ export interface LeaderGround {
   readonly taken: BoxIndex;
   /** Dots of all names that are to be led out: a line over another's dot is taken for its own. */
   readonly dots: readonly Spot[];
+  /** Whether a leader runs along a line that it would be taken for. */
+  readonly isAlong: (line: Led['line']) => boolean;
   /** Where a name may stand. */
   readonly stands: (box: Box) => boolean;
   /** Whether a leader may pass as near as can just be seen, for a name that must be led out; default no. */
@@ -109,7 +111,7 @@ export const ledBlocks = (request: NameRequest) =>
 
 /** Places of a name set in one way, the nearest first, clear of all but other names that are led out. */
 function* placesOf(one: Block, pole: Spot, near: readonly Spot[], ground: LeaderGround): Generator<Place> {
-  const { taken, dots, stands } = ground;
+  const { taken, dots, isAlong, stands } = ground;
   const apart = apartOn(ground);
   for (const at of near) {
     const box = blockBox(one, at);
@@ -120,7 +122,8 @@ function* placesOf(one: Block, pole: Spot, near: readonly Spot[], ground: Leader
     const isGood =
       !taken.some(beside, (other) => !isPassed(line, other, apart)) &&
       dots.every((dot) => isPast(line, dot, apart.dots)) &&
-      stands(box);
+      stands(box) &&
+      !isAlong(line);
     if (isGood) yield { at, box, line, round: boxRound(box, line) };
   }
 }

@@ -3,7 +3,8 @@ import type { LineName } from './lineStyles.ts';
 import type { Mark, Spot } from './Mark.ts';
 import type { PlanPart, PlanParts } from './PlanParts.ts';
 import type { Scale } from './Scale.ts';
-import { path, text } from './text.ts';
+import { boxedWord } from './signs.ts';
+import { path } from './text.ts';
 
 /** Where a part lies on a drawing of the whole surface. */
 function boxOn({ window }: PlanPart, scale: Scale): Box {
@@ -14,12 +15,16 @@ function boxOn({ window }: PlanPart, scale: Scale): Box {
   return boxOf([at(window.left, window.bottom), at(window.right, window.top)]);
 }
 
-/** The parts of a plan by their numbers on a drawing of the whole of it, each in the middle of its place. */
-export function partNumbers({ parts }: PlanParts, scale: Scale, size: number): readonly Mark[] {
-  return parts.map((part) => {
+/** The parts of a plan by their names on a drawing of the whole of it, each boxed in the middle of its place: circles are lines and cuts. */
+export function partNames(
+  { parts }: PlanParts,
+  scale: Scale,
+  size: number,
+  nameOf: (part: PlanPart) => string,
+): readonly Mark[] {
+  return parts.flatMap((part) => {
     const { left, bottom, right, top } = boxOn(part, scale);
-    const middle: Spot = [(left + right) / 2, (bottom + top) / 2];
-    return text(middle, String(part.number), { size, weight: 700, clear: 'all' });
+    return boxedWord([(left + right) / 2, (bottom + top) / 2], nameOf(part), size);
   });
 }
 

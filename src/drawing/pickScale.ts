@@ -5,7 +5,7 @@ import { mmPerTick } from './Scale.ts';
 /** Scales that a rule for the job's units can read, then last resorts for halls and for two drawings side by side. */
 export const ratios: Readonly<Record<System, readonly number[]>> = {
   inches: [4, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 384],
-  mm: [5, 10, 20, 25, 50, 100, 200],
+  mm: [5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200],
 };
 
 export type Orientation = 'portrait' | 'landscape';

@@ -1,9 +1,10 @@
 import { type Box, boxOf, overlap, segmentMeets, within } from './boxes.ts';
 import { boxIndex } from './boxIndex.ts';
 import { inRings } from './inRings.ts';
-import { type LeaderGround, type Led, leaderOf, ledBlocks } from './leaders.ts';
+import { type LeaderGround, type Led, leaderOf, ledBlocks, lengthMm } from './leaders.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { type Block, block, blockBox, type NameRequest } from './nameBlock.ts';
+import { alongAny } from './runsAlong.ts';
 import { outsideOf, spotsOutside, standsOutside } from './spotsOutside.ts';
 import { sizes } from './text.ts';
 import { untangled } from './untangled.ts';
@@ -15,6 +16,8 @@ export interface NameGround {
   /** Rings inside the outline where no tile lies: a name may be led into them. */
   readonly bare?: readonly (readonly Spot[])[];
   readonly taken: readonly Box[];
+  /** Walls, joints, chalk and other lines: a leader that runs along one is taken for it. */
+  readonly lines?: readonly (readonly [Spot, Spot])[];
   /** Whether names that don't fit in their pieces are led out of the room; default true. */
   readonly leads?: boolean;
   /** Names that come first, in this order, and are led out all the same, at need over pieces that have no words there. */
@@ -27,6 +30,8 @@ export interface PlacedNames {
   readonly unplaced: readonly string[];
   /** Names that stand in their pieces without the number of their cut, for which there is no room. */
   readonly unnumbered: readonly string[];
+  /** Names that are led out of their pieces so far that an eye loses them among others. */
+  readonly ledFar: readonly string[];
 }
 
 /** A name keeps this far off the edges of its piece and off other names, in mm. */
@@ -34,6 +39,8 @@ const inside = 0.3;
 const apart = 1;
 /** A leader longer than this is not followed by an eye. */
 const longest = 40;
+/** One longer than this is followed, but not at a glance. */
+const far = 12;
 
 const nameSizes = [sizes.name, 9, sizes.smallest];
 
@@ -145,14 +152,16 @@ export function placeNames(requests: readonly NameRequest[], ground: NameGround)
   const led = [...leadAllOut(wanted, isMust, ground, state)];
   const isLed = (request: NameRequest) => led.some((one) => one.request === request);
   const taken = boxIndex(state.taken);
+  const isAlong = alongAny(ground.lines ?? []);
   for (const request of left.filter((one) => isMust(one) && !isLed(one))) {
-    const over = leaderOver(request, ground, { taken, dots: [], close: true })(led);
+    const over = leaderOver(request, ground, { taken, dots: [], isAlong, close: true })(led);
     if (over) led.push(over);
   }
   return {
     marks: [...state.marks, ...led.flatMap(({ marks }) => marks)],
     unplaced: requests.filter((one) => left.includes(one) && !isLed(one)).map(({ name }) => name),
     unnumbered: state.unnumbered,
+    ledFar: led.filter(({ line }) => lengthMm(line) > far).map(({ request }) => request.name),
   };
 }
 
@@ -172,6 +181,7 @@ function leadAllOut(
   const own = {
     taken,
     dots: nearEdge.map(({ pole }) => pole),
+    isAlong: alongAny(ground.lines ?? []),
     stands: (box: Box) => standsOutside(box, where),
   };
   const outside = new Map(nearEdge.map((request) => [request, leaderOf(request, near(request.pole), own)]));

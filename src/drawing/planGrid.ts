@@ -1,5 +1,6 @@
+import type { Point } from '../geometry/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { boxOf, overlap } from './boxes.ts';
+import { type Box, boxOf, overlap } from './boxes.ts';
 import type { Space } from './Drawing.ts';
 import type { PlanPart, PlanParts, Side } from './PlanParts.ts';
 import type { Orientation } from './pickScale.ts';
@@ -32,13 +33,11 @@ function frameOf(surface: PacketSurface): Scale {
   return { ...scaleFor(surfacePoints(surface), surface.turn, 1, [0, 0]), paperMmPerTick: 1 };
 }
 
-function windowsOf(surface: PacketSurface, size: Size, { columns, rows }: Counts) {
-  const frame = frameOf(surface);
-  const pieces = surface.pieces.map(({ shape }) => boxOf(shape.outer.map((point) => toPaper(frame, point))));
-  const [wide, high] = [size.width / columns, size.height / rows];
+function windowsOf(pieces: readonly Box[], box: Box, { columns, rows }: Counts) {
+  const [wide, high] = [(box.right - box.left) / columns, (box.top - box.bottom) / rows];
   const all = Array.from({ length: columns * rows }, (_, i) => {
     const [column, row] = [i % columns, rows - 1 - Math.floor(i / columns)];
-    const [left, bottom] = [column * wide, row * high];
+    const [left, bottom] = [box.left + column * wide, box.bottom + row * high];
     return { column, row, window: { left, bottom, right: left + wide, top: bottom + high } };
   });
   return all.filter(({ window }) => pieces.some((piece) => overlap(piece, window, -least)));
@@ -51,18 +50,25 @@ const steps: Readonly<Record<Side, readonly [number, number]>> = {
   above: [0, 1],
 };
 
-/** Cuts a plan into parts of equal size that fit the pages, lying the way that takes fewer of them; none where no tile lies. */
+/**
+ * Cuts a plan, or what of it lies round some of its points, into parts of equal size that fit the pages, lying the way that takes fewer of
+ * them; none where no tile lies.
+ */
 export function planGrid(
   surface: PacketSurface,
   spaces: Readonly<Record<Orientation, Space>>,
   ratio: number,
   border: number,
+  points: readonly Point[] = surfacePoints(surface),
 ): PlanParts {
-  const size = extent(surfacePoints(surface), surface.turn);
+  const size = extent(points, surface.turn);
+  const frame = frameOf(surface);
+  const inFrame = (ring: readonly Point[]) => boxOf(ring.map((point) => toPaper(frame, point)));
   const upright = counts(size, spaces.portrait, ratio, border, 'portrait');
   const flat = counts(size, spaces.landscape, ratio, border, 'landscape');
   const chosen = flat.columns * flat.rows < upright.columns * upright.rows ? flat : upright;
-  const windows = windowsOf(surface, size, chosen);
+  const pieces = surface.pieces.map(({ shape }) => inFrame(shape.outer));
+  const windows = windowsOf(pieces, inFrame(points), chosen);
   const numberAt = (column: number, row: number) =>
     windows.findIndex((one) => one.column === column && one.row === row) + 1;
   const parts = windows.map(({ column, row, window }, i): PlanPart => {

@@ -71,6 +71,13 @@ export function runningSizes(
   return { marks, moved, beside: all.flatMap(besideShaft) };
 }
 
+/** Where words of running sizes stand beside their arrows as a rule: what may stand elsewhere leaves it to them. */
+export function placesOfSizes(surface: PacketSurface, scale: Scale, print: SizePrint): readonly Box[] {
+  return runnings(surface, scale, print)
+    .flatMap(besideShaft)
+    .map((strip) => grow(strip, WORDS));
+}
+
 const LETTERS = 'abcdefghijklm';
 
 function runnings(surface: PacketSurface, scale: Scale, print: SizePrint): readonly Running[] {
@@ -119,6 +126,8 @@ function zeroOf({ both, end, distance, at }: ChalkMark, edge: PacketEdge, surfac
 const OFFS = [3.4, -3.4];
 /** Words nearer to another arrow than this, in mm, are read as its own. */
 const ASIDE = 1.6;
+/** So far past that reach words beside an arrow, in mm. */
+const WORDS = 3.6;
 const SHARES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0, 1];
 /** How far past the tip or the beginning of its arrow words in line with it stand, in mm. */
 const PAST = [1.5, 3, 5];

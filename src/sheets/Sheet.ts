@@ -5,6 +5,8 @@ import type { Bundle, SheetView } from './SheetView.ts';
 export interface Sheet {
   /** Template and key of its words: `sheet.<name>.title`, `sheet.<name>.question`. */
   readonly name: string;
+  /** Templates of its pages that are laid out otherwise, with words of their own: `sheet.<name>.title`. */
+  readonly further?: readonly string[];
   readonly for: SheetView['for'];
   readonly bundles: readonly Bundle[];
   /** Whose language it speaks: crew sheets may carry a second one. */
@@ -16,6 +18,8 @@ export interface Sheet {
 /** One page of a kind: `suffix` tells several of a kind apart (`zone-2`). */
 export interface SheetPage {
   readonly suffix?: string;
+  /** Which of the further templates it has, when not that of its kind. */
+  readonly as?: string;
   /** Figures for the words of title and question. */
   readonly figures?: Readonly<Record<string, string | number>>;
   readonly landscape?: boolean;

@@ -2,6 +2,7 @@ import type { Fault } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
+import { measureOf } from './measureOf.ts';
 import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sawnOfFault } from './sawnOfFault.ts';
@@ -66,5 +67,6 @@ function faultLine(
     ...surfaceFigures(context, surface, figuresOf(context, surface, fault)),
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
+    measure: measureOf(context, surface, fault.pieces, fault.figures),
   });
 }

@@ -54,11 +54,12 @@ function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView[
 }
 
 function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<SheetView, 'lang' | 'head'> {
+  const template = page.as ?? sheet.name;
   return {
     name: page.suffix ? `${sheet.name}-${page.suffix}` : sheet.name,
-    template: sheet.name,
-    title: say(`sheet.${sheet.name}.title`, page.figures),
-    question: say(`sheet.${sheet.name}.question`, page.figures),
+    template,
+    title: say(`sheet.${template}.title`, page.figures),
+    question: say(`sheet.${template}.question`, page.figures),
     for: sheet.for,
     bundles: page.bundles ?? sheet.bundles,
     landscape: page.landscape ?? false,

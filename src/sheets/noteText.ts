@@ -1,5 +1,6 @@
 import type { PacketNote, PacketSurface } from '../packet/Packet.ts';
 import { limitName } from './limitName.ts';
+import { measureOf } from './measureOf.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
@@ -10,10 +11,10 @@ import { wouldPassText } from './wouldPassText.ts';
 export function noteText(context: SheetContext, note: PacketNote): string {
   const { code, figures, at } = note;
   const surface = surfaceOf(context.packet.surfaces, note);
-  const sentence = context.say(
-    code,
-    surface ? surfaceFigures(context, surface, figures) : sayFigures(context, figures),
-  );
+  const sentence = context.say(code, {
+    ...(surface ? surfaceFigures(context, surface, figures) : sayFigures(context, figures)),
+    ...(surface && code.startsWith('fault.') ? { measure: measureOf(context, surface, at, figures) } : {}),
+  });
   const limit = context.packet.limits.find(
     (one) =>
       !one.pass && `limit.${one.rule}` === code && one.found === figures.found && one.limit === figures.limit,

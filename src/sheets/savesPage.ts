@@ -14,8 +14,8 @@ export type SawZones = readonly {
   readonly marked: readonly Row[];
 }[];
 
-/** Heights in mm: the rule over the list, a table's head with the space under it, a row and what lower rows save, a line of boxes. */
-const MM = { rule: 8, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4 } as const;
+/** Heights in mm: the rule over the list and how its pictures lie, a table's head with the space under it, a row and what lower rows save, a line of boxes. */
+const MM = { rule: 12.5, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4 } as const;
 /** Boxes side by side, where sizes stand before them and where none do. */
 const BESIDE = 4;
 const ALONE = 6;

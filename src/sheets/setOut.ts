@@ -3,6 +3,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { bothSpaces } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
+import { nearestOf } from './nearestOf.ts';
 import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -80,7 +81,10 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   const middle = [say('sheet.set-out.middle', { half }), ...linesOnSoftJoints(context, surface)].join(' ');
   const [upright, level] = chalk.lines;
   if (!chalk.guide || !upright || !level) return middle;
+  const ring = surface.pieces.find(({ id }) => id === chalk.firstPiece)?.shape.outer ?? [];
   const first = say('sheet.set-out.firstAt', {
+    toUpright: nearestOf(ring, [upright.from, upright.to]),
+    toLevel: nearestOf(ring, [level.from, level.to]),
     tile: chalk.firstPiece,
     along: length(chalk.guide.along),
     upright: upright.name,

@@ -41,6 +41,8 @@ const LEAST_PLAN_MM = 50;
 const MOST_SHRUNK = 1.4;
 /** Found spaces that take less of a page of their own than this have what else stands under the plan with them there. */
 const FEW_MM = 45;
+/** As much is enough where the names stand on further pages. */
+const LEAST_OVERVIEW_MM = 60;
 /** The upright check bar needs as much; a smaller plan goes without, since the layout plan has both. */
 const BARS_MM = 113;
 
@@ -50,6 +52,8 @@ interface OnPage {
   readonly surface: PacketSurface;
   readonly zone: Zone;
   readonly way: Orientation;
+  /** Whether the cuts bear their names on further pages, at a larger scale: then this one needs not name them all. */
+  readonly closer: boolean;
 }
 
 const spaceOf = ({ context, way }: OnPage) => pageSpace(context.packet.spec.print.paper, way);
@@ -69,15 +73,16 @@ export function zonePlan(
   context: SheetContext,
   surface: PacketSurface,
   zone: Zone,
-  under: UnderPlan,
+  under: UnderPlan & { readonly closer: boolean },
 ): ZonePlan {
-  const on = { context, zone };
+  const on = { context, zone, closer: under.closer };
   const upright = planBeside({ ...on, surface, way: 'portrait' }, under);
   const isClearlyLarger = (ratio: number) => (upright.drawing.ratio ?? 0) >= MOST_SHRUNK * ratio;
   const lying = [surface, { ...surface, turn: surface.turn + 90 }]
     .map((turned): OnPage => ({ ...on, surface: turned, way: 'landscape' }))
     .filter((page) => isClearlyLarger(lyingRatio(page, under)))
     .map((page) => planBeside(page, under))
+    .filter(({ apart }) => !under.closer || !apart || upright.apart)
     .find(({ drawing }) => isClearlyLarger(drawing.ratio ?? Infinity));
   return lying ?? upright;
 }
@@ -102,6 +107,7 @@ function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
   };
   const alone = planUnder(ways.at(-1)!);
   const isGood = ({ drawing, heightMm }: Plan) => {
+    if (on.closer) return heightMm >= LEAST_OVERVIEW_MM;
     const small = (drawing.ratio ?? 0) > MOST_SHRUNK * (alone.drawing.ratio ?? 0);
     return !small && !(drawing.counted && !alone.drawing.counted) && heightMm >= LEAST_PLAN_MM;
   };
@@ -109,7 +115,7 @@ function planBeside(on: OnPage, { fixedMm, found }: UnderPlan): ZonePlan {
   const apart = !under.found && high > 0;
   const factsApart = apart && high < FEW_MM;
   const { drawing, bars } = factsApart ? planOver(on, drawn, { below: 0, list: under.list }) : plan;
-  const listApart = !under.list && drawing.unnamed.length > 0;
+  const listApart = !under.list && !on.closer && drawing.unnamed.length > 0;
   const takenMm = (listApart ? listMm(on, drawing) : 0) + (factsApart ? fixed : 0);
   const parts = partsOf(on, { found, apart, takenMm });
   return { drawing, way: on.way, bars, apart, listApart, factsApart, parts };
@@ -186,11 +192,12 @@ function listMm(on: OnPage, drawing: ZoneDrawing): number {
 function saidMm(on: OnPage, drawing: ZoneDrawing, list: boolean): number {
   const { say } = on.context;
   const note = [
+    ...(on.closer ? [say('sheet.zone.closer', { count: 1 })] : []),
     ...(drawing.counted ? [say('sheet.zone.names')] : []),
     ...(drawing.numbered ? [say('sheet.zone.numbers')] : []),
   ].join(' ');
   const lines = Math.ceil((textWidth(note, 9) * 1.1) / spaceOf(on).widthMm);
-  return lines * NOTE_MM + (list ? listMm(on, drawing) : 0);
+  return lines * NOTE_MM + (list && !on.closer ? listMm(on, drawing) : 0);
 }
 
 function planOn(on: OnPage, below: number) {
@@ -204,6 +211,7 @@ function planOn(on: OnPage, below: number) {
     label: say('sheet.zone.drawing', { zone: zone.number }),
     ...units,
     say,
+    names: on.closer ? 'ends' : 'all',
     space: bars
       ? drawingSpace(packet.spec.print.paper, way, below)
       : { ...page, heightMm: Math.max(LEAST_PLAN_MM, heightMm) },

@@ -2,6 +2,7 @@ import { isHard } from '../cuts/isHard.ts';
 import { drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { closerPages } from './closerPages.ts';
 import { edgeWords } from './edgeWords.ts';
 import { foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
@@ -11,17 +12,18 @@ import { tileKey } from './tileKey.ts';
 import { unnamedPieces } from './unnamedPieces.ts';
 import { zoneFactsMm } from './zoneFactsMm.ts';
 import { zoneMass } from './zoneMass.ts';
-import { zonePlan } from './zonePlan.ts';
+import { type ZonePlan, zonePlan } from './zonePlan.ts';
 
 /** What to set in one go: its plan, its cuts to tick, its mortar, the way out, when it may be walked, and each row's space at the wall, expected and found. */
 export const zoneSheet: Sheet = {
   name: 'zone',
+  further: ['zone-names'],
   for: 'setter',
   bundles: ['crew', 'packet'],
   speaks: 'crew',
   make: (context) =>
     context.packet.surfaces.flatMap((surface) =>
-      surface.zones.map((zone) => zonePage(context, surface, zone)),
+      surface.zones.flatMap((zone) => zonePages(context, surface, zone)),
     ),
 };
 
@@ -34,20 +36,43 @@ const BOX_MM = 6;
 /** Set by a browser, they come out a little wider at most. */
 const WIDER = 1.03;
 
-function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): SheetPage {
-  const { say, units } = context;
+/** The zone's page, and where too many of its cuts would bear no name on its plan, the pages on which they do. */
+function zonePages(context: SheetContext, surface: PacketSurface, zone: Zone): readonly SheetPage[] {
   const cuts = zoneCuts(surface, zone);
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
-  const tiles = tileKey(context, surface, pieces, `zone-${zone.number}`);
-  const said = facts(context, surface, zone);
-  const { drawing, way, bars, apart, listApart, factsApart, parts } = zonePlan(context, surface, zone, {
-    fixedMm: (widthMm) =>
-      (tiles.length > 0 ? TILE_KEY_MM : 0) +
+  const said = {
+    ...facts(context, surface, zone),
+    cuts,
+    tiles: tileKey(context, surface, pieces, `zone-${zone.number}`),
+  };
+  const under = {
+    fixedMm: (widthMm: number) =>
+      (said.tiles.length > 0 ? TILE_KEY_MM : 0) +
       zoneFactsMm(context, said, widthMm) +
       tickLines(cuts, widthMm) * TICKS_MM,
     found: foundLines(context, surface, zone),
-  });
+  };
+  const named = zonePlan(context, surface, zone, { ...under, closer: false });
+  const closer = closerPages(context, surface, zone, named.drawing);
+  const plan = closer.length > 0 ? zonePlan(context, surface, zone, { ...under, closer: true }) : named;
+  return [zonePage(context, surface, zone, { plan, said, closer: closer.length }), ...closer];
+}
+
+interface OnZonePage {
+  readonly plan: ZonePlan;
+  readonly said: object;
+  /** Further pages that name the pieces. */
+  readonly closer: number;
+}
+
+function zonePage(
+  { say, units }: SheetContext,
+  surface: PacketSurface,
+  zone: Zone,
+  { plan, said, closer }: OnZonePage,
+): SheetPage {
+  const { drawing, way, bars, apart, listApart, factsApart, parts } = plan;
   return {
     suffix: String(zone.number),
     figures: { zone: zone.number },
@@ -57,17 +82,16 @@ function zonePage(context: SheetContext, surface: PacketSurface, zone: Zone): Sh
       plan: drawing.svg,
       counted: drawing.counted,
       numbered: drawing.numbered,
-      unnamed: unnamedPieces(surface, drawing.unnamed),
+      unnamed: closer > 0 ? [] : unnamedPieces(surface, drawing.unnamed),
       bars: bars
         ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), ...units, say }).svg
         : '',
       ...said,
-      cuts,
-      tiles,
       found: parts,
       apart,
       listApart,
       factsApart,
+      closer,
     },
   };
 }

@@ -63,11 +63,12 @@ describe('sheets', () => {
     expect(new Set(sheets.map(({ name }) => name)).size).toBe(sheets.length);
   });
 
-  test('have one template each, and no template is without its sheet', () => {
+  test('have one template each, and those they name besides, and no template is without its sheet', () => {
     const templates = readdirSync(join(ROOT, 'layouts', '_includes', 'sheets')).filter((name) =>
       name.endsWith('.njk'),
     );
-    expect(templates.sort()).toEqual(sheets.map(({ name }) => `${name}.njk`).sort());
+    const named = sheets.flatMap(({ name, further = [] }) => [name, ...further]);
+    expect(templates.sort()).toEqual(named.map((name) => `${name}.njk`).sort());
   });
 
   test('listed as they are written: as many as files that make one', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drawPlan, drawZone } from '../../src/drawing/index.ts';
 import { demos } from '../sheets/demos.ts';
 import { say } from './fixture.ts';
-import { apartMm, leaderFaults, leadersIn } from './leadersIn.ts';
+import { apartMm, leaderFaults, leadersAlong, leadersIn } from './leadersIn.ts';
 
 const surfaces = demos.flatMap(({ slug, packet }) =>
   packet.surfaces.map((surface) => [slug, packet, surface] as const),
@@ -14,15 +14,20 @@ describe.each(surfaces)('leaders in the plans of %s', (_, packet, surface) => {
   const options = { id: 'one', label: 'one', ...packet.spec.print, say };
 
   test.each([upright, lying])(
-    'of its zones keep apart, pass no name but their own and end at it: %o',
+    'of its zones keep apart, run along no line, pass no name but their own and end at it: %o',
     (space) => {
-      for (const zone of surface.zones)
-        expect(leaderFaults(drawZone(surface, zone, { ...options, space }).svg)).toEqual([]);
+      for (const zone of surface.zones) {
+        const { svg } = drawZone(surface, zone, { ...options, space });
+        expect(leaderFaults(svg)).toEqual([]);
+        expect(leadersAlong(svg)).toEqual([]);
+      }
     },
   );
 
   test.each([true, false])('of its layout do so too, with the numbers of cuts: %s', (numbers) => {
-    expect(leaderFaults(drawPlan(surface, { ...options, space: upright, numbers }).svg)).toEqual([]);
+    const { svg } = drawPlan(surface, { ...options, space: upright, numbers });
+    expect(leaderFaults(svg)).toEqual([]);
+    expect(leadersAlong(svg)).toEqual([]);
   });
 });
 
@@ -44,6 +49,13 @@ describe('the judge of leaders', () => {
     expect(leaderFaults(lines('M10,30L10,11', 'M30,30L30,11') + dot(10, 30) + dot(30, 30) + names)).toEqual(
       [],
     );
+  });
+
+  test('tells one that runs along a wall, and has nothing against one that crosses it', () => {
+    const wall = '<path d="M11,0L11,60" fill="none" stroke="#000" stroke-width="0.7"/>';
+    const along = lines('M10.5,30L10.5,11') + dot(10.5, 30);
+    expect(leadersAlong(along + wall)).toHaveLength(1);
+    expect(leadersAlong(lines('M5,30L17,11') + dot(5, 30) + wall)).toEqual([]);
   });
 
   test('tells two that cross, and how far others are apart', () => {

@@ -95,3 +95,41 @@ export function leaderFaults(svg: string): string[] {
       ),
   ]);
 }
+
+/** The straight lines of an SVG that are stroked, but for leaders and hatches. */
+function strokedIn(svg: string): Line[] {
+  const led = leadersIn(svg).map((line) => `${line}`);
+  const paths = [...svg.matchAll(/<path d="([^"]*)"([^>]*)>/g)]
+    .filter(([, , look]) => look!.includes('stroke="#000"') && !look!.includes('clip-path'))
+    .flatMap(([, d]) => d!.split('M').slice(1));
+  const lines = paths.flatMap((one) => {
+    if (one.includes('A')) return [];
+    const spots = one
+      .replace('Z', '')
+      .split('L')
+      .map((spot) => spot.split(',').map(Number) as [number, number]);
+    const ring = one.endsWith('Z') ? [...spots, spots[0]!] : spots;
+    return ring.slice(1).map((spot, i): Line => [ring[i]!, spot]);
+  });
+  return lines.filter((line) => !led.includes(`${line}`));
+}
+
+/** Leaders that lie within a millimetre of a line of nearly their direction for more than two: an eye takes them for it. */
+export function leadersAlong(svg: string): Line[] {
+  const lines = strokedIn(svg);
+  const [angle, step] = [14, 0.1];
+  return leadersIn(svg).filter((leader) => {
+    const [[x, y], [toX, toY]] = leader;
+    const long = Math.hypot(toX - x, toY - y);
+    const spots = Array.from({ length: Math.floor(long / step) }, (_, i): Spot => {
+      const share = (i * step) / long;
+      return [x + (toX - x) * share, y + (toY - y) * share];
+    });
+    return lines.some(([a, b]) => {
+      const turn = Math.abs(Math.atan2(toY - y, toX - x) - Math.atan2(b[1] - a[1], b[0] - a[0])) % Math.PI;
+      if ((Math.min(turn, Math.PI - turn) * 180) / Math.PI > angle) return false;
+      const beside = spots.filter((spot) => apartMm([spot, spot], [a, b]) < 0.95);
+      return beside.length * step > 4;
+    });
+  });
+}

@@ -6,7 +6,7 @@ const mm = (width: number, height: number) => ({ width: width * 320, height: hei
 describe('a scale is the largest of the stated list that fits', () => {
   test.each([
     [mm(1000, 800), 'mm', 10],
-    [mm(1900, 800), 'mm', 20],
+    [mm(1900, 800), 'mm', 15],
     [mm(2438.4, 1000), 'inches', 16],
     [mm(20000, 800), 'mm', 200],
     [mm(40000, 800), 'mm', undefined],

@@ -1,0 +1,45 @@
+import { type Box, boxOf, grow } from './boxes.ts';
+import { boxIndex } from './boxIndex.ts';
+import type { Spot } from './Mark.ts';
+
+type Line = readonly [Spot, Spot];
+
+/** A leader that lies this near to another line, in mm, at less than this angle, in degrees, for more than so many mm, is taken for it. */
+const near = { off: 1, degrees: 15, mm: 2 } as const;
+const leastSine = Math.sin((near.degrees * Math.PI) / 180);
+
+/**
+ * Whether one line runs along another: nearly in its direction and beside it, so that an eye takes one for the other.
+ *
+ * @example runsAlong([[0, 0.5], [9, 0.5]], [[4, 0], [20, 0]]) //=> true
+ * @example runsAlong([[0, -2], [9, 2]], [[4, 0], [20, 0]]) //=> false
+ * @example runsAlong([[0, 1.5], [9, 1.5]], [[4, 0], [20, 0]]) //=> false
+ */
+export function runsAlong([from, to]: Line, [a, b]: Line): boolean {
+  const [long, side] = [Math.hypot(b[0] - a[0], b[1] - a[1]), Math.hypot(to[0] - from[0], to[1] - from[1])];
+  if (long === 0 || side === 0) return false;
+  const [ux, uy] = [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
+  const place = ([x, y]: Spot) => ({
+    along: (x - a[0]) * ux + (y - a[1]) * uy,
+    off: (y - a[1]) * ux - (x - a[0]) * uy,
+  });
+  const [p, q] = [place(from), place(to)];
+  if (Math.abs(q.off - p.off) >= leastSine * side) return false;
+  const beside = between(p.off, q.off, -near.off, near.off);
+  const over = between(p.along, q.along, 0, long);
+  return (Math.min(beside[1], over[1]) - Math.max(beside[0], over[0])) * side > near.mm;
+}
+
+/** Between which shares of the way from p to q a figure lies between two others. */
+function between(p: number, q: number, low: number, high: number): readonly [number, number] {
+  if (p === q) return p > low && p < high ? [0, 1] : [1, 0];
+  const [one, other] = [(low - p) / (q - p), (high - p) / (q - p)];
+  return [Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))];
+}
+
+/** Tells of lines whether they run along any of many. */
+export function alongAny(lines: readonly Line[]): (line: Line) => boolean {
+  const byBox = new Map<Box, Line>(lines.map((line) => [boxOf(line), line]));
+  const index = boxIndex([...byBox.keys()]);
+  return (line) => index.some(grow(boxOf(line), near.off), (box) => runsAlong(line, byBox.get(box)!));
+}
