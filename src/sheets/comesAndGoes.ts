@@ -4,7 +4,7 @@ import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { PLUMBED, whoDoes } from './whoDoes.ts';
 
-/** What comes up or out before the first tile, and where it goes back when. */
+/** What comes up or out before the work on the base, and where it goes back when. */
 export interface ComesAndGoes {
   readonly what: string;
   readonly who: string;
@@ -35,9 +35,13 @@ function sealedHow(what: string): 'round' | 'out' | undefined {
 export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const { packet, say, time } = context;
   const { base, calendar } = packet;
-  const set = calendar.find(({ code }) => code === 'set');
   const sealing = calendar.find(({ code }) => code === 'seal');
-  const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
+  const by = (...after: readonly string[]) => {
+    const next = calendar.find(({ code }) => after.includes(code));
+    return next ? say('sheet.base-sheet.before', { time: time(next.from) }) : '';
+  };
+  const lifted = by('fill', 'layer', 'set');
+  const out = by('lift', 'fill', 'layer', 'set');
   const backAt = (what: string) => {
     const entry = calendar.find(({ code }) => code === backAfter(what));
     if (!entry) return { back: '', sealed: '' };
@@ -57,7 +61,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
       return {
         what: sayThing(say, name),
         who: say(stopped ? 'height.who.laboratory' : 'height.who.setter'),
-        out: stopped ? '' : out,
+        out: stopped ? '' : lifted,
         back: '',
         sealed: '',
       };

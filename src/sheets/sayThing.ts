@@ -2,7 +2,17 @@ import type { Say } from './SheetView.ts';
 
 /** What job files often name: layers, bases, what comes out, and who does it; spaces as hyphens. */
 const THINGS: ReadonlySet<string> = new Set([
-  ...['tile', 'old-tile', 'mortar-under-tile', 'mortar', 'membrane', 'board', 'sheet-vinyl', 'carpet'],
+  ...[
+    'tile',
+    'old-tile',
+    'mortar-under-tile',
+    'mortar',
+    'membrane',
+    'board',
+    'sheet-vinyl',
+    'carpet',
+    'paint',
+  ],
   ...['concrete', 'plywood', 'boards'],
   ...['base', 'baseboard', 'baseboards', 'toilet', 'dishwasher', 'flange'],
   ...['setter', 'owner', 'plumber', 'licensed-plumber', 'carpenter'],
