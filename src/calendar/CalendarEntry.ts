@@ -2,7 +2,7 @@
 export interface CalendarEntry {
   /**
    * Before the first tile `laboratory`, `comesOut`, `lift`, `heatOff`, `fill`, `fillCures`, `layer`, `layerCures`; from it on
-   * `doNotSet`, `set`, `sealTile`, `grout`, `walk`, `softJoints`, `heavy`, `sealFrom`, `sealTo`, `seal`, `sealerCures`, `water`, `heat`.
+   * `doNotSet`, `set`, `sealTile`, `grout`, `walk`, `softJoints`, `heavy`, `furniture`, `sealFrom`, `sealTo`, `seal`, `sealerCures`, `water`, `heat`.
    */
   readonly code: string;
   readonly from: string;
@@ -10,6 +10,10 @@ export interface CalendarEntry {
   readonly zone?: number;
   /** What comes out, is lifted, is laid or is tested, as the job file names it. */
   readonly things?: readonly string[];
+  /** Who comes for it, where the job says so. */
+  readonly who?: string;
+  /** On `heavy`: furniture waits for `furniture`, as the room is closed again before. */
+  readonly furniture?: 'later';
   /** The wait it rests on and where that comes from. */
   readonly hours?: number;
   readonly source: string;

@@ -112,12 +112,25 @@ function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly Calendar
   const entries = [
     may('walk', waits.walk),
     { code: 'softJoints', ...told(nextWorking(walked, job.work), walked, 'work'), ...soft },
-    may('heavy', waits.heavy),
+    ...weighing(may('heavy', waits.heavy), closed),
     ...sealing,
     may('water', waits.water),
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
+}
+
+/**
+ * When heavy things may stand on the tile. Where the room is closed again later, furniture goes back once, when the sealer is dry,
+ * and is not carried out again.
+ */
+function weighing(heavy: CalendarEntry, closed: CalendarEntry | undefined): readonly CalendarEntry[] {
+  if (closed?.to === undefined || heavy.from >= closed.to) return [heavy];
+  const { hours = 0, source } = closed;
+  return [
+    { ...heavy, furniture: 'later' },
+    { code: 'furniture', from: closed.to, hours, source },
+  ];
 }
 
 /** What would be allowed while the sealer dries waits until it is dry. */
@@ -143,10 +156,11 @@ function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): r
   const day = nextDayStart(from, job.work);
   const end = endOfWork(day, Math.round(grout.groutingHours * 60), job.work);
   const dry = end + sealer.cureHours * 60;
+  const comes = sealer.by === undefined ? {} : { who: sealer.by };
   return [
     first,
     ...(window && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
-    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...sealFrom },
+    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...comes, ...sealFrom },
     { code: 'sealerCures', from: toIso(day), to: toIso(morningAfter(dry)), ...cureOf(job) },
   ];
 }

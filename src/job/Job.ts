@@ -523,6 +523,8 @@ export interface SealerSpec {
   readonly coversM2PerLitre: number;
   readonly bottleLitres: number;
   readonly cureHours: number;
+  /** Who comes to seal, where the job says so. */
+  readonly by?: string;
   readonly stated: readonly string[];
 }
 

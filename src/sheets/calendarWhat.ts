@@ -9,6 +9,8 @@ export function calendarWhat(say: Say, entry: CalendarEntry, system: System): st
     zone: entry.zone ?? 0,
     hours: entry.hours ?? 0,
     units: system,
+    who: entry.who === undefined ? 'none' : sayThing(say, entry.who),
+    furniture: entry.furniture ?? 'now',
     things: (entry.things ?? []).map((name) => sayThing(say, name)).join(', '),
   });
 }

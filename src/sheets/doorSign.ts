@@ -14,7 +14,8 @@ export const doorSign: Sheet = {
     const walk = packet.calendar.findLast((entry) => entry.code === 'walk');
     if (!walk) return [];
     const closes = roomCloses(packet.calendar);
-    const heavy = packet.calendar.findLast((entry) => entry.code === 'heavy');
+    const at = (code: string) => packet.calendar.findLast((entry) => entry.code === code);
+    const heavy = at('furniture') ?? at('heavy');
     const cures = packet.calendar.find((entry) => entry.code === 'sealerCures');
     return [
       {
