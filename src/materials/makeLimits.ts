@@ -21,7 +21,7 @@ export function makeLimits(job: Job, layouts: readonly Layout[]): readonly Limit
   const all = new Set(surfaces.flatMap(({ tiles }) => tiles));
   return [
     ...houseLimits(job),
-    ...[...all].flatMap((tile) => tileLimits(tile, job.joint)),
+    ...[...all].flatMap((tile) => tileLimits(tile, job.joint, job.print.system)),
     ...surfaces.flatMap((laid) => [
       ...runningLimits(laid, job.joint),
       ...baseLimits(job, laid),

@@ -1,3 +1,4 @@
+import { onGrid, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, checkRun, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
@@ -63,12 +64,16 @@ function told(
   });
 }
 
-/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. */
-function tileGates({ packet, say, length, longLength }: SheetContext): Gate[] {
+/**
+ * Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. Summed from tile
+ * and joint as they are printed, so that whoever adds them up finds the same.
+ */
+function tileGates({ packet, say, length, longLength, units }: SheetContext): Gate[] {
+  const printed = (ticks: Ticks) => onGrid(ticks, units.system, {});
   return packet.spec.tiles.map((tile) => ({
     what: say('gate.run', { name: tile.name, tileCount: tile.run?.tiles ?? CHECK_RUN.value }),
     bound: say('sheet.job-sheet.shouldBe'),
-    limit: longLength(checkRun(tile.length, packet.spec.joint, tile.run?.tiles)),
+    limit: longLength(checkRun(printed(tile.length), printed(packet.spec.joint), tile.run?.tiles)),
     found: tile.run ? longLength(tile.run.read) : '',
     state: tile.run ? 'pass' : 'open',
     note: say(tile.run ? 'gate.runLaid' : 'gate.runNote', {

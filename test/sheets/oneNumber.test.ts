@@ -26,6 +26,43 @@ describe('one figure is told as one number', () => {
   });
 });
 
+describe('the job sheet adds up as printed', () => {
+  /** 64ths of an inch or tenths of a millimetre of a length as print tells it, feet and all. */
+  const units = (text: string) => {
+    if (text.includes('mm')) return Math.round(Number(text.replace(',', '.').replace(/[^\d.]/g, '')) * 10);
+    const [, feet = '0', whole = '0', over = '0', under = '1'] =
+      /^(?:(\d+) ft)? ?(?:(\d+)(?!\/)(?: |$))?(?:(\d+)\/(\d+))?/.exec(text)!;
+    return (Number(feet) * 12 + Number(whole) + Number(over) / Number(under)) * 64;
+  };
+  const texts = Object.entries(demoTexts);
+  const thirds = demoTexts['fernlea-boot-room']!.replace(
+    /read: \[11 13.*\]/,
+    'read: [300.1 mm x 300.1 mm, 300.7 mm x 300.4 mm, 300.2 mm x 300 mm]',
+  );
+
+  test.each([...texts, ['thirds', thirds] as const])(
+    '%s: ten tiles and nine joints; three times the spread',
+    (slug, text) => {
+      const { packet, sheets } = sheetsOf(slug, text.replace(/crew: (\[[^\]]*\]|\w+)/, 'crew: en'), [
+        'job-sheet',
+      ]);
+      const { gates } = sheets[0]!.data as {
+        gates: readonly { what: string; limit: string; note: string }[];
+      };
+      const joint = Math.round(packet.spec.joint / (packet.spec.print.system === 'mm' ? 32 : 127));
+      const rows = gates.filter(({ note }) => note.includes('Lay ten out dry'));
+      expect(rows.length).toBeGreaterThan(0);
+      const leasts = gates.filter(({ what }) => what.startsWith('Joint against the spread'));
+      for (const [i, { limit, note }] of rows.entries()) {
+        const [, side] = / ((?:\d|[ ./,])+(?:in|mm)) × /.exec(note)!;
+        expect(units(limit)).toBeCloseTo(10 * units(side!.trim()) + 9 * joint, 6);
+        const spread = /spread ((?:\d|[ ./,])+(?:in|mm))/.exec(note)?.[1];
+        if (spread) expect(units(leasts[i]!.limit)).toBeCloseTo(3 * units(spread), 6);
+      }
+    },
+  );
+});
+
 test('a gap where a strip is left out is told alike on job sheet and plan, as wide as the tally has it', () => {
   const demo = demos.find(({ slug }) => slug === 'sedge-washroom')!;
   const [job] = dataOf<{ five: { widerGaps: string } }>(demo, 'job-sheet');

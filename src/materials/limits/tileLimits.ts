@@ -1,5 +1,5 @@
 import type { TileSpec } from '../../job/Job.ts';
-import type { Ticks } from '../../measure/index.ts';
+import { onGrid, type System, type Ticks } from '../../measure/index.ts';
 import {
   EDGE_WARPAGE,
   edgeWarpage,
@@ -13,8 +13,10 @@ import {
 import { limitOf, ON_SITE } from './limitOf.ts';
 
 /** Rules that hold for a tile and its joint on any surface: joint against spread, least joint, bow, lippage. */
-export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
-  const bySpread = JOINT_PER_SPREAD.value * tile.spread;
+export function tileLimits(tile: TileSpec, joint: Ticks, system: System): readonly Limit[] {
+  // Of the spread as it is printed, so that three times what a reader sees is the joint that he sees.
+  const spread = onGrid(tile.spread, system, {});
+  const bySpread = JOINT_PER_SPREAD.value * spread;
   const least = inches(JOINT_LEAST.value);
   const warpage = edgeWarpage(Math.max(tile.length, tile.width), tile.edge);
   const common = { unit: 'ticks', tile: tile.key };
@@ -28,7 +30,7 @@ export function tileLimits(tile: TileSpec, joint: Ticks): readonly Limit[] {
       pass: joint >= bySpread,
       ...unless(joint >= bySpread, {
         code: 'limit.joint.spread.pass',
-        figures: { joint: Math.max(bySpread, least), spread: tile.spread, spreadMost: Math.floor(joint / 3) },
+        figures: { joint: Math.max(bySpread, least), spread, spreadMost: Math.floor(joint / 3) },
       }),
     }),
     limitOf(JOINT_LEAST, {
