@@ -1,6 +1,6 @@
 import { onGrid, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_RUN, checkRun, undercutPlay } from '../trade/index.ts';
+import { CHECK_RUN, checkRun, type Limit, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
@@ -20,7 +20,7 @@ import { whoDoes } from './whoDoes.ts';
 export function gates(context: SheetContext): readonly Gate[] {
   const { limits } = context.packet;
   const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
-  const others = limits.filter(({ rule }) => !rule.startsWith('house.'));
+  const others = limits.filter((limit) => !limit.rule.startsWith('house.') && !saidByBed(limits, limit));
   const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
@@ -32,6 +32,11 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...heightGates(context),
   ];
   return all.map((gate) => marked(context, gate));
+}
+
+/** A trowel that is deep enough for its tile has its bed told once, where that falls short of the one that the heights count with. */
+function saidByBed(limits: readonly Limit[], { rule, pass }: Limit): boolean {
+  return rule === 'trowel' && pass && limits.some((one) => one.rule === 'bed' && !one.pass);
 }
 
 /** The same gate with its result in words, where a figure is held against a limit and where it fails, and what may be signed for. */
