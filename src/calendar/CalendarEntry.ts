@@ -1,10 +1,19 @@
 /** One time on the job's clock. Local time without a zone, ISO `YYYY-MM-DDTHH:MM`. */
 export interface CalendarEntry {
-  /** `doNotSet`, `set`, `sealTile`, `grout`, `walk`, `softJoints`, `heavy`, `sealFrom`, `sealTo`, `seal`, `sealerCures`, `water`, `heat`. */
+  /**
+   * Before the first tile `laboratory`, `comesOut`, `lift`, `heatOff`, `fill`, `fillCures`, `layer`, `layerCures`; from it on
+   * `doNotSet`, `set`, `sealTile`, `grout`, `walk`, `softJoints`, `heavy`, `furniture`, `sealFrom`, `sealTo`, `seal`, `sealerCures`, `water`, `heat`.
+   */
   readonly code: string;
   readonly from: string;
   readonly to?: string;
   readonly zone?: number;
+  /** What comes out, is lifted, is laid or is tested, as the job file names it. */
+  readonly things?: readonly string[];
+  /** Who comes for it, where the job says so. */
+  readonly who?: string;
+  /** On `heavy`: furniture waits for `furniture`, as the room is closed again before. */
+  readonly furniture?: 'later';
   /** The wait it rests on and where that comes from. */
   readonly hours?: number;
   readonly source: string;
@@ -14,7 +23,7 @@ export interface CalendarEntry {
   /** The moment that the wait comes to, where the time told is another one, and why it is another one. */
   readonly due?: string;
   readonly moved?: 'night' | 'evening' | 'work' | 'oneGo' | 'sealer';
-  /** What is set, by the tally's measure of the field, and how much of it in an hour. */
+  /** What is set, lifted, filled or laid, by the tally's measure of the field, and how much of it in an hour. */
   readonly areaM2?: number;
   readonly paceM2PerHour?: number;
 }

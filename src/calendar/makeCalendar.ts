@@ -2,22 +2,28 @@ import type { Job } from '../job/Job.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
 import { eveningBefore, morningAfter } from './daytime.ts';
-import { type Minutes, toIso, toMinutes } from './localTime.ts';
+import { type Minutes, toIso } from './localTime.ts';
+import { heatOff, makeGroundwork } from './makeGroundwork.ts';
 import { setZones, type ZoneTime } from './setZones.ts';
 import { type Wait, type Waits, waitsOf } from './waits.ts';
 import { endOfWork, nextDayStart, nextWorking, startInOneGo } from './workingTime.ts';
 
+/** Work that puts something wet on the base. */
+const WET: ReadonlySet<string> = new Set(['fill', 'layer', 'set']);
+
 /**
- * The job on the clock: set, grout, walk, soft joints, heavy use, seal, water and heat, as local times in working hours.
+ * The job on the clock: what comes before the first tile, set, grout, walk, soft joints, heavy use, seal, water and heat, as
+ * local times in working hours.
  * Grouting starts as soon as what is left of a working day is long enough for it; zones are set in order, and where the only
- * way out leads over them each waits for the one before. The room is closed again while the sealer dries. Below 50 °F the first
- * entry is `doNotSet`.
+ * way out leads over them each waits for the one before. The room is closed again while the sealer dries. Below 50 °F `doNotSet`
+ * stands before the first patch, mortar or tile.
  */
 export function makeCalendar(job: Job, zones: readonly ZoneTime[]): readonly CalendarEntry[] {
   const { work, access } = job;
   const waits = waitsOf(job);
   const over = zones.map((zone) => ({ ...zone, standsOnEarlier: zone.standsOnEarlier ?? access.onlyExit }));
-  const set = setZones(over, toMinutes(work.from.slice(0, 10)), waits.grout.hours, work);
+  const ground = makeGroundwork(job, areaOf(job, zones));
+  const set = setZones(over, ground.ready, waits.grout.hours, work);
   const ready = set.end + waits.grout.hours * 60;
   const tileSealed = sealTile(job, ready);
   const minutes = Math.round(job.products.grout.groutingHours * 60);
@@ -25,8 +31,7 @@ export function makeCalendar(job: Job, zones: readonly ZoneTime[]): readonly Cal
   const start = startInOneGo(due, minutes, work);
   const end = endOfWork(start, minutes, work);
   return [
-    ...(warmEnough(work.tempC) ? [] : [doNotSet(set.entries[0]?.from ?? toIso(start))]),
-    ...set.entries,
+    ...beforeGrout(job, [...ground.entries, ...set.entries], toIso(start)),
     ...(tileSealed ? [tileSealed.entry] : []),
     {
       code: 'grout',
@@ -36,6 +41,28 @@ export function makeCalendar(job: Job, zones: readonly ZoneTime[]): readonly Cal
     },
     ...afterGrout(job, end, waits),
   ];
+}
+
+/** Old floor to last tile; what the cold and the floor's heating forbid stands before the first wet work. */
+function beforeGrout(
+  { work, base }: Job,
+  entries: readonly CalendarEntry[],
+  grout: string,
+): readonly CalendarEntry[] {
+  const at = entries.findIndex(({ code }) => WET.has(code));
+  const dry = at < 0 ? entries : entries.slice(0, at);
+  const first = entries[at]?.from ?? grout;
+  const off = base.heated ? [heatOff(first)] : [];
+  return [
+    ...[...dry, ...off].sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0)),
+    ...(warmEnough(work.tempC) ? [] : [doNotSet(first)]),
+    ...entries.slice(dry.length),
+  ];
+}
+
+/** Area of all zones in square metres; by the job's pace where a zone does not know its own. */
+function areaOf({ work }: Job, zones: readonly ZoneTime[]): number {
+  return zones.reduce((sum, { areaM2, hours }) => sum + (areaM2 ?? hours * work.paceM2PerHour), 0);
 }
 
 function doNotSet(from: string): CalendarEntry {
@@ -85,12 +112,25 @@ function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly Calendar
   const entries = [
     may('walk', waits.walk),
     { code: 'softJoints', ...told(nextWorking(walked, job.work), walked, 'work'), ...soft },
-    may('heavy', waits.heavy),
+    ...weighing(may('heavy', waits.heavy), closed),
     ...sealing,
     may('water', waits.water),
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
+}
+
+/**
+ * When heavy things may stand on the tile. Where the room is closed again later, furniture goes back once, when the sealer is dry,
+ * and is not carried out again.
+ */
+function weighing(heavy: CalendarEntry, closed: CalendarEntry | undefined): readonly CalendarEntry[] {
+  if (closed?.to === undefined || heavy.from >= closed.to) return [heavy];
+  const { hours = 0, source } = closed;
+  return [
+    { ...heavy, furniture: 'later' },
+    { code: 'furniture', from: closed.to, hours, source },
+  ];
 }
 
 /** What would be allowed while the sealer dries waits until it is dry. */
@@ -116,10 +156,11 @@ function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): r
   const day = nextDayStart(from, job.work);
   const end = endOfWork(day, Math.round(grout.groutingHours * 60), job.work);
   const dry = end + sealer.cureHours * 60;
+  const comes = sealer.by === undefined ? {} : { who: sealer.by };
   return [
     first,
     ...(window && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
-    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...sealFrom },
+    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...comes, ...sealFrom },
     { code: 'sealerCures', from: toIso(day), to: toIso(morningAfter(dry)), ...cureOf(job) },
   ];
 }

@@ -32,13 +32,8 @@ export interface Waits {
  * hour.
  */
 export function waitsOf({ products: { mortar, grout }, work }: Job): Waits {
-  const factor = temperatureFactor(work.tempC);
-  const wait = (stated: readonly string[], field: string, hours: number, fact: Fact<unknown>): Wait => {
-    if (stated.includes(field)) return { hours, source: 'job' };
-    if (factor <= 1) return { hours: Math.ceil(hours - 1e-6), source: fact.source };
-    const cold = { warmHours: hours, tempC: work.tempC };
-    return { hours: Math.ceil(hours * factor - 1e-6), source: COLD.source, ...cold };
-  };
+  const wait = (stated: readonly string[], field: string, hours: number, fact: Fact<unknown>): Wait =>
+    stated.includes(field) ? { hours, source: 'job' } : coldWait(hours, fact.source, work.tempC);
   return {
     grout: wait(mortar.stated, 'groutAfterHours', mortar.groutAfterHours, GROUT_AFTER),
     walk: wait(grout.stated, 'walkHours', grout.walkHours, WALK_AFTER),
@@ -49,6 +44,18 @@ export function waitsOf({ products: { mortar, grout }, work }: Job): Waits {
       ? { hours: grout.sealAfterHours[1], source: 'twoDays' }
       : wait(grout.stated, 'sealAfterHours', grout.sealAfterHours[1], SEAL_AFTER),
   };
+}
+
+/**
+ * A wait that no product's sheet gives, at a room temperature in °C: longer in the cold, to the next whole hour.
+ *
+ * @example
+ * coldWait(24, 'practice', 21) //=> { hours: 24, source: 'practice' }
+ */
+export function coldWait(warmHours: number, source: string, tempC: number): Wait {
+  const factor = temperatureFactor(tempC);
+  const hours = Math.ceil(warmHours * Math.max(1, factor) - 1e-6);
+  return factor <= 1 ? { hours, source } : { hours, source: COLD.source, warmHours, tempC };
 }
 
 /** Whether the product's sheet says from when to seal and not until when. */

@@ -3,6 +3,7 @@ import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Say } from '../drawing/index.ts';
 import { hoursAndMinutes } from '../measure/index.ts';
 import type { Packet } from '../packet/Packet.ts';
+import { calendarWhat } from '../sheets/calendarWhat.ts';
 
 /** Minutes that a mere moment, such as "walk from here on", takes up in a calendar. */
 const moment = 15;
@@ -13,8 +14,7 @@ const localTime = (iso: string) => new Date(`${iso}:00Z`);
 function eventOf({ job, spec }: Packet, entry: CalendarEntry, i: number, say: Say) {
   const start = localTime(entry.from);
   const end = entry.to ? localTime(entry.to) : new Date(start.getTime() + moment * 60_000);
-  const figures = { zone: entry.zone ?? 0, hours: entry.hours ?? 0, units: spec.print.system };
-  const summary = say(`calendar.${entry.code}`, figures);
+  const summary = calendarWhat(say, entry, spec.print.system);
   return {
     id: `${job.slug}-${job.revision}-${i + 1}@tile-job-packet`,
     start,

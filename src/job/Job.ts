@@ -444,6 +444,10 @@ export interface BaseSpec {
   readonly grid?: FlatnessGrid;
   /** Litres that a bag of patch or leveler fills. */
   readonly fillBagLitres?: number;
+  /** How long patch or leveler is left alone before the next step, by its own sheet. */
+  readonly fillWaitHours?: number;
+  /** How long the laboratory takes to answer, from the sample on. */
+  readonly laboratoryHours?: number;
 }
 
 /** Points on the floor of a surface, each as distances from the same two walls. */
@@ -476,6 +480,8 @@ export interface Layer {
   readonly thickness: Ticks;
   /** Area that a pack of it covers, by its own sheet, in square metres; of a layer that comes on, where the job says. */
   readonly packM2?: number;
+  /** How long it is left alone before the next step, by its own sheet; of a layer that comes on, where the job says. */
+  readonly waitHours?: number;
 }
 
 /** A height as measured now and on what. */
@@ -535,6 +541,8 @@ export interface SealerSpec {
   readonly coversM2PerLitre: number;
   readonly bottleLitres: number;
   readonly cureHours: number;
+  /** Who comes to seal, where the job says so. */
+  readonly by?: string;
   readonly stated: readonly string[];
 }
 

@@ -7,11 +7,9 @@ import {
   volumeAsPrinted,
 } from '../measure/index.ts';
 import { LAYER_WASTE, MORTAR_DENSITY } from '../trade/index.ts';
+import { isSpread, layersUnder } from './layersUnder.ts';
 import type { Material } from './Material.ts';
 import { packages } from './rounded.ts';
-
-/** What a layer is called where it is spread and not laid in pieces. */
-const SPREAD = /\b(?:mortar|thin-?set|adhesive|mortero|adhesivo|argamassa)\b/i;
 
 /**
  * What the job puts under the tile, a line for each layer but the tile, which is the last, and the bed under it, which is the mortar
@@ -24,10 +22,8 @@ export function layerLines(
   { base, products, print }: Pick<Job, 'base' | 'products' | 'print'>,
   areaM2: number,
 ): readonly Material[] {
-  const under = base.fresh.slice(0, -1);
-  const bedLast = SPREAD.test(under.at(-1)?.name ?? '');
-  return (bedLast ? under.slice(0, -1) : under).map((layer) =>
-    SPREAD.test(layer.name)
+  return layersUnder(base).map((layer) =>
+    isSpread(layer)
       ? spreadLine(layer, areaM2, products.mortar.bagKg, print.system)
       : laidLine(layer, areaM2),
   );

@@ -3,6 +3,7 @@ import type { Layout } from '../layout/Layout.ts';
 import type { Limit } from '../trade/index.ts';
 import { laidSurfaces } from './laidSurfaces.ts';
 import { baseLimits } from './limits/baseLimits.ts';
+import { bedLimits } from './limits/bedLimits.ts';
 import { carriedLimits } from './limits/carriedLimits.ts';
 import { heatLimits } from './limits/heatLimits.ts';
 import { houseLimits } from './limits/houseLimits.ts';
@@ -28,6 +29,7 @@ export function makeLimits(job: Job, layouts: readonly Layout[]): readonly Limit
       ...movementLimits(job, laid),
       ...wetLimits(laid, job.joint),
     ]),
+    ...bedLimits(job),
     ...carriedLimits(job),
     ...heatLimits(job),
   ];

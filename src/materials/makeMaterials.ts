@@ -1,6 +1,8 @@
 import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
+import { onGrid } from '../measure/index.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
+import { bedDepth, TROWEL_ANGLE } from '../trade/index.ts';
 import type { CarriedRun } from './carriedRuns.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import { fillLines } from './fillLines.ts';
@@ -15,6 +17,7 @@ import { ringLines } from './ringLines.ts';
 import { sealantLines } from './sealantLines.ts';
 import { sealerLine } from './sealerLine.ts';
 import { softJoints } from './softJoints.ts';
+import { statedBed } from './statedBed.ts';
 import { tileLine } from './tileLine.ts';
 
 /**
@@ -42,11 +45,19 @@ export function makeMaterials(
     }),
     ...fillLines(job, surfaces),
     ...layerLines(job, areaM2),
-    mortarLine(job.products.mortar, areaM2),
+    mortarLine(job.products.mortar, areaM2, otherBed(job)),
     groutLine(job.products.grout, surfaces),
     ...sealantLines(job.products.sealant, soft, job.print.system, open),
     ...profileLine(surfaces, job.print.system),
     ...sealerLine(job.products, surfaces),
     ...ringLines(makeHeights(job).results),
   ];
+}
+
+/** The bed of the heights, where it is printed as another one than the notch leaves. */
+function otherBed(job: Job): number | undefined {
+  const stated = statedBed(job);
+  const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
+  const left = bedDepth(job.products.mortar.notch, TROWEL_ANGLE.value);
+  return stated === undefined || printed(stated) === printed(left) ? undefined : stated;
 }

@@ -1,4 +1,5 @@
 import type { MortarSpec } from '../job/Job.ts';
+import type { Ticks } from '../measure/index.ts';
 import {
   bedDepth,
   MORTAR_COVERAGE,
@@ -15,8 +16,10 @@ import { packages, rounded } from './rounded.ts';
 /**
  * Mortar for an area in square metres, summed twice: by what a bag covers, and by what the notch leaves on the floor. The larger is
  * the rate by which zones share it out too; a part is bought beyond it.
+ *
+ * @param stated bed that the heights count with, where the job states one: told beside the notch's, which counts here.
  */
-export function mortarLine(mortar: MortarSpec, areaM2: number): Material {
+export function mortarLine(mortar: MortarSpec, areaM2: number, stated?: Ticks): Material {
   const rate = mortarRate(mortar);
   const bought = 1 + MORTAR_WASTE.value.waste;
   const bagsAt = (kgPerM2: number) => (areaM2 * kgPerM2 * bought) / mortar.bagKg;
@@ -30,6 +33,7 @@ export function mortarLine(mortar: MortarSpec, areaM2: number): Material {
       { code: 'material.mortar.sum.area', figures: { areaM2 } },
       bagStep(mortar, rate, bagsAt(rate.byBag)),
       notchStep(mortar, rate, bagsAt(rate.byNotch)),
+      ...(stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }]),
       {
         code: `material.mortar.sum.${rate.rules}Rules`,
         figures: { bagCount: packages(larger), bagKg: mortar.bagKg },

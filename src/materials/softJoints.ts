@@ -17,7 +17,7 @@ export interface SoftJoint {
 /** Edges that stay open: the flange lies under the toilet, a tucked edge under its casing. */
 const OPEN: readonly Meets[] = ['flange', 'casing', 'fold'];
 
-/** What a wider gap is told in, upwards, so that two that are read as one are one: 1/64 in or half a millimetre. */
+/** What a wider gap is told in, as every length is, so that two that are read as one are one: 1/64 in or half a millimetre. */
 const FINEST = { inches: TICKS_PER_64TH, mm: TICKS_PER_MM / 2 } as const;
 
 /** Every joint of a surface that is filled with sealant and not with grout, summed by width, the widest last. */
@@ -28,7 +28,7 @@ export function softJoints(laid: Laid, heated: boolean, system: System): readonl
 /** A joint's backer and sealant fill it where it is widest: where a strip is left out, its edge's gap is wider. */
 function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly SoftJoint[] {
   const lengths = new Map<Ticks, number>();
-  const asPrinted = (gap: Ticks) => Math.ceil(gap / FINEST[system]) * FINEST[system];
+  const asPrinted = (gap: Ticks) => Math.round(gap / FINEST[system]) * FINEST[system];
   const widest = (edge: RoomEdge) =>
     Math.max(edge.gap, ...left.filter((one) => one.edge === edge.id).map(({ gap }) => asPrinted(gap)));
   for (const { edge, length } of edgeSides(frame)) {

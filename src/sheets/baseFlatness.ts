@@ -2,7 +2,13 @@ import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_AREA, type FlatnessClass, flatnessClass, straightedgeChecks } from '../trade/index.ts';
+import {
+  CHECK_AREA,
+  type FlatnessClass,
+  flatnessClass,
+  straightedgeChecks,
+  tightFrom,
+} from '../trade/index.ts';
 import { flatnessRead } from './flatnessRead.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -26,6 +32,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       shortOver: straightedgeSaid(context, short.straightedge),
       read: readUnder(context, surface, [asked.over, short.straightedge]),
     }),
+    edges: otherEdge(context, asked, short),
     checkCount: say('sheet.base-sheet.checks', {
       count: straightedgeChecks(surface.areaM2),
       area: checkArea(context),
@@ -51,6 +58,26 @@ function shortEdge(
     ({ straightedge, limit }) => straightedge >= shortOver && limit <= shortGap,
   );
   return stands ?? { straightedge: shortOver, limit: shortGap };
+}
+
+/** Which short straightedge goes with which tile, where a longer or shorter tile has another one; else empty. */
+function otherEdge(
+  context: SheetContext,
+  asked: FlatnessClass,
+  short: Pick<Flatness['under'][number], 'straightedge' | 'limit'>,
+): string {
+  const { say, length, units } = context;
+  const side = tightFrom(units.system);
+  const other = flatnessClass(asked.name === 'tight' ? 0 : side, units.system);
+  if (other.shortOver === short.straightedge) return '';
+  return say('sheet.base-sheet.edges', {
+    shortOver: straightedgeSaid(context, short.straightedge),
+    shortGap: length(short.limit),
+    otherOver: straightedgeSaid(context, other.shortOver),
+    otherGap: length(other.shortGap),
+    long: asked.name === 'tight' ? 'yes' : 'no',
+    side: length(side),
+  });
 }
 
 /** The gap under each other straightedge that the floor was read with, so that it stands here as on the job sheet; else `none`. */

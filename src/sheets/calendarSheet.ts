@@ -1,5 +1,6 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import { calendarWait } from './calendarWait.ts';
+import { calendarWhat } from './calendarWhat.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -10,21 +11,21 @@ export const calendarSheet: Sheet = {
   for: 'all',
   bundles: ['owner', 'office', 'packet'],
   speaks: 'owner',
-  make: (context) => [
-    { data: { rows: context.packet.calendar.map((entry) => calendarRow(context, entry)) } },
-  ],
+  make: (context) => {
+    const rows = context.packet.calendar.map((entry) => calendarRow(context, entry));
+    return [{ data: { rows, many: rows.length > ROOMY } }];
+  },
 };
+
+/** Rows that stand on a page with room between them. */
+const ROOMY = 13;
 
 function calendarRow(context: SheetContext, entry: CalendarEntry) {
   const { say, time, units } = context;
   return {
     from: time(entry.from),
     to: entry.to ? time(entry.to) : '',
-    what: say(`calendar.${entry.code}`, {
-      zone: entry.zone ?? 0,
-      hours: entry.hours ?? 0,
-      units: units.system,
-    }),
+    what: calendarWhat(say, entry, units.system),
     wait: calendarWait(context, entry),
     source: saySource(say, entry.source),
   };

@@ -4,6 +4,7 @@ import { noToilet } from './noToilet.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
+import { sayThing } from './sayThing.ts';
 
 /** What the owner does today, this month and in a year, for this tile, grout and sealer. */
 export const careSheet: Sheet = {
@@ -43,11 +44,16 @@ export const careSheet: Sheet = {
   },
 };
 
-/** When nobody may walk there once more, and what else is to be kept off. */
+/** Who comes to seal and when, how long nobody may walk there once more, and what else is to be kept off. */
 function closedAgain({ packet, say, time }: SheetContext): string {
   const { closedFrom, closedTo } = packet.care.dates;
   if (!closedFrom || !closedTo) return '';
-  return say('sheet.care-sheet.closed', { from: time(closedFrom), to: time(closedTo) });
+  const by = packet.spec.products.sealer.by;
+  return say('sheet.care-sheet.closed', {
+    from: time(closedFrom),
+    to: time(closedTo),
+    who: by === undefined ? 'none' : sayThing(say, by),
+  });
 }
 
 const SPARES = 'care.used.spares';

@@ -4,7 +4,7 @@ import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { PLUMBED, whoDoes } from './whoDoes.ts';
 
-/** What comes up or out before the first tile, and where it goes back when. */
+/** What comes up or out before the work on the base, and where it goes back when. */
 export interface ComesAndGoes {
   readonly what: string;
   readonly who: string;
@@ -16,16 +16,11 @@ export interface ComesAndGoes {
   readonly sealed: string;
 }
 
-/** What weighs on the tile waits for heavy use; base for the soft joint that it covers; doors and carpet for a light foot. */
-function backAfter(what: string): 'heavy' | 'softJoints' | 'walk' {
+/** What is plumbed waits for heavy use; an appliance for the sealer too, where the room is closed again for it; base for the soft joint that it covers; doors and carpet for a light foot. */
+function backAfter(what: string): 'heavy' | 'furniture' | 'softJoints' | 'walk' {
   if (/\b(?:base|baseboards?|trim|skirting|rodapié|zócalo)\b/i.test(what)) return 'softJoints';
-  return PLUMBED.test(what) || heightKind(what) === 'appliance' ? 'heavy' : 'walk';
-}
-
-/** Grout is sealed round what is joined to water; an appliance is pulled out once more; the rest stands off the floor. */
-function sealedHow(what: string): 'round' | 'out' | undefined {
-  if (heightKind(what) === 'appliance') return 'out';
-  return PLUMBED.test(what) ? 'round' : undefined;
+  if (heightKind(what) === 'appliance') return 'furniture';
+  return PLUMBED.test(what) ? 'heavy' : 'walk';
 }
 
 /**
@@ -35,16 +30,23 @@ function sealedHow(what: string): 'round' | 'out' | undefined {
 export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const { packet, say, time } = context;
   const { base, calendar } = packet;
-  const set = calendar.find(({ code }) => code === 'set');
-  const sealing = calendar.find(({ code }) => code === 'seal');
-  const out = set ? say('sheet.base-sheet.before', { time: time(set.from) }) : '';
+  const at = (asked: string) => calendar.find(({ code }) => code === asked);
+  const sealing = at('seal');
+  const by = (...after: readonly string[]) => {
+    const next = calendar.find(({ code }) => after.includes(code));
+    return next ? say('sheet.base-sheet.before', { time: time(next.from) }) : '';
+  };
+  const lifted = by('fill', 'layer', 'set');
+  const out = by('lift', 'fill', 'layer', 'set');
   const backAt = (what: string) => {
-    const entry = calendar.find(({ code }) => code === backAfter(what));
+    const after = backAfter(what);
+    const entry = at(after) ?? (after === 'furniture' ? at('heavy') : undefined);
     if (!entry) return { back: '', sealed: '' };
-    const how = sealing && entry.from < sealing.from ? sealedHow(what) : undefined;
+    // Grout is sealed round what is joined to water and stands there by then; the rest stands off the floor.
+    const round = sealing && entry.from < sealing.from && PLUMBED.test(what);
     return {
       back: say('sheet.base-sheet.after', { time: time(entry.from) }),
-      sealed: how ? say('sheet.base-sheet.sealed', { how }) : '',
+      sealed: round ? say('sheet.base-sheet.sealed') : '',
     };
   };
   const flange = packet.spec.surfaces.some(({ obstacles }) =>
@@ -57,7 +59,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
       return {
         what: sayThing(say, name),
         who: say(stopped ? 'height.who.laboratory' : 'height.who.setter'),
-        out: stopped ? '' : out,
+        out: stopped ? '' : lifted,
         back: '',
         sealed: '',
       };

@@ -1,5 +1,6 @@
 import { noToilet } from './noToilet.ts';
 import { noWayOut } from './noWayOut.ts';
+import { roomCloses } from './roomCloses.ts';
 import type { Sheet } from './Sheet.ts';
 
 /** A sign for the door: closed until when, and for what. */
@@ -12,7 +13,9 @@ export const doorSign: Sheet = {
     const { packet, say, time, clock } = context;
     const walk = packet.calendar.findLast((entry) => entry.code === 'walk');
     if (!walk) return [];
-    const heavy = packet.calendar.findLast((entry) => entry.code === 'heavy');
+    const closes = roomCloses(packet.calendar);
+    const at = (code: string) => packet.calendar.findLast((entry) => entry.code === code);
+    const heavy = at('furniture') ?? at('heavy');
     const cures = packet.calendar.find((entry) => entry.code === 'sealerCures');
     return [
       {
@@ -20,6 +23,7 @@ export const doorSign: Sheet = {
         data: {
           day: day(time(walk.from)),
           clock: clock(walk.from),
+          from: closes ? say('sheet.door-sign.from', { from: time(closes.from) }) : '',
           heavy: heavy ? time(heavy.from) : '',
           again: cures?.to
             ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })

@@ -1,5 +1,6 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
+import { sayKind } from './sayKind.ts';
 
 type Edged = Pick<PacketSurface, 'edges' | 'openings' | 'obstacles' | 'border' | 'inlays' | 'falls'>;
 
@@ -21,7 +22,7 @@ export function edgeWords(surface: Edged, id: string, say: Say): string {
 /** The end of an edge where a tape is hooked: a lettered corner, the side of a doorway, or a corner of what stands in the room. */
 export function endWords(surface: Edged, end: string, say: Say): string {
   const obstacle = obstacleOf(surface, end);
-  if (obstacle) return say('edge.corner', { name: obstacle });
+  if (obstacle) return say('edge.corner', { name: sayKind(say, obstacle) });
   return /^[A-Z]\d*$/.test(end) ? say('edge.letter', { name: end }) : edgeWords(surface, end, say);
 }
 
@@ -33,7 +34,7 @@ function oneEdge(surface: Edged, id: string, say: Say): string {
   const [name, part] = [id.replace(/:[^:]*$/, ''), /:([a-z]+)(\.\d+)?$/.exec(id)?.[1]];
   if (part && surface.openings.some((opening) => opening.name === name)) return say(`edge.${part}`, { name });
   const obstacle = obstacleOf(surface, id);
-  return obstacle ? say('edge.face', { name: obstacle }) : id.replace(/\.\d+$/, '');
+  return obstacle ? say('edge.face', { name: sayKind(say, obstacle) }) : id.replace(/\.\d+$/, '');
 }
 
 /** A border runs along a wall, or round an inlay. */

@@ -2,6 +2,7 @@ import type { Fault } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
+import { halfTile } from './halfTile.ts';
 import { measureOf } from './measureOf.ts';
 import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -27,7 +28,7 @@ export function faultLines(
     surface.faults.length > 0
       ? surface.faults.map((fault) => faultLine(context, surface, fault, names))
       : [context.say('fault.none')];
-  return [...faults, ...tapers, ...noCheck(context, surface)];
+  return [...halfTile(context, surface), ...faults, ...tapers, ...noCheck(context, surface)];
 }
 
 /** Pieces that may break at the saw: no setter may find them out there. */

@@ -1,6 +1,6 @@
 import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_RUN, undercutPlay } from '../trade/index.ts';
+import { CHECK_RUN, type Limit, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
@@ -21,7 +21,7 @@ import { whoDoes } from './whoDoes.ts';
 export function gates(context: SheetContext): readonly Gate[] {
   const { limits } = context.packet;
   const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
-  const others = limits.filter(({ rule }) => !rule.startsWith('house.'));
+  const others = limits.filter((limit) => !limit.rule.startsWith('house.') && !saidByBed(limits, limit));
   const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
@@ -33,6 +33,11 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...heightGates(context),
   ];
   return all.map((gate) => marked(context, gate));
+}
+
+/** A trowel that is deep enough for its tile has its bed told once, where that falls short of the one that the heights count with. */
+function saidByBed(limits: readonly Limit[], { rule, pass }: Limit): boolean {
+  return rule === 'trowel' && pass && limits.some((one) => one.rule === 'bed' && !one.pass);
 }
 
 /** The same gate with its result in words, where a figure is held against a limit and where it fails, and what may be signed for. */
@@ -65,7 +70,7 @@ function told(
   });
 }
 
-/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. */
+/** Ten tiles and nine joints in a row, to be laid out dry before a line is snapped; or the row that was laid already. Of the exact mean: what rounding takes off one tile would count ten times. */
 function tileGates(context: SheetContext): Gate[] {
   const { packet, say, length, longLength } = context;
   return packet.spec.tiles.map((tile) => ({

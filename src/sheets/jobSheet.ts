@@ -5,6 +5,7 @@ import { isUndercut } from './isUndercut.ts';
 import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { widerGaps } from './widerGaps.ts';
 
 /** May you start? Gates with limits, the five figures of the job, decisions with signatures, cautions. */
 export const jobSheet: Sheet = {
@@ -59,6 +60,10 @@ function fiveFigures(context: SheetContext) {
       drawing: drawJointFullSize(packet.spec.joint, options('five-joint', length(packet.spec.joint))).svg,
     },
     gap: figure(gap),
+    widerGaps: packet.surfaces
+      .map((one) => widerGaps(context, one))
+      .filter((one) => one !== '')
+      .join(' · '),
     ...(isUndercut(packet) ? { undercut: figure(packet.heights.undercut) } : {}),
     direction: say('sheet.job-sheet.direction', {
       pattern: say(`pattern.${surface.pattern.name}`),

@@ -22,11 +22,20 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
     limit: unread ? '________' : limit.limit === 'onSite' ? '' : underEdge(context, limit, said.limit),
     found: onSite ? '' : said.found,
     state,
-    note: limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
+    note: [limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '', ...placed(context, limit)]
+      .filter((one) => one !== '')
+      .join(' '),
     // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
     source: state === 'pass' ? '' : saySource(say, limit.source),
     ...(limit.rule.startsWith('house.') ? { stop: true, held: say(`limit.${limit.rule}.held`, said) } : {}),
   };
+}
+
+/** Of movement joints that the floor has: which sheet shows where they run. */
+function placed({ packet, say }: SheetContext, { rule, surface }: Limit): readonly string[] {
+  const floor = packet.surfaces.find(({ name }) => name === surface);
+  const lines = rule.startsWith('movement.') ? (floor?.movement?.lines ?? []) : [];
+  return lines.length > 0 ? [say('gate.where', { sheet: say('sheet.set-out.title') })] : [];
 }
 
 /** A limit, with the straightedge that it is for where it is one of flatness. */

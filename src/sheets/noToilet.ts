@@ -1,8 +1,9 @@
+import { roomCloses } from './roomCloses.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /**
  * From when to when the house has no toilet, for those who live there: where the job says that its only one is in this room. Empty
- * elsewhere. It goes back when heavy things may, and stands in a closed room again while the sealer dries.
+ * elsewhere. It goes with the first work in the room, goes back when heavy things may, and stands in a closed room again while the sealer dries.
  *
  * @param withSealing false on a sheet that tells elsewhere when the room is closed again.
  */
@@ -12,12 +13,12 @@ export function noToilet(
 ): string {
   if (!packet.spec.access.onlyToilet) return '';
   const at = (code: string) => packet.calendar.find((entry) => entry.code === code);
-  const [set, heavy, cures] = [at('set'), at('heavy'), at('sealerCures')];
-  if (!set || !heavy) return '';
+  const [closes, heavy, cures] = [roomCloses(packet.calendar), at('heavy'), at('sealerCures')];
+  if (!closes || !heavy) return '';
   const again = cures?.to && cures.to > heavy.from ? cures : undefined;
   const told = again && withSealing ? time(again.from) : 'closed';
   return say('noToilet', {
-    from: time(set.from),
+    from: time(closes.from),
     to: time(heavy.from),
     again: again ? told : 'none',
     open: again?.to ? time(again.to) : '',

@@ -1,3 +1,4 @@
+import { floorSoft } from './roomCloses.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /**
@@ -6,12 +7,12 @@ import type { SheetContext } from './SheetContext.ts';
  */
 export function noWayOut({ packet, say, time }: Pick<SheetContext, 'packet' | 'say' | 'time'>): string {
   if (!packet.spec.access.onlyExit) return '';
-  const set = packet.calendar.find(({ code }) => code === 'set');
+  const soft = floorSoft(packet.calendar);
   const walk = packet.calendar.findLast(({ code }) => code === 'walk');
-  if (!set || !walk) return '';
+  if (!soft || !walk) return '';
   const cures = packet.calendar.find(({ code }) => code === 'sealerCures');
   return say('noWayOut', {
-    from: time(set.from),
+    from: time(soft.from),
     to: time(walk.from),
     again: cures?.to ? time(cures.from) : 'none',
     open: cures?.to ? time(cures.to) : '',

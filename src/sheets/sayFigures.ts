@@ -55,7 +55,8 @@ export function sayFigure(
   switch (figureKind(key, value)) {
     case 'length':
       if (/Most$/.test(key)) return printLength(value, units, { round: 'down' });
-      if (key === 'over' && value >= EDGE) return straightedgeSaid({ longLength, units }, value);
+      if (/^(?:o|shortO)ver$/.test(key) && value >= EDGE)
+        return straightedgeSaid({ longLength, units }, value);
       return Math.abs(value) >= LONG ? longLength(value) : length(value);
     case 'area':
       return printArea(value, units);

@@ -5,6 +5,7 @@ const OWN: ReadonlySet<string> = new Set([
   'job',
   'default',
   'practice',
+  'sheetFirst',
   'memory',
   'geometry',
   'layout',

@@ -33,5 +33,5 @@ export function whoDoes(
   const trade = say(`height.who.${plumbed ? 'plumber' : (TRADES[kind] ?? 'installer')}`);
   if (!out?.who) return trade;
   const who = sayThing(say, out.who);
-  return plumbed && !/plumb|fontaner|encanad/i.test(out.who) ? `${who}, ${trade}` : who;
+  return plumbed && !/plumb|plomer|fontaner|encanad/i.test(out.who) ? `${who}, ${trade}` : who;
 }

@@ -27,6 +27,7 @@ export * from './normalShare.ts';
 export * from './offcuts.ts';
 export * from './offsetLimit.ts';
 export * from './perimeterGap.ts';
+export * from './preparing.ts';
 export * from './remeasure.ts';
 export type { Step } from './Step.ts';
 export * from './sealantDepth.ts';

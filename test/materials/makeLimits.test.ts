@@ -82,6 +82,39 @@ describe('joint, bow and flatness of any pattern', () => {
     },
   );
 
+  // 3/8 in deep, half of the floor under notches, at 45°: 0.1326 in; 1/4 in deep: 0.0884 in, upright 1/8 in. Geometry.
+  test.each([
+    [3 / 8, 1 / 8, true, undefined],
+    [1 / 4, 1 / 8, false, 'limit.bed.steeper'],
+    [1 / 4, 3 / 16, false, 'limit.bed.deeper'],
+  ])('a notch %f in deep under a bed stated as %f in', (depth, stated, pass, code) => {
+    const notch = { ...JOB.products.mortar.notch, depth: inches(depth) };
+    const mortar = { ...JOB.products.mortar, notch, stated: ['notch'] };
+    const fresh = [
+      { name: 'mortar under tile', thickness: inches(stated) },
+      { name: 'tile', thickness: inches(3 / 8) },
+    ];
+    const job = { ...JOB, products: { ...JOB.products, mortar }, base: { ...JOB.base, fresh } };
+    expect(rule(limits(job), 'bed')).toMatchObject({ pass, ...(code ? { wouldPass: { code } } : {}) });
+    expect(rule(limits(JOB), 'bed')).toBeUndefined();
+  });
+
+  test('a notch that is advised and leaves less than the heights count says so', () => {
+    const mortar = {
+      ...JOB.products.mortar,
+      notch: { ...JOB.products.mortar.notch, depth: inches(1 / 4) },
+      stated: ['notch'],
+    };
+    const fresh = [
+      { name: 'mortar under tile', thickness: inches(1 / 4) },
+      { name: 'tile', thickness: inches(3 / 8) },
+    ];
+    const job = { ...JOB, products: { ...JOB.products, mortar } };
+    const told = (one: Job) => rule(limits(one), 'trowel')?.wouldPass?.figures.short;
+    expect(told({ ...job, base: { ...JOB.base, fresh } })).toBe('yes');
+    expect(told(job)).toBe('no');
+  });
+
   test('each flatness reading is held against its own span', () => {
     const flatness = [
       { gap: inches(1 / 4), under: feet(10), where: 'by the door' },

@@ -18,9 +18,9 @@ describe('times told on the calendar', () => {
   test.each(demos.map((demo) => [demo.slug, demo] as const))(
     '%s: the areas that are set add up to that of the tally',
     (_, demo) => {
-      const areas = rowsOf(demo).flatMap(
-        ({ wait }) => /^([\d.,]+) (?:sq ft|m²) (?:at|a) /.exec(wait)?.[1] ?? [],
-      );
+      const zones = rowsOf(demo).filter(({ what }) => /^(?:Set zone|Colocar la zona) \d/.test(what));
+      expect(zones).not.toEqual([]);
+      const areas = zones.flatMap(({ wait }) => /^([\d.,]+) (?:sq ft|m²) (?:at|a) /.exec(wait)?.[1] ?? []);
       const [tally] = dataOf<{ materials: readonly { sum: readonly string[] }[] }>(demo, 'material-tally');
       const said = tally!.materials
         .flatMap(({ sum }) => sum)
@@ -76,13 +76,52 @@ describe('the owner is told when the room is closed again', () => {
     expect(JSON.stringify(dataOf(fernlea, name))).toMatch(/while the sealer cures/);
   });
 
-  test('what goes back before sealing is sealed round, or comes out again', () => {
+  test('what is plumbed is sealed round; an appliance goes back once, when the sealer is dry', () => {
     const backs = demos
       .filter(({ slug }) => /rowan|quarry/.test(slug))
-      .flatMap((demo) => dataOf<{ goes: readonly { sealed: string }[] }>(demo, 'base-sheet'))
-      .flatMap(({ goes }) => goes.map(({ sealed }) => sealed));
-    expect(backs).toContainEqual('seal round it');
-    expect(backs).toContainEqual('out again to seal');
+      .flatMap((demo) =>
+        dataOf<{ goes: readonly { what: string; back: string; sealed: string }[] }>(demo, 'base-sheet'),
+      )
+      .flatMap(({ goes }) => goes);
+    expect(backs.map(({ sealed }) => sealed)).toContainEqual('seal round it');
+    const { back, sealed } = backs.find(({ what }) => what === 'dishwasher')!;
+    const quarry = demos.find(({ slug }) => slug === 'quarry-kitchen')!;
+    const dry = rowsOf(quarry).find(({ what }) => /^Closed again/.test(what)) as Row & { to: string };
+    expect([back, sealed]).toEqual([`after ${dry.to}`, '']);
+  });
+});
+
+describe('the owner is told who seals, and carries furniture back once', () => {
+  const sealedBy = (by: string) =>
+    sheetsOf(
+      'fernlea-boot-room',
+      demoTexts['fernlea-boot-room']!.replace('sealer: {kind', `sealer: {${by}kind`),
+      KINDS,
+    );
+  const careOf = (demo: ReturnType<typeof sealedBy>) =>
+    dataOf<{ closed: string }>(demo, 'care-sheet')[0]!.closed;
+
+  test('by name where the job says who, else that it is to be agreed', () => {
+    expect(careOf(sealedBy('by: setter, '))).toMatch(/^Sealing, Fri, Mar 19, 8\sAM: setter\./);
+    expect(careOf(sealedBy(''))).toMatch(/^Agree now who comes back to seal: Fri, Mar 19, 8\sAM/);
+    const seal = (demo: ReturnType<typeof sealedBy>) => rowsOf(demo as never).map(({ what }) => what);
+    expect(seal(sealedBy('by: owner, '))).toContain('Seal: owner');
+    expect(seal(sealedBy(''))).toContain('Seal: agree who comes back');
+  });
+
+  test('no sheet for the owner lets furniture in before the sealer is dry', () => {
+    for (const demo of demos) {
+      const rows = rowsOf(demo).filter(({ what }) =>
+        /urniture and appliances back|aparatos en su sitio/.test(what),
+      );
+      expect(rows).toHaveLength(1);
+      const dry = demo.packet.calendar.find(({ code }) => code === 'sealerCures')?.to;
+      const furniture = demo.packet.calendar.find(({ code }) => code === 'furniture' || code === 'heavy')!;
+      const back = demo.packet.calendar.find(({ code }) => code === 'furniture') ?? furniture;
+      if (dry) expect(back.from >= dry).toBe(true);
+      const [{ heavy } = { heavy: '' }] = dataOf<{ heavy: string }>(demo, 'door-sign');
+      expect(heavy).toBe(rows[0]!.from);
+    }
   });
 });
 
@@ -94,8 +133,8 @@ describe('the owner is told from when to when there is no toilet', () => {
 
   test('where the only one of the house is in the room, on each sheet for the owner', () => {
     for (const one of told(fernlea))
-      expect(one).toMatch(/Mon, Mar 8, 8\sAM at the latest until Sun, Mar 14, 7\sAM/);
-    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Mon, Mar 15, 8\sAM – Tue, Mar 16, 11\sAM/);
+      expect(one).toMatch(/Mon, Mar 8, 8\sAM at the latest until Fri, Mar 19, 7\sAM/);
+    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Fri, Mar 19, 8\sAM – Sat, Mar 20, 11\sAM/);
   });
 
   test('and nowhere else', () => {

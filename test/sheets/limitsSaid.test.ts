@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { heldAgainst } from '../../src/sheets/heldAgainst.ts';
 import { limitName } from '../../src/sheets/limitName.ts';
@@ -192,5 +194,34 @@ describe('flatness', () => {
     expect(longest.length).toBeGreaterThan(0);
     for (const { over } of longest) expect(asked).toContain(`${over! / 320} mm`);
     expect(JSON.stringify(made.sheets.map(({ data }) => data))).not.toContain('3048 mm');
+  });
+});
+
+describe('a limit says where to look and with what', () => {
+  const of = (slug: string, kind: string) => {
+    const demo = demos.find((one) => one.slug === slug)!;
+    return JSON.stringify(demo.sheets.filter(({ template }) => template === kind).map(({ data }) => data));
+  };
+
+  test('the short straightedge of the base sheet is told with its limit, and that of a longer tile', () => {
+    expect(of('rowan-bath', 'base-sheet')).toContain(
+      'Straightedge of 1 ft goes with 1/16 in for this tile; 2 ft with 1/16 in where sides are at least 15 in.',
+    );
+    expect(of('quarry-kitchen', 'job-sheet')).toContain('no more than 1/16 in under one of 1 ft');
+  });
+
+  test('one ring is one ring', () => {
+    expect(of('rowan-bath', 'job-sheet')).toContain('Add one spacer ring of 1/2 in.');
+    expect(of('fernlea-boot-room', 'job-sheet')).toContain(
+      'Stack spacer rings, 3/4 in together: one of 1/2 in and one of 1/4 in.',
+    );
+  });
+
+  test('a floor with movement joints points to the sheet on which they run', () => {
+    const file = join(import.meta.dirname, '../cases/patio-forty-feet-long/job.yaml');
+    const demo = sheetsOf('patio', readFileSync(file, 'utf8'), ['job-sheet']);
+    expect(JSON.stringify(demo.sheets.filter(({ template }) => template === 'job-sheet'))).toContain(
+      'Where they run: Set-out',
+    );
   });
 });

@@ -26,6 +26,23 @@ describe('one figure is told as one number', () => {
   });
 });
 
+test('a gap where a strip is left out is told alike on job sheet and plan, as wide as the tally has it', () => {
+  const demo = demos.find(({ slug }) => slug === 'sedge-washroom')!;
+  const [job] = dataOf<{ five: { widerGaps: string } }>(demo, 'job-sheet');
+  const said = [...job!.five.widerGaps.matchAll(/([A-D]-[A-D]): (\S+ in), no strip/g)].map(
+    ([, edge, gap]) => `No strip at ${edge}. Gap there ${gap}`,
+  );
+  expect(said).toHaveLength(2);
+  const plan = JSON.stringify(dataOf(demo, 'layout-plan'));
+  for (const one of said) expect(plan).toContain(one);
+  const [tally] = dataOf<{ materials: readonly { sum: readonly string[] }[] }>(demo, 'material-tally');
+  const told = JSON.stringify(tally).match(/Gap at the edges \S+ in wide at most/g)!;
+  for (const one of said) {
+    const gap = /(\S+) in$/.exec(one)![1]!;
+    expect(told).toContain(`Gap at the edges ${gap} in wide at most`);
+  }
+});
+
 const floor = (wide: string) => `
     walls:
       A-B: {read: ${wide}}

@@ -149,7 +149,23 @@ describe('things that a job file names in its own language', () => {
 
   test('keep the name that the job gives them where it is no usual one', () => {
     const say = words.say('es');
-    expect(sayThing(say, 'Licensed plumber')).toBe('fontanero autorizado');
+    expect(sayThing(say, 'Licensed plumber')).toBe('plomero autorizado');
     expect(sayThing(say, 'J. Halloway')).toBe('J. Halloway');
+  });
+
+  test('are called by their kind beside that name, once where the name holds the word', () => {
+    const [es, en] = [words.say('es'), words.say('en')];
+    expect(sayThing(es, 'vanity cabinet')).toBe('gabinete (vanity cabinet)');
+    expect(sayThing(en, 'vanity cabinet')).toBe('vanity cabinet');
+    expect(sayThing(en, 'brida')).toBe('flange (brida)');
+    expect(sayThing(es, 'brida')).toBe('brida');
+    const text = JSON.stringify(
+      sheetsOf('rowan-bath', inLanguage(demoTexts['rowan-bath']!, 'es'), [
+        'set-out',
+        'row-sums',
+        'saw-list',
+      ]).sheets.map(({ data }) => data),
+    );
+    expect(text).toContain('gabinete (vanity cabinet)');
   });
 });

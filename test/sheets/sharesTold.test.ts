@@ -88,3 +88,26 @@ describe('the cut told at the end of an axis of a pattern that lies in no course
     }
   });
 });
+
+describe('half a tile', () => {
+  // Arithmetic: 11 7/8 and 5 7/8 less 3/16, halved.
+  test('is told once on the plan where a piece in sight is under half of its tile', () => {
+    const { sheets } = demos.find(({ slug }) => slug === 'quarry-kitchen')!;
+    const plan = sheets
+      .filter(({ template }) => template === 'layout-plan')
+      .flatMap(({ data }) => textsOf(data));
+    expect(plan.filter((text) => text.includes('half of it less half a joint'))).toEqual([
+      'Half a tile here is half of it less half a joint: 5 27/32 in · 2 27/32 in.',
+    ]);
+  });
+
+  test('is not told where no piece is so small', () => {
+    for (const { packet, sheets } of demos) {
+      if (packet.surfaces.some(({ start }) => start.chosen.smallestShare < 0.5)) continue;
+      const plan = sheets
+        .filter(({ template }) => template === 'layout-plan')
+        .flatMap(({ data }) => textsOf(data));
+      expect(plan.filter((text) => /half a joint|media junta/.test(text))).toEqual([]);
+    }
+  });
+});

@@ -31,14 +31,18 @@ describe('English', () => {
 describe('Spanish', () => {
   // What goes into a joint is rejunte, what stays soft sellante elástico, what soaks in sellador, what holds the tile adhesivo.
   test.each([
-    ['grout', /lechada|boquilla/i],
+    [
+      'grout, but where the tally names it with what others call it',
+      /lechada|boquilla/i,
+      ['material.grout.name'],
+    ],
     ['sealant', /sellador(?:es)?[ ,](?:sobre|no|en (?:esa|las) junta)/i],
     ['soft joint', /juntas? blandas?/i],
     ['flatness', /planeidad/i],
-    ['mortar', /mortero/i],
+    ['mortar, but there too', /mortero/i, ['material.mortar.name']],
     ['all readings together, which are no joints', /^\W*juntas encaj|\{juntas encaj/i],
-  ])('has one word for %s', (_, other) => {
-    expect(holding('es', other)).toEqual([]);
+  ] as [string, RegExp, string[]?][])('has one word for %s', (_, other, both = []) => {
+    expect(holding('es', other)).toEqual(both);
   });
 
   test('calls the sealant by one name wherever a soft joint is spoken of', () => {

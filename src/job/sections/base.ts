@@ -8,7 +8,7 @@ import { flatness } from '../values/flatness.ts';
 import { length, size } from '../values/length.ts';
 import { moistureReading } from '../values/moistureReading.ts';
 import { oneOf } from '../values/oneOf.ts';
-import { areaRange, volume } from '../values/quantities.ts';
+import { areaRange, time, volume } from '../values/quantities.ts';
 import { text } from '../values/text.ts';
 import { yesNo } from '../values/yesNo.ts';
 import { buildCracks, buildGrid, buildHollow, cracksSchema, gridSchema, hollowSchema } from './basePlaces.ts';
@@ -25,14 +25,16 @@ const newLayer = z.union([
     .strictObject({
       thick: leaf(length, 'Thickness of the layer.'),
       pack: leaf(areaRange, 'What a pack or roll covers, by its own sheet.').optional(),
+      wait: leaf(time, 'How long it is left alone before the next step, by its own sheet.').optional(),
     })
-    .meta({ description: 'A layer that is bought by the pack.' }),
+    .meta({ description: 'A layer with the figures of its own sheet.' }),
 ]);
 
 /** A layer as the job file has it. */
 interface GivenLayer {
   readonly thick: number;
   readonly pack?: readonly [number, number] | undefined;
+  readonly wait?: number | undefined;
 }
 
 const films = oneOf(['none', 'paint', 'curing']);
@@ -76,6 +78,11 @@ export const baseSchema = z
     flatness: listOf(flatness, 'Gaps under a straightedge: 3/16 in under 10 ft at the hall door.').optional(),
     'flatness grid': gridSchema.optional(),
     'fill bag': leaf(volume, 'What a bag of patch or leveler fills.').optional(),
+    'fill wait': leaf(
+      time,
+      'How long patch or leveler is left alone before the next step, by its own sheet.',
+    ).optional(),
+    'laboratory wait': leaf(time, 'From the sample to the answer of the laboratory.').optional(),
     cracks: cracksSchema.optional(),
     hollow: hollowSchema.optional(),
     'nail holes': leaf(text, 'Where nails or tack strip left holes.').optional(),
@@ -104,8 +111,13 @@ export const baseSchema = z
 type Given = z.output<typeof baseSchema>;
 
 /** Of a range that a pack covers the smaller figure counts. */
-function newLayerOf(name: string, { thick, pack }: GivenLayer): Layer {
-  return { name, thickness: thick, ...(pack ? { packM2: pack[0] } : {}) };
+function newLayerOf(name: string, { thick, pack, wait }: GivenLayer): Layer {
+  return {
+    name,
+    thickness: thick,
+    ...(pack ? { packM2: pack[0] } : {}),
+    ...(wait === undefined ? {} : { waitHours: wait }),
+  };
 }
 
 function layersOf(given: Readonly<Record<string, number>> | undefined): readonly Layer[] {
@@ -185,6 +197,8 @@ function buildFound(
     ...(moisture ? { moisture } : {}),
     ...(grid ? { grid } : {}),
     ...(given?.['fill bag'] === undefined ? {} : { fillBagLitres: given['fill bag'] }),
+    ...(given?.['fill wait'] === undefined ? {} : { fillWaitHours: given['fill wait'] }),
+    ...(given?.['laboratory wait'] === undefined ? {} : { laboratoryHours: given['laboratory wait'] }),
   };
 }
 

@@ -17,6 +17,7 @@ export const sealerSchema = z
     bottle: leaf(volume, 'Content of a bottle.').optional(),
     covers: leaf(areaRange, 'Floor that a bottle covers; the smaller figure of a range counts.').optional(),
     cure: leaf(time, 'From sealing to first use.').optional(),
+    by: leaf(text, 'Who comes to seal: setter, owner or another.').optional(),
   })
   .meta({ description: 'The sealer, with the figures of its own sheet.' });
 
@@ -38,6 +39,7 @@ export function buildSealer(
   const litres = orDefault(noted, given?.bottle, at('bottle'), BOTTLE, volume);
   return {
     ...(given?.name === undefined ? {} : { name: given.name }),
+    ...(given?.by === undefined ? {} : { by: given.by }),
     kind: sealed,
     coversM2PerLitre: covers / litres,
     bottleLitres: litres,

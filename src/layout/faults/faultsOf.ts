@@ -28,7 +28,7 @@ interface Finding {
 
 /**
  * What is wrong with a layout, or worth knowing, by kind and by the edges concerned: pieces by name, the
- * smallest figure among them, and the limit. Figures: `count`, `size`, `limit` in ticks, and `share`.
+ * smallest figure among them, of a gap that stays the widest, and the limit. Figures: `count`, `size`, `limit` in ticks, and `share`.
  */
 export function faultsOf(
   pieces: readonly NamedPiece[],
@@ -53,7 +53,9 @@ export function faultsOf(
 
 function together(findings: readonly Finding[]): Fault {
   const first = findings[0]!;
-  const worst = findings.reduce((least, one) => (one.size < least.size ? one : least));
+  const worse = (one: Finding, than: Finding) =>
+    first.code === 'gapOnly' ? one.size > than.size : one.size < than.size;
+  const worst = findings.reduce((least, one) => (worse(one, least) ? one : least));
   return {
     code: first.code,
     pieces: findings.flatMap(({ piece }) => piece ?? []),

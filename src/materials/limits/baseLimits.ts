@@ -1,4 +1,5 @@
 import type { Job } from '../../job/Job.ts';
+import { onGrid } from '../../measure/index.ts';
 import {
   bedDepth,
   CONTACT,
@@ -11,6 +12,7 @@ import {
   trowelFor,
 } from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
+import { statedBed } from '../statedBed.ts';
 import { flatnessLimits } from './flatnessLimits.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
 
@@ -22,7 +24,10 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
   const wanted = trowelFor(longest, soldIn(notch.width, job.print.system));
   // What is advised is looked for in a shop, so it has the units of the sheet.
   const advised = trowelFor(longest, job.print.system);
-  const [bed, least] = [notch, wanted].map(bedOf) as [number, number];
+  const [bed, least, sold] = [notch, wanted, advised].map(bedOf) as [number, number, number];
+  // Sold in other units, or with a bed that the heights count deeper, what is advised may leave less than is asked for.
+  const asked = Math.max(least, statedBed(job) ?? 0);
+  const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
   const deepEnough = bed >= least;
   return [
     ...flatnessLimits(job, spec.name, longest),
@@ -56,6 +61,9 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
                 notchWidth: advised.width,
                 notchDepth: advised.depth,
                 notchSpace: advised.space,
+                short: printed(sold) < printed(asked) ? 'yes' : 'no',
+                advisedBed: Math.round(sold),
+                asked: Math.round(asked),
               },
             },
           }),

@@ -17,7 +17,10 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
     'the choice of owner and setter, not a measure',
   ],
   [/(^floor|\/)\/?gap( max)?$/, 'a rule of the trade unless somebody wants another'],
-  [/^base\/(fill bag|moisture\/limit)$/, 'the figure of a product, from its own sheet'],
+  [
+    /^base\/(fill bag|fill wait|laboratory wait|moisture\/limit)$/,
+    'the figure of a product, from its own sheet',
+  ],
   [/^base\/(flatness grid|cracks\/<name>|hollow\/<name>)\/floor$/, 'a sheet for each floor'],
   [/^base\/flatness grid\/heights$/, 'the same readings taken upward'],
   [/^floor\/(set aside|(walls|diagonals)\/<name>\/precision)$/, 'told when the readings are judged'],

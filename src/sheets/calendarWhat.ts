@@ -1,0 +1,16 @@
+import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
+import type { System } from '../measure/index.ts';
+import type { Say } from './SheetView.ts';
+import { sayThing } from './sayThing.ts';
+
+/** What is done or may be done at a time of the calendar; things of the job in the sheet's language. */
+export function calendarWhat(say: Say, entry: CalendarEntry, system: System): string {
+  return say(`calendar.${entry.code}`, {
+    zone: entry.zone ?? 0,
+    hours: entry.hours ?? 0,
+    units: system,
+    who: entry.who === undefined ? 'none' : sayThing(say, entry.who),
+    furniture: entry.furniture ?? 'now',
+    things: (entry.things ?? []).map((name) => sayThing(say, name)).join(', '),
+  });
+}
