@@ -14,9 +14,9 @@ const NOTES_MM = { portrait: 54, landscape: 84 } as const;
 const POLE_COLUMNS = 4;
 const LETTERS_A_MM = 0.66;
 
-/** What the drawing's page holds besides, in mm: the drawing with its bars at least, and the check and first tile. */
+/** What the drawing's page holds besides, in mm: the drawing with its bars at least; bars and what stands round them, less what is kept free under the words. */
 const BARS_LEAST_MM = 113;
-const CHECK_MM = 9 + 2 + 14;
+const CHECK_MM = 9 + 2 - 8;
 
 /** How much larger the type is where the figures have a page to themselves. */
 const ROOMY = 1.25;
@@ -27,12 +27,12 @@ const ROOMY = 1.25;
  */
 export function figuresApart(
   figures: Figures,
-  drawing: Space,
+  drawing: Space & { readonly belowMm: number },
   paper: 'letter' | 'a4',
   way: 'portrait' | 'landscape',
 ): 'under' | 'apart' | 'on' {
   const page = pageSpace(paper, way);
-  const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM);
+  const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM + drawing.belowMm);
   const height = (type: number) => figuresHeight(figures, page.widthMm, NOTES_MM[way], type);
   if (height(1) <= under) return 'under';
   return height(ROOMY) <= page.heightMm ? 'apart' : 'on';

@@ -1,6 +1,6 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { bothSpaces } from './drawingSpace.ts';
+import { bothSpaces, drawingSpace } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
 import { nearestOf } from './nearestOf.ts';
@@ -8,6 +8,7 @@ import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { setOutFigures } from './setOutFigures.ts';
+import { setOutWordsMm } from './setOutWordsMm.ts';
 import { tileKey } from './tileKey.ts';
 
 /** Where do you snap the lines? A drawing as large as its page holds; the figures of every mark follow, on that page or the next. */
@@ -19,8 +20,6 @@ export const setOut: Sheet = {
   make: (context) => context.packet.surfaces.map((surface, i) => setOutPage(context, surface, i)),
 };
 
-/** What belongs on the drawing's page, in mm: the check, the first tile, and how lines and joints lie, in four lines at most. */
-const BELOW_MM = 22;
 /** Room for the words that stop a line from being snapped, in two languages, in mm. */
 const AGAIN_MM = 10;
 
@@ -29,18 +28,26 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
   const { paper, step } = packet.spec.print;
   const { chalk } = surface;
   const again = readAgain(context, surface).length > 0;
+  const first = surface.pieces.filter(({ id }) => id === chalk.firstPiece);
+  const tiles = tileKey(context, surface, first, `set-out-${i + 1}`);
+  const [short, long] = chalk.check.legs;
+  const legs = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
+  const words = {
+    check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', legs) : '',
+    first: [say('sheet.set-out.first'), chalk.firstPiece, ...tiles.map(({ name }) => name)].join(' '),
+    middle: [linesSay(context, surface), ...foldsSay(context, surface)].join(' '),
+  };
+  const below = setOutWordsMm(words, drawingSpace(paper, 'portrait', 0).widthMm);
   const drawing = drawSetOut(surface, {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
     ...units,
     say,
     step,
-    space: bothSpaces(paper, BELOW_MM + (again ? AGAIN_MM : 0)),
+    space: bothSpaces(paper, below + (again ? AGAIN_MM : 0)),
   });
   const figures = setOutFigures(context, surface, drawing.moved);
-  const where = figuresApart(figures, drawing, paper, drawing.orientation);
-  const [short, long] = chalk.check.legs;
-  const check = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
+  const where = figuresApart(figures, { ...drawing, belowMm: below }, paper, drawing.orientation);
   return {
     ...(i > 0 ? { suffix: surface.name } : {}),
     landscape: drawing.orientation === 'landscape',
@@ -49,15 +56,10 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       drawing: drawing.svg,
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
       again,
-      check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', check) : '',
+      check: words.check,
       first: chalk.firstPiece,
-      tiles: tileKey(
-        context,
-        surface,
-        surface.pieces.filter(({ id }) => id === chalk.firstPiece),
-        `set-out-${i + 1}`,
-      ),
-      middle: linesSay(context, surface),
+      tiles,
+      middle: words.middle,
       apart: where === 'apart',
       ...figures,
       ...(where === 'on' ? partedLines(figures.lines) : { last: [] }),
@@ -96,6 +98,20 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
     first,
     ...cornersSay(context, surface),
   ].join(' ');
+}
+
+/** The folds of a floor that falls to a drain, which are snapped too. */
+function foldsSay({ say }: SheetContext, { falls, obstacles }: PacketSurface): string[] {
+  if (!falls || falls.folds.length === 0) return [];
+  const corners = falls.folds.map(({ corner }) => corner);
+  const round = obstacles.some(({ name, circle }) => name === falls.drain && circle);
+  const figures = {
+    drain: falls.drain,
+    corners: corners.join(', '),
+    count: corners.length,
+    round: round ? 'yes' : 'no',
+  };
+  return [say('sheet.set-out.folds', { ...figures, cut: falls.cut ? 'yes' : 'no' })];
 }
 
 /** Which lines follow the zigzag, and what stands on them: corners of tiles that lie along the pattern's axes, as the first does or K1-1. */

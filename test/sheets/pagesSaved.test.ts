@@ -33,7 +33,7 @@ describe('sheets that would spill a few lines on a second page', () => {
   test('figures of more than a page begin under the drawing', () => {
     const figures = dataOf('rowan-bath', 'set-out') as unknown as Parameters<typeof figuresApart>[0];
     const many = { ...figures, lines: Array.from({ length: 12 }, () => figures.lines[0]!) };
-    expect(figuresApart(many, { widthMm: 180, heightMm: 60 }, 'letter', 'portrait')).toBe('on');
+    expect(figuresApart(many, { widthMm: 180, heightMm: 60, belowMm: 22 }, 'letter', 'portrait')).toBe('on');
   });
 
   test('then the last lines stay with what follows them, and no line is lost', () => {
