@@ -19,12 +19,12 @@ import { judgePlan } from '../tiles/support/judgePlan.ts';
 import { rulesOf } from '../tiles/support/rulesOf.ts';
 import { seedsOf } from '../tiles/support/seedsOf.ts';
 import { layByHand } from './support/layByHand.ts';
-import { shareByHand } from './support/shareByHand.ts';
+import { shareByHand, widthOf } from './support/shareByHand.ts';
 
 const LONG = process.env.LONG === '1';
 /** Rooms of each family, and places of a grid each way over the repeat in each room. */
-const SEEDS = seedsOf(LONG ? 120 : 8);
-const GRID = LONG ? 16 : 6;
+const SEEDS = seedsOf(LONG ? 120 : 6);
+const GRID = LONG ? 16 : 5;
 /** What the narrowest cut of a start that saves a tile may be wider by, as a share of a tile. */
 const WIDER = 1 / 12;
 /** Of a hundred starts of the grid, how many may do so. */
@@ -114,9 +114,15 @@ describe.each(['hexagon', 'herringbone'])('the curve of narrowest cut against ti
 
   test.each(rooms)(
     'room $seed: no start has more pieces too thin to be sawn than the chosen one',
-    ({ curve, byHand, ground }) => {
-      const thin = ({ origin }: { origin: Point }) => byHand(origin).thinnest < ground.minWeb / 2 - 8;
+    ({ curve, byHand, laidAt, ground }) => {
+      // What is left out as gap is laid by hand as a part, and by the layout not at all.
+      const thin = ({ origin }: { origin: Point }) => {
+        const { whole, cut } = byHand(origin);
+        const leftOut = whole + cut.length - laidAt(origin).pieces.length;
+        return cut.filter(({ ring }) => widthOf(ring) < ground.minWeb / 2 - 8).length - leftOut;
+      };
       const [chosen, ...others] = curve.map(({ candidate }) => candidate);
+      for (const one of others) expect(thin(one)).toBeLessThanOrEqual(Math.max(0, thin(chosen!)));
       if (chosen && !thin(chosen)) expect(others.filter(thin)).toEqual([]);
     },
   );
@@ -149,7 +155,7 @@ const LOOKS: readonly (readonly [string, Look, string])[] = [
 ];
 
 describe.each(LOOKS)('the curve of a room %s', (_, looked, family) => {
-  const seeds = SEEDS.slice(0, LONG ? 60 : 6);
+  const seeds = SEEDS.slice(0, LONG ? 60 : 4);
   const pairs = seeds.map((seed) => ({
     seed,
     as: roomOf(family, seed),
@@ -178,7 +184,7 @@ describe.each(LOOKS)('the curve of a room %s', (_, looked, family) => {
   });
 });
 
-/** A room of 10 1/2 by 7 1/2 ft in a pattern, joint 1/8 in. */
+/** A room of 9 1/4 by 6 1/2 ft in a pattern, joint 1/8 in. */
 function roomIn(pattern: string, tiles: string, more = '') {
   const { job } = readJob(
     `title: Room
@@ -186,7 +192,7 @@ revision: {letter: A, date: 2027-03-01}
 tile: {${tiles}}
 joint: 1/8 in
 floor:
-  walls: {A-B: 125 in, B-C: 90 in, C-D: 125 in, D-A: 90 in}
+  walls: {A-B: 111 in, B-C: 79 in, C-D: 111 in, D-A: 79 in}
   pattern: ${pattern}
 ${more}`,
     'room',
