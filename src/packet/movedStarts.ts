@@ -24,6 +24,7 @@ const LOOKS = 4;
  */
 export function movedStarts(job: Job, on: CurveGround): readonly FastCounted[] {
   const { origin, pattern, free, kerf, most } = on;
+  if (!free.some(Boolean)) return [];
   const { count, canStand, tried } = counting(job, on);
   const { lists, alike } = wallMoves(wallDirections(on.ground, pattern), {
     from: origin,

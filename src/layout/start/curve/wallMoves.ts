@@ -15,7 +15,7 @@ const MOST_ALIKE = 8;
 /** Walls that a move along an axis brings nearer by less than this part of it do not see it. */
 const LEAST_SEEN = 0.1;
 
-/** Moves of an aslant pattern, from where it stands. */
+/** Moves of a pattern that is not told course by course, from where it stands. */
 export interface WallMoves {
   /** For the walls of one direction each, those of the other staying as they are; the first is none at all. */
   readonly lists: readonly (readonly Point[])[];
@@ -24,17 +24,16 @@ export interface WallMoves {
 }
 
 /**
- * Moves of a pattern that lies aslant after which its tiles may be shared otherwise: where the points along a wall become half of
- * what is left of another, where a row of them is left out, and places spread evenly in between.
+ * Moves of a pattern after which its tiles may be shared otherwise: where the cuts along a wall become half of what is left of another
+ * tile, where a row of them is left out, and places spread evenly in between.
  *
- * @param from where it stands; `free` tells on which axes it may be moved; `kerf` is the saw's.
+ * @param from where it stands; `free` tells on which axes it may be moved, one at least; `kerf` is the saw's.
  */
 export function wallMoves(
   directions: readonly WallDirection[],
   { from, free, kerf, repeat }: { from: Point; free: readonly boolean[]; kerf: Ticks; repeat: Repeat },
 ): WallMoves {
-  if (!free[0] || !free[1])
-    return free[0] || free[1] ? onOneAxis(directions, from, kerf, free[0] ? 0 : 1) : { lists: [], alike: [] };
+  if (!free[0] || !free[1]) return onOneAxis(directions, from, kerf, free[0] ? 0 : 1);
   const phases = directions.slice(0, 2).map((one) => movesAlong(one, from, kerf));
   const [one, other] = directions;
   if (!one || !other)
