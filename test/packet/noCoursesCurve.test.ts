@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import type { Point } from '../../src/geometry/index.ts';
@@ -249,4 +250,16 @@ test.each([
 ])('a start of %s that the file names on both axes has none beside it', (pattern, tiles) => {
   const held = '  start: {along: cut of 5 1/2 in at B-C, across: cut of 3 in at A-B}\n';
   expect(roomIn(pattern, tiles, held).curve).toEqual([]);
+});
+
+test('an entry in herringbone within a border shows starts beside the chosen one, none with pieces too thin to be sawn', () => {
+  const text = readFileSync(new URL('../../jobs/linden-entry/job.yaml', import.meta.url), 'utf8');
+  const made = makePacket(readJob(text, 'job.yaml', 'linden-entry').job!, { curve: true });
+  if ('problems' in made) throw new Error('the demo can be laid');
+  const { curve = [] } = made.packet.surfaces[0]!;
+  expect(curve.length).toBeGreaterThan(1);
+  const least = made.packet.spec.surfaces[0]!.minWeb / 2;
+  for (const { pieces } of curve)
+    for (const { whole, shape } of pieces)
+      if (!whole) expect(widthOf(shape.outer)).toBeGreaterThan(least - 8);
 });
