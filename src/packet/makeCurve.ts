@@ -6,10 +6,10 @@ import { curveGround } from '../layout/start/curve/CurveGround.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
 import { countTiles } from '../tiles/countTiles.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
-import { aslantStarts, fastCounted } from './aslantStarts.ts';
 import { curveFronts, type OnCurve } from './curveFronts.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
+import { fastCounted, movedStarts } from './movedStarts.ts';
 import type { CurvePoint } from './Packet.ts';
 import { seenPieces } from './seenPieces.ts';
 
@@ -22,21 +22,22 @@ const SAME_SHARE = 0.005;
 
 /**
  * The chosen start and those that are worth a look beside it, on the curve of narrowest cut against tiles: each takes fewer tiles than
- * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each. Empty once the work has begun, and for
- * patterns whose walls cannot be read course by course.
+ * all with a wider narrowest cut. Counted by laying, cutting and sharing the tiles of each; of tiles of several kinds all together. None
+ * has more pieces too thin to be sawn than the chosen one. Empty once the work has begun, and for tiles in two colors by turns.
  */
 export function makeCurve(
   job: Job,
   { surface, room, layout, cuts }: Pick<Stages, 'surface' | 'room' | 'layout' | 'cuts'>,
 ): readonly CurvePoint[] {
-  if (job.status !== 'planned' || !layout.pattern.inCourses || surface.pattern.checker) return [];
+  if (job.status !== 'planned' || surface.pattern.checker) return [];
   const on = curveGround(job, surface, room, layout);
   if (!on) return [];
-  const laid = on.aslant ? aslantStarts(job, on) : curveCandidates(on).map((one) => fastCounted(job, one));
+  const laid = on.byCourse ? curveCandidates(on).map((one) => fastCounted(job, one)) : movedStarts(job, on);
   const own = pointOf(job, layout, cuts, layout.start.chosen);
+  const sound = laid.filter(({ candidate }) => sliversOf(candidate) <= sliversOf(own.candidate));
   const others: Counted[] = [];
   for (const one of curveFronts(
-    laid.filter((one) => laid.every((other) => !isFarBetter(other, one))),
+    sound.filter((one) => sound.every((other) => !isFarBetter(other, one))),
   ).flat()) {
     if (others.length === MOST_COUNTED) break;
     if ([own, ...others].some((known) => isBeyond(known, one))) continue;
@@ -56,6 +57,9 @@ function withBoxes(job: Job, { laid, cuts, ...point }: Counted): CurvePoint {
   const boxes = plans.reduce((sum, plan) => sum + plan.boxes, 0);
   return { ...point, ...(boxes > 0 && { boxes }) };
 }
+
+/** Pieces that are too thin to be sawn. */
+const sliversOf = ({ slivers = 0 }: Candidate) => slivers;
 
 /** Whether a start has as wide a narrowest cut with two tiles less: counting fast is hardly ever a tile off. */
 function isFarBetter(one: OnCurve, than: OnCurve): boolean {

@@ -55,7 +55,7 @@ function curvePage(
     data: {
       plans: drawings.map(({ svg }) => svg),
       tiles: tileKey(context, surface, surface.pieces, `curve-${i + 1}`),
-      rows: rowsOf(context, curve),
+      rows: rowsOf(context, surface, curve),
       wishes: curve.map(({ candidate }) =>
         startLine(startAsWish(context, candidate, context.packet.spec.surfaces[i]?.start)),
       ),
@@ -64,18 +64,23 @@ function curvePage(
 }
 
 /** One line of figures each, the chosen start first. */
-function rowsOf(context: SheetContext, curve: readonly CurvePoint[]) {
+function rowsOf(context: SheetContext, surface: PacketSurface, curve: readonly CurvePoint[]) {
   const { say } = context;
   const row = (code: string, tell: (point: CurvePoint) => string) => ({
     name: say(`sheet.starts-curve.${code}`),
     values: curve.map(tell),
   });
+  // Tiles are counted for all of the floor, pieces where the pattern lies: of what lies apart from it no start changes any.
+  const isAll = surface.pieces.length === surface.start.chosen.pieces;
   return [
     row('narrowest', ({ candidate }) => say('sheet.starts-curve.narrow', smallestShare(context, candidate))),
     row('tiles', ({ tiles, bound }) =>
       say('sheet.starts-curve.proved', { tiles, bound, gap: tiles - bound }),
     ),
-    row('pieces', ({ candidate: { pieces, whole, cut } }) => `${pieces} = ${whole} + ${cut}`),
+    row(
+      isAll ? 'pieces' : 'fieldPieces',
+      ({ candidate: { pieces, whole, cut } }) => `${pieces} = ${whole} + ${cut}`,
+    ),
     row('underHalf', ({ candidate }) => String(candidate.underHalf)),
     row('cutInside', ({ candidate }) => String(candidate.hardCuts)),
     row('cutLength', ({ candidate }) => sawnLength(context, candidate.cutLength)),

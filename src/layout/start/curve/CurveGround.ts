@@ -16,7 +16,7 @@ import { evaluate } from '../evaluate.ts';
 import { axisRuns, isSlanted } from '../mainRuns.ts';
 import { offBalance } from '../offeredStarts.ts';
 import { searchStart } from '../search/searchStart.ts';
-import { type NamedAslant, namedAslant } from './namedAslant.ts';
+import { type NamedStart, namedStart } from './namedStart.ts';
 
 /** A start for the curve, and the layout it makes: that of the chosen start with other pieces. */
 export interface CurveLaid {
@@ -31,17 +31,20 @@ export interface CurveGround {
   readonly origin: Point;
   readonly kerf: Job['saw']['kerf'];
   readonly set: CandidateSet;
-  /** Whether the pattern lies slantwise to the walls. */
-  readonly aslant: boolean;
+  /** Whether how the pattern begins can be read off its walls course by course: it lies in courses along them. */
+  readonly byCourse: boolean;
   /** On which axes the job leaves the start open. */
   readonly free: readonly [boolean, boolean];
   /** How many starts may be laid. */
   readonly most: number;
   /** What the walls in sight make of a start; undefined where they have more strips than they need have. */
   readonly wallsAt: (origin: Point) => WallScore | undefined;
-  readonly lay: (origin: Point, walls: WallScore) => CurveLaid;
-  /** Where the pattern lies aslant and the job leaves its start open on an axis: the nearest start that a job file can name. */
-  readonly named?: (origin: Point) => NamedAslant;
+  readonly lay: (origin: Point, walls: WallScore, name?: NamedStart) => CurveLaid;
+  /**
+   * Where the walls do not tell a start course by course and the job leaves it open on an axis: the starts beside it that a job file
+   * can name, the nearest first.
+   */
+  readonly named?: (origin: Point) => readonly NamedStart[];
 }
 
 /** Starts laid at most for the curve, and pieces laid for all of them together. */
@@ -61,19 +64,20 @@ export function curveGround(
   const runs = axisRuns(ground);
   const set = candidateSet({ ground, pattern, surface }, { along: runs.along[0]!, across: runs.across[0]! });
   if ('unknown' in set) return undefined;
-  const aslant = isSlanted(slantOf(surface.pattern, ground.frame.edges));
+  const byCourse = pattern.inCourses && !isSlanted(slantOf(surface.pattern, ground.frame.edges));
   const wishes = { fixed: origin, from: origin, margin: -1, offBalance: () => 0 };
   const { scoreOf } = searchStart(ground, pattern, wishes);
   const strips = Math.max(start.bound.strips, scoreOf(origin).strips) + ground.tolerance.strips;
   const free = AXES.map((axis) => surface.start[axis].kind === 'best') as [boolean, boolean];
-  const named = aslant && free.some(Boolean) ? namedAslant(ground, pattern, job.print.step, free) : undefined;
+  const named =
+    !byCourse && free.some(Boolean) ? namedStart(ground, pattern, job.print.step, free) : undefined;
   return {
     ground,
     pattern,
     origin,
     kerf: job.saw.kerf,
     set,
-    aslant,
+    byCourse,
     free,
     most: Math.min(MOST, Math.floor(MOST_PIECES / pieces.length)),
     wallsAt: (at) => {
@@ -81,18 +85,18 @@ export function curveGround(
       return walls.strips > strips ? undefined : walls;
     },
     ...(named && { named }),
-    lay: (at, walls) => {
+    lay: (at, walls, name) => {
       const laid = layTiles(asBuilt, pattern, at, onJoints(wide, pattern, at));
-      const choice = choiceAt(at, layout, set, aslant);
+      const choice = choiceAt(at, layout, set, byCourse);
       const counted = { ...evaluate(ground, pattern, choice, set.ends, laid), walls };
-      const candidate = named ? toldBy(counted, named(at)) : counted;
+      const candidate = name ? toldBy(counted, name) : counted;
       return { candidate, laid: relaid(layout, asBuilt, laid, at) };
     },
   };
 }
 
 /** A start with the walls and the cuts at them that name it. */
-function toldBy(candidate: Candidate, { at }: NamedAslant): Candidate {
+function toldBy(candidate: Candidate, { at }: NamedStart): Candidate {
   const [along, across] = at;
   const reason = candidate.reason.map(({ code, figures }) => {
     const wall = (figures.axis === 'along' ? along : across)?.wall;
@@ -109,16 +113,16 @@ function toldBy(candidate: Candidate, { at }: NamedAslant): Candidate {
   };
 }
 
-/** Along walls that lie slantwise no cut at a run's end says where the pattern stands. */
+/** Where walls do not tell a start course by course no cut at a run's end says where the pattern stands. */
 function choiceAt(
   origin: Point,
   { start, pattern }: Pick<Layout, 'start' | 'pattern'>,
   { ends }: CandidateSet,
-  aslant: boolean,
+  byCourse: boolean,
 ): Choice {
   const axis = (one: 'along' | 'across', i: 0 | 1): AxisStart => {
     const { run } = start[one];
-    return { wish: 'best', what: 'forTiles', position: origin[i], ...(run && !aslant && { run }) };
+    return { wish: 'best', what: 'forTiles', position: origin[i], ...(run && byCourse && { run }) };
   };
   const shift =
     offBalance(origin[0], ends.along, pattern, 0) + offBalance(origin[1], ends.across, pattern, 1);
