@@ -14,13 +14,15 @@ export const jobSheet: Sheet = {
   bundles: ['crew', 'office', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const all = gates(context);
+    const all = gates(context).map((gate) => ({ ...gate, brief: gate.state === 'pass' && gate.note === '' }));
     return [
       {
         data: {
           ...whoAndWhat(context),
           stops: all.filter(({ stop }) => stop),
           gates: all.filter(({ stop }) => !stop),
+          // What has passed by its figures alone stands under one box.
+          brief: all.some(({ brief }) => brief),
           five: fiveFigures(context),
           cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, `short.${code}`)),
         },

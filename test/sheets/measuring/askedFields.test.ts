@@ -13,12 +13,12 @@ const NOT_ASKED: readonly (readonly [pattern: RegExp, why: string])[] = [
     'settled in the office',
   ],
   [
-    /^floor\/(pattern|border|inlays|start|zones|min |taper shows|focal weight)/,
+    /^floor\/(pattern|border|inlays|start|zones|falls|min |taper shows|focal weight)/,
     'the choice of owner and setter, not a measure',
   ],
   [/(^floor|\/)\/?gap( max)?$/, 'a rule of the trade unless somebody wants another'],
   [
-    /^base\/(fill bag|fill wait|laboratory wait|moisture\/limit)$/,
+    /^(base\/(fill bag|fill wait|laboratory wait|moisture\/limit)|tile\/<name>\/wet friction)$/,
     'the figure of a product, from its own sheet',
   ],
   [/^base\/(flatness grid|cracks\/<name>|hollow\/<name>)\/floor$/, 'a sheet for each floor'],
