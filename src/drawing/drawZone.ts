@@ -28,7 +28,7 @@ export interface ZoneDrawing extends Drawing {
   readonly numbered: boolean;
   /** Pieces whose name, or whose cut's number, found no place; where tiles are counted, of the cut ones only. */
   readonly unnamed: readonly string[];
-  /** The cut pieces that bear both neither themselves nor close by: those, and the ones whose name is led far out. */
+  /** The cut pieces that bear their name neither themselves nor close by: by it the lists tell the number. */
   readonly aside: readonly string[];
 }
 

@@ -35,10 +35,7 @@ export function makeFalls(
   );
   const planes = walls
     .filter(({ id }) => falls.from.includes(id))
-    .map((wall) => ({
-      wall: wall.id,
-      run: Math.round(Math.min(...drain.ring.map((at) => offWall(at, wall)))),
-    }));
+    .map((wall) => ({ wall: wall.id, run: Math.round(runFrom(wall, drain)) }));
   return { falls: { drain: drain.name, planes, folds, cut: falls.folds === 'cut' }, problems };
 }
 
@@ -46,6 +43,12 @@ export function makeFalls(
 function beginOf({ circle, ring }: Obstacle, corner: Point): Point {
   const nearer = (a: Point, b: Point) => (distancePoints(b, corner) < distancePoints(a, corner) ? b : a);
   return circle?.centre ?? ring.reduce(nearer);
+}
+
+/** From a wall square to the nearest point of the drain. */
+function runFrom(wall: WallLine, { circle, ring }: Obstacle): number {
+  if (circle) return Math.max(0, offWall(circle.centre, wall) - circle.radius);
+  return Math.min(...ring.map((at) => offWall(at, wall)));
 }
 
 function offWall([x, y]: Point, { from, into }: WallLine): number {

@@ -2,7 +2,6 @@ import type { Fault } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
-import { halfTile } from './halfTile.ts';
 import { measureOf } from './measureOf.ts';
 import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -28,7 +27,7 @@ export function faultLines(
     surface.faults.length > 0
       ? surface.faults.map((fault) => faultLine(context, surface, fault, names))
       : [context.say('fault.none')];
-  return [...halfTile(context, surface), ...faults, ...tapers, ...noCheck(context, surface)];
+  return [...faults, ...tapers, ...noCheck(context, surface)];
 }
 
 /** Pieces that may break at the saw: no setter may find them out there. */

@@ -13,6 +13,7 @@ import { borderSays } from './borderSays.ts';
 import { carriedLines } from './carriedLines.ts';
 import { bothSpaces, pageSpace } from './drawingSpace.ts';
 import { breakLines, faultLines } from './faultLines.ts';
+import { halfTile } from './halfTile.ts';
 import { inlaySays } from './inlayLines.ts';
 import { mosaicLines } from './mosaicLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
@@ -132,6 +133,7 @@ function planPage(
       swatches: swatches(context, surface, String(i + 1)),
       tiles: tileKey(context, surface, surface.pieces, String(i + 1)),
       faults,
+      half: halfTile(context, surface).join(''),
       ...wholeAndCut(surface),
     },
   };

@@ -12,6 +12,7 @@ const KINDS: readonly (readonly [kind: string, word: RegExp])[] = [
   ['pipe', /\b(?:pipe|tubo|tubería|cano)\b/i],
   ['column', /\b(?:column|columna|coluna)\b/i],
   ['island', /\b(?:island|isla|ilha)\b/i],
+  ['drain', /\b(?:drain|desagüe|ralo)\b/i],
   ['hearth', /\b(?:hearth|chimenea|lareira)\b/i],
 ];
 

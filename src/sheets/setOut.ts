@@ -7,6 +7,7 @@ import { nearestOf } from './nearestOf.ts';
 import { readAgain } from './readAgain.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayKind } from './sayKind.ts';
 import { setOutFigures } from './setOutFigures.ts';
 import { setOutWordsMm } from './setOutWordsMm.ts';
 import { tileKey } from './tileKey.ts';
@@ -106,7 +107,7 @@ function foldsSay({ say }: SheetContext, { falls, obstacles }: PacketSurface): s
   const corners = falls.folds.map(({ corner }) => corner);
   const round = obstacles.some(({ name, circle }) => name === falls.drain && circle);
   const figures = {
-    drain: falls.drain,
+    drain: sayKind(say, falls.drain),
     corners: corners.join(', '),
     count: corners.length,
     round: round ? 'yes' : 'no',

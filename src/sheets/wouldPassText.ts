@@ -1,6 +1,7 @@
 import type { Limit } from '../trade/index.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayApart } from './sayApart.ts';
+import { sayKind } from './sayKind.ts';
 import { sayThing } from './sayThing.ts';
 
 /** What would pass a limit, as a sentence; layers that it names have their usual names. */
@@ -19,5 +20,6 @@ export function wouldPassText(
   return context.say(code, {
     ...sayApart(context, figures),
     ...(named === undefined ? {} : { layers: named }),
+    ...(typeof figures.drain === 'string' ? { drain: sayKind(context.say, figures.drain) } : {}),
   });
 }

@@ -4,6 +4,7 @@ import { readJob } from '../../src/job/readJob.ts';
 import { makePacket } from '../../src/packet/makePacket.ts';
 import { alternatives } from '../../src/sheets/alternatives.ts';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
+import { sayKind } from '../../src/sheets/sayKind.ts';
 import { readWords } from '../../src/site/words.ts';
 
 const words = readWords(join(import.meta.dirname, '../../layouts/words'));
@@ -43,7 +44,9 @@ describe.each([
 ])('a start for which the job file asks %s', (wish, edge, name) => {
   test.each(reasonsOf(wish))('names the edge in the words of $lang, and not as the job file does', (one) => {
     const told = one.reasons.join('\n');
-    expect(told).toContain(edge === '' ? name : words.say(one.lang)(edge, { name }));
+    expect(told).toContain(
+      edge === '' ? name : words.say(one.lang)(edge, { name: sayKind(words.say(one.lang), name) }),
+    );
     expect(told).not.toMatch(/\b(?:tile|joint|cut) (?:sink cabinet|hall|C-D)/);
     expect(told).not.toContain(wish);
   });
