@@ -109,15 +109,25 @@ function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly Calendar
   const heat = { hours: HEAT_AFTER.value.days * 24, source: HEAT_AFTER.source };
   const walked = grouted + waits.walk.hours * 60;
   const soft = { ...waits.walk, source: SOFT_JOINT_ORDER.source };
-  const entries = [
+  const entries: CalendarEntry[] = [
     may('walk', waits.walk),
     { code: 'softJoints', ...told(nextWorking(walked, job.work), walked, 'work'), ...soft },
-    ...weighing(may('heavy', waits.heavy), closed),
+    ...weighing({ ...may('heavy', waits.heavy), ...(hasToilet(job) && { concerns: 'toilet' }) }, closed),
     ...sealing,
-    may('water', waits.water),
+    { ...may('water', waits.water), ...(isWet(job) && { concerns: 'shower' }) },
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
+}
+
+/** Whether a toilet stands on one of the floors. */
+function hasToilet({ surfaces }: Job): boolean {
+  return surfaces.some(({ obstacles }) => obstacles.some(({ meets }) => meets === 'flange'));
+}
+
+/** Whether one of the floors gets wet inside the house. */
+function isWet({ surfaces }: Job): boolean {
+  return surfaces.some(({ exposure }) => exposure === 'wet');
 }
 
 /**
@@ -157,10 +167,19 @@ function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): r
   const end = endOfWork(day, Math.round(grout.groutingHours * 60), job.work);
   const dry = end + sealer.cureHours * 60;
   const comes = sealer.by === undefined ? {} : { who: sealer.by };
+  // A window of our own that holds no working hours ends with the first of them; one of the product's sheet stays, and is told as missed.
+  const late = window && end > latest;
+  const own = late && sealTo.source !== 'job';
   return [
     first,
-    ...(window && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
-    { code: 'seal', ...told(day, from, 'work'), to: toIso(end), ...comes, ...sealFrom },
+    ...(window && !own && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
+    {
+      code: 'seal',
+      ...told(day, from, late && !own ? 'missed' : 'work'),
+      to: toIso(end),
+      ...comes,
+      ...sealFrom,
+    },
     { code: 'sealerCures', from: toIso(day), to: toIso(morningAfter(dry)), ...cureOf(job) },
   ];
 }

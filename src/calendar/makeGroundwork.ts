@@ -95,13 +95,15 @@ function stepsOf(job: Job, areaM2: number): readonly Step[] {
     stated === undefined
       ? { ...coldWait(hours, PREPARING_WAIT.source, work.tempC), source: 'sheetFirst' }
       : { hours: stated, source: 'job' };
+  const liftOf = (step: Step): Step =>
+    suspectLayers(job).length > 0 ? { ...step, entry: { ...step.entry, concerns: 'laboratory' } } : step;
   const out = outOf(job);
   const old = base.removed.map(({ name }) => name);
   return [
     ...(out.length > 0
       ? [{ entry: { code: 'comesOut', source: TAKE_OUT.source, things: out }, hours: TAKE_OUT.value }]
       : []),
-    ...(old.length > 0 ? [paced('lift', areaM2 * old.length, pace.lift, old)] : []),
+    ...(old.length > 0 ? [liftOf(paced('lift', areaM2 * old.length, pace.lift, old))] : []),
     ...(isFilled(job)
       ? [
           {

@@ -9,7 +9,7 @@ import { planGrid } from './planGrid.ts';
 import { zonePieces } from './zoneMarks.ts';
 
 /** A plan of which more than this share of the cuts, and as many of them, bear no name and number can't be set from. */
-const crowded = { share: 1 / 3, pieces: 6 } as const;
+const crowded = { share: 1 / 3, pieces: 13 } as const;
 /** Further pages are worth their paper where no more than this share is left of the cuts that bear no name. */
 const worth = 0.5;
 /** A zone is a day's work: more pages of it than these are not leafed through with wet hands. */

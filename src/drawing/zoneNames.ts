@@ -19,14 +19,14 @@ export function zoneNames(
   };
 }
 
-/** Which pieces miss name or cut number, but for those that are told otherwise, and which cut ones bear their name neither themselves nor close by. */
+/** Which pieces miss name or cut number, but for those that are told otherwise, and which cut ones bear them neither themselves nor close by. */
 export function namedWhere(
   pieces: readonly PacketPiece[],
   { unplaced, unnumbered, ledFar }: PlacedNames,
   isTold: (piece: PacketPiece) => boolean = () => false,
 ) {
   const open = new Set([...unplaced, ...unnumbered]);
-  const off = new Set([...unplaced, ...ledFar]);
+  const off = new Set([...open, ...ledFar]);
   const names = (wanted: (piece: PacketPiece) => boolean) => pieces.filter(wanted).map(({ id }) => id);
   return {
     unnamed: names((piece) => open.has(piece.id) && !isTold(piece)),

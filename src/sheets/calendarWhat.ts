@@ -10,6 +10,7 @@ export function calendarWhat(say: Say, entry: CalendarEntry, system: System): st
     hours: entry.hours ?? 0,
     units: system,
     who: entry.who === undefined ? 'none' : sayThing(say, entry.who),
+    concerns: entry.concerns ?? 'none',
     furniture: entry.furniture ?? 'now',
     things: (entry.things ?? []).map((name) => sayThing(say, name)).join(', '),
   });

@@ -34,6 +34,7 @@ export const careSheet: Sheet = {
             .map((line) => sayCare(context, line)),
           // Where the spares lie has a line of its own, with their number.
           used: care.used.filter(({ code }) => code !== SPARES).map((line) => sayCare(context, line)),
+          several: Object.keys(tiles).length > 1 ? 'yes' : 'no',
           keep: Object.values(tiles).reduce((sum, plan) => sum + plan.keep, 0),
           over: Object.values(tiles).reduce((sum, plan) => sum + plan.over, 0),
           setter: spec.contacts.setter ?? '',

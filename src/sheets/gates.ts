@@ -129,6 +129,9 @@ function baseGates(context: SheetContext): Gate[] {
     note,
     source: '',
   });
+  const out = base.comesOut
+    .map(({ what }) => `${sayThing(say, what)} (${whoDoes(context, what, 'other')})`)
+    .join(', ');
   return [
     ...(base.removed.length > 0
       ? [
@@ -142,12 +145,9 @@ function baseGates(context: SheetContext): Gate[] {
           ),
         ]
       : []),
-    ...base.comesOut.map(({ what }) =>
-      open(
-        say('gate.comesOut', { what: sayThing(say, what), who: whoDoes(context, what, 'other') }),
-        say('gate.comesOutNote'),
-      ),
-    ),
+    ...(base.comesOut.length > 0
+      ? [open(say('gate.comesOut', { what: out }), say('gate.comesOutNote'))]
+      : []),
     open(say('gate.base'), say('gate.baseNote')),
     { ...open(say('gate.film'), say('gate.filmNote')), ...readOf(context, 'film') },
     { ...open(say('gate.moisture'), say('gate.moistureNote')), ...readOf(context, 'moisture') },

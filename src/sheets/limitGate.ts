@@ -12,7 +12,7 @@ import { wouldPassText } from './wouldPassText.ts';
 /** A rule of the trade as a gate: what passes, what was found, and what to do where it does not pass. */
 export function limitGate(context: SheetContext, limit: Limit): Gate {
   const { say } = context;
-  const onSite = limit.found === 'onSite' || isAssumed(context, limit);
+  const onSite = limit.found === 'onSite' || isAssumed(context, limit) || isYetToCome(context, limit);
   const unread = limit.rule === 'joint.spread' && readOnce(context, limit);
   const state = onSite || unread ? 'open' : limit.pass ? 'pass' : limit.advice ? 'advice' : 'fail';
   const said = foundAndLimit(context, limit);
@@ -55,6 +55,12 @@ const ASSUMED: Readonly<Record<string, RegExp>> = {
 function isAssumed({ packet }: SheetContext, { rule, pass }: Limit): boolean {
   const setting = ASSUMED[rule];
   return pass && setting !== undefined && packet.defaults.some(({ path }) => setting.test(path));
+}
+
+/** What passes now and is found out later: the room's temperature on the day, the flatness of a base that still has a floor on it. */
+function isYetToCome({ packet }: SheetContext, { rule, pass }: Limit): boolean {
+  if (!pass || packet.job.status === 'finished') return false;
+  return rule === 'temperature' || (rule.startsWith('flatness') && packet.base.removed.length > 0);
 }
 
 /** One tile that was measured tells no spread. */

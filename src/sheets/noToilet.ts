@@ -16,6 +16,9 @@ export function noToilet(
   const [closes, heavy, cures] = [roomCloses(packet.calendar), at('heavy'), at('sealerCures')];
   if (!closes || !heavy) return '';
   const again = cures?.to && cures.to > heavy.from ? cures : undefined;
+  // A toilet that goes back on the day on which the room is closed again serves nobody that day.
+  if (again?.to && again.from.slice(0, 10) === heavy.from.slice(0, 10))
+    return say('noToilet', { from: time(closes.from), to: time(again.to), again: 'none', open: '' });
   const told = again && withSealing ? time(again.from) : 'closed';
   return say('noToilet', {
     from: time(closes.from),

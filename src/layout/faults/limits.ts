@@ -58,7 +58,7 @@ export function isNearFullOn(
   axis: 0 | 1,
 ): boolean {
   const isNear = shares[axis] > NEAR_FULL && extent[axis] / shares[axis] - extent[axis] > ROUNDING;
-  return isNear && own.some((index) => shortens(faces[index]!, axis));
+  return isNear && own.some((index) => !faces[index]!.circle && shortens(faces[index]!, axis));
 }
 
 /** Whether a cut takes off less than a twentieth of a tile on either axis. */
