@@ -1,6 +1,6 @@
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, within } from './boxes.ts';
+import { type Box, overlap, within } from './boxes.ts';
 import type { Drawing, DrawOptions } from './Drawing.ts';
 import { kneelOutside, kneelSign, kneelsOutside, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
@@ -129,16 +129,18 @@ function onBorder(
   const { scale, widthMm, heightMm } = zoneScale(surface, zone, options, border);
   const paper = { left: 0, bottom: 0, right: widthMm, top: heightMm };
   const on = { surface, zone, scale };
-  const drawn = [
-    ...zoneMarks(surface, zone, scale),
-    ...cornerLetters(surface, scale),
-    ...wayOutArrow(surface, zone, scale, share),
-  ];
+  const bare = [...zoneMarks(surface, zone, scale), ...wayOutArrow(surface, zone, scale, share)];
   const taken = (marks: readonly Mark[]) => {
     const { boxes, lines } = takenBy(marks);
     return { boxes: [...boxes, ...shafts(marks)], lines, paper };
   };
-  const marks = [...drawn, ...doorWords(surface, scale, options.say, taken(drawn))];
+  const letters = cornerLetters(surface, scale);
+  const words = doorWords(surface, scale, options.say, taken([...bare, ...letters]));
+  // On a small plan the words of a doorway are wider than its wall: then letters stand clear of them.
+  const hidden = letters.some(
+    (letter) => letter.mark === 'text' && words.some((word) => overlap(textBox(word), textBox(letter))),
+  );
+  const marks = [...bare, ...(hidden ? cornerLetters(surface, scale, words) : letters), ...words];
   return { on, paper, marks, taken: taken(marks) };
 }
 

@@ -8,6 +8,8 @@ import { type Orientation, ratios } from './pickScale.ts';
 import { planGrid } from './planGrid.ts';
 import { zonePieces } from './zoneMarks.ts';
 
+/** More pieces than these bear no names on so few pages; small tiles of a large zone are counted in their rows. */
+const mostPieces = 250;
 /** A plan of which more than this share of the cuts, and as many of them, bear no name and number can't be set from. */
 const crowded = { share: 1 / 3, pieces: 13 } as const;
 /** Further pages are worth their paper where no more than this share is left of the cuts that bear no name. */
@@ -52,7 +54,7 @@ export function drawZonePages(
 ): ZoneOnPages | undefined {
   const pieces = zonePieces(surface, zone);
   const cuts = pieces.filter(({ cut }) => cut !== null).length;
-  if (!isCrowded(onePage.aside.length, cuts)) return undefined;
+  if (pieces.length > mostPieces || !isCrowded(onePage.aside.length, cuts)) return undefined;
   const grids = gridsOf({ ...surface, pieces }, options, onePage.ratio ?? 0);
   let best: ZoneOnPages | undefined;
   for (let count = 1; count <= mostParts; count += 1) {
@@ -80,7 +82,11 @@ function gridsOf(surface: PacketSurface, { uses, system }: PagesOptions, than: n
     }
     return [...largest.values()].map((parts) => ({ parts, use }));
   };
-  return borders.flatMap((border) => uses.flatMap((use) => largestOf(border, use)));
+  // Beside a match line stand its words, off which the narrow border is too near.
+  const fits = (border: number, { several }: PageUse) => !several || border === borders.at(-1);
+  return borders.flatMap((border) =>
+    uses.filter((use) => fits(border, use)).flatMap((use) => largestOf(border, use)),
+  );
 }
 
 function onPages(surface: PacketSurface, zone: Zone, parts: PlanParts, options: PagesOptions): ZoneOnPages {

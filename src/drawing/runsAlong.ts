@@ -1,5 +1,5 @@
 import { type Box, boxOf, grow } from './boxes.ts';
-import { boxIndex } from './boxIndex.ts';
+import { type BoxIndex, boxIndex } from './boxIndex.ts';
 import type { Spot } from './Mark.ts';
 
 type Line = readonly [Spot, Spot];
@@ -16,15 +16,18 @@ const leastSine = Math.sin((near.degrees * Math.PI) / 180);
  * @example runsAlong([[0, 1.5], [9, 1.5]], [[4, 0], [20, 0]]) //=> false
  */
 export function runsAlong([from, to]: Line, [a, b]: Line): boolean {
-  const [long, side] = [Math.hypot(b[0] - a[0], b[1] - a[1]), Math.hypot(to[0] - from[0], to[1] - from[1])];
+  const [dx, dy, ex, ey] = [b[0] - a[0], b[1] - a[1], to[0] - from[0], to[1] - from[1]];
+  // Most lines lie across: what is squared needs no root, and they are many.
+  const cross = dx * ey - dy * ex;
+  if (cross * cross >= leastSine * leastSine * (dx * dx + dy * dy) * (ex * ex + ey * ey)) return false;
+  const [long, side] = [Math.hypot(dx, dy), Math.hypot(ex, ey)];
   if (long === 0 || side === 0) return false;
-  const [ux, uy] = [(b[0] - a[0]) / long, (b[1] - a[1]) / long];
+  const [ux, uy] = [dx / long, dy / long];
   const place = ([x, y]: Spot) => ({
     along: (x - a[0]) * ux + (y - a[1]) * uy,
     off: (y - a[1]) * ux - (x - a[0]) * uy,
   });
   const [p, q] = [place(from), place(to)];
-  if (Math.abs(q.off - p.off) >= leastSine * side) return false;
   const beside = between(p.off, q.off, -near.off, near.off);
   const over = between(p.along, q.along, 0, long);
   return (Math.min(beside[1], over[1]) - Math.max(beside[0], over[0])) * side > near.mm;
@@ -39,7 +42,16 @@ function between(p: number, q: number, low: number, high: number): readonly [num
 
 /** Tells of lines whether they run along any of many. */
 export function alongAny(lines: readonly Line[]): (line: Line) => boolean {
-  const byBox = new Map<Box, Line>(lines.map((line) => [boxOf(line), line]));
-  const index = boxIndex([...byBox.keys()]);
-  return (line) => index.some(grow(boxOf(line), near.off), (box) => runsAlong(line, byBox.get(box)!));
+  let made: { readonly byBox: ReadonlyMap<Box, Line>; readonly index: BoxIndex } | undefined;
+  const indexed = () => {
+    // No line runs along one that is shorter than what is taken for it.
+    const own = lines.filter(([[x, y], [u, v]]) => Math.hypot(u - x, v - y) > near.mm);
+    const byBox = new Map<Box, Line>(own.map((line) => [boxOf(line), line]));
+    return { byBox, index: boxIndex([...byBox.keys()]) };
+  };
+  return (line) => {
+    made ??= indexed();
+    const { byBox, index } = made;
+    return index.some(grow(boxOf(line), near.off), (box) => runsAlong(line, byBox.get(box)!));
+  };
 }
