@@ -57,10 +57,9 @@ function isAssumed({ packet }: SheetContext, { rule, pass }: Limit): boolean {
   return pass && setting !== undefined && packet.defaults.some(({ path }) => setting.test(path));
 }
 
-/** What passes now and is found out later: the room's temperature on the day, the flatness of a base that still has a floor on it. */
+/** What passes now and is found out later: the room's temperature on the day. */
 function isYetToCome({ packet }: SheetContext, { rule, pass }: Limit): boolean {
-  if (!pass || packet.job.status === 'finished') return false;
-  return rule === 'temperature' || (rule.startsWith('flatness') && packet.base.removed.length > 0);
+  return pass && rule === 'temperature' && packet.job.status !== 'finished';
 }
 
 /** One tile that was measured tells no spread. */

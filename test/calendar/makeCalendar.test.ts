@@ -68,7 +68,14 @@ describe('no time is told for the night, 21:00 to 07:00 (common practice, no sou
   });
 
   test('what is to be done by the night is to be done the evening before', () => {
-    expect(at('sealTo')).toEqual(['2026-12-06T21:00']);
+    expect(
+      times(grouted({ sealAfterHours: [84, 109], stated: ['sealAfterHours', 'sealToHours'] }))('sealTo'),
+    ).toEqual(['2026-12-06T21:00']);
+  });
+
+  test('a window of our own ends with the first working hours where it holds none, so that nobody seals after it', () => {
+    expect(at('sealTo')).toEqual([]);
+    expect(at('seal').length).toBe(1);
   });
 });
 

@@ -132,9 +132,8 @@ describe('the owner is told from when to when there is no toilet', () => {
     );
 
   test('where the only one of the house is in the room, on each sheet for the owner', () => {
-    for (const one of told(fernlea))
-      expect(one).toMatch(/Mon, Mar 8, 8\sAM at the latest until Fri, Mar 19, 7\sAM/);
-    expect(told(fernlea)[2]).toMatch(/while the sealer cures, Fri, Mar 19, 8\sAM – Sat, Mar 20, 11\sAM/);
+    // It could go back on the day on which the room is closed again to seal: that serves nobody.
+    for (const one of told(fernlea)) expect(one).toMatch(/Mon, Mar 8, 8\sAM until Sat, Mar 20, 11\sAM/);
   });
 
   test('and nowhere else', () => {

@@ -85,6 +85,7 @@ const HARM = /asbestos|\blead\b|lead-safe|silica|\bdust\b|GFCI|\bburns?\b|lungs|
 /** Words of harm that warn nobody: each with its reason. */
 const NO_WARNING: Readonly<Record<string, string>> = {
   'ask.power': 'a question',
+  'calendar.lift': 'what is done once the stop before it, a caution of its own, is passed',
   'limit.house.asbestos': 'the head of a caution',
   'limit.house.lead': 'the head of a caution',
   'problem.walkBroken.found': 'a walk leads somewhere',

@@ -6,13 +6,17 @@ const dataOf = <T>(demo: Pick<(typeof demos)[number], 'sheets'>, kind: string) =
 
 describe('one figure is told as one number', () => {
   test.each(demos)('of $slug the spares of the care sheet are those of the record', (demo) => {
-    const [care] = dataOf<{ keep: number; over: number }>(demo, 'care-sheet');
+    const [care] = dataOf<{ keep: number; over: number; several: string }>(demo, 'care-sheet');
     const { lang } = demo.sheets.find(({ template }) => template === 'record')!;
     const [record] = dataOf<{ rows: readonly { what: string; value: string }[] }>(demo, 'record');
     const rows = record!.rows.filter(({ what }) => what === words.say(lang)('record.spares'));
     const told = rows.flatMap(({ value }) => value.split(': ').at(-1)!.match(/\d+/g)!.map(Number));
     expect(told.reduce((sum, one) => sum + one, 0)).toBe(care!.keep + care!.over);
-    const said = words.say(lang)('sheet.care-sheet.spares', { count: care!.keep, over: care!.over });
+    const said = words.say(lang)('sheet.care-sheet.spares', {
+      count: care!.keep,
+      over: care!.over,
+      several: care!.several,
+    });
     for (const number of [care!.keep, care!.over].filter((one) => one > 0))
       expect(said).toContain(String(number));
   });
