@@ -15,7 +15,7 @@ const crowded = { share: 1 / 3, pieces: 13 } as const;
 /** Further pages are worth their paper where no more than this share is left of the cuts that bear no name. */
 const worth = 0.5;
 /** A zone is a day's work: more pages of it than these are not leafed through with wet hands. */
-const mostParts = 3;
+const mostParts = 4;
 /** Paper round a part in mm: tight, and wider where names have to be led out. */
 const borders = [7, 14] as const;
 
