@@ -1,3 +1,4 @@
+import { hasToilet } from '../job/hasToilet.ts';
 import type { Job } from '../job/Job.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
@@ -118,11 +119,6 @@ function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly Calendar
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));
-}
-
-/** Whether a toilet stands on one of the floors. */
-function hasToilet({ surfaces }: Job): boolean {
-  return surfaces.some(({ obstacles }) => obstacles.some(({ meets }) => meets === 'flange'));
 }
 
 /** Whether one of the floors gets wet inside the house. */

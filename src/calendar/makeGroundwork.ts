@@ -1,4 +1,5 @@
 import type { Job } from '../job/Job.ts';
+import { toiletForgotten } from '../job/toiletForgotten.ts';
 import { isSpread, layersUnder } from '../materials/layersUnder.ts';
 import { leadAtWork, suspectLayers } from '../materials/limits/houseLimits.ts';
 import { HEAT_OFF, LABORATORY_WAIT, PREPARING_PACE, PREPARING_WAIT, TAKE_OUT } from '../trade/index.ts';
@@ -120,11 +121,9 @@ function stepsOf(job: Job, areaM2: number): readonly Step[] {
 }
 
 /** What is taken out: what the job names, and a toilet on a flange of the job even where the job forgot it. */
-function outOf({ base, surfaces }: Job): readonly string[] {
-  const named = base.comesOut.map(({ what }) => what);
-  const flange = surfaces.some(({ obstacles }) => obstacles.some(({ meets }) => meets === 'flange'));
-  const toilet = named.some((what) => /\b(?:toilet|wc|closet|inodoro)\b/i.test(what));
-  return flange && !toilet ? [...named, 'toilet'] : named;
+function outOf(job: Job): readonly string[] {
+  const named = job.base.comesOut.map(({ what }) => what);
+  return toiletForgotten(job) ? [...named, 'toilet'] : named;
 }
 
 /** Patch follows an old floor that comes up, and what was found on the base. */

@@ -3,6 +3,7 @@ import type { Zone } from '../zones/Zone.ts';
 import type { DrawOptions, Space } from './Drawing.ts';
 import type { ZoneDrawing } from './drawZone.ts';
 import { drawZonePart, type ZonePartDrawing } from './drawZonePart.ts';
+import { wordsOff } from './matchLines.ts';
 import type { PlanPart, PlanParts } from './PlanParts.ts';
 import { type Orientation, ratios } from './pickScale.ts';
 import { planGrid } from './planGrid.ts';
@@ -16,7 +17,7 @@ const crowded = { share: 1 / 3, pieces: 13 } as const;
 const worth = 0.5;
 /** A zone is a day's work: more pages of it than these are not leafed through with wet hands. */
 const mostParts = 4;
-/** Paper round a part in mm: tight, and wider where names have to be led out. */
+/** Paper round a part in mm: tight, and wider where names have to be led out, or the words of match lines stand there. */
 const borders = [7, 14] as const;
 
 /** The parts of a zone's plan at a larger scale, on the pages they take. */
@@ -82,11 +83,8 @@ function gridsOf(surface: PacketSurface, { uses, system }: PagesOptions, than: n
     }
     return [...largest.values()].map((parts) => ({ parts, use }));
   };
-  // Beside a match line stand its words, off which the narrow border is too near.
-  const fits = (border: number, { several }: PageUse) => !several || border === borders.at(-1);
-  return borders.flatMap((border) =>
-    uses.filter((use) => fits(border, use)).flatMap((use) => largestOf(border, use)),
-  );
+  const fits = (border: number) => (use: PageUse) => !use.several || border > wordsOff;
+  return borders.flatMap((border) => uses.filter(fits(border)).flatMap((use) => largestOf(border, use)));
 }
 
 function onPages(surface: PacketSurface, zone: Zone, parts: PlanParts, options: PagesOptions): ZoneOnPages {

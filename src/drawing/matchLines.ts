@@ -8,7 +8,7 @@ import { path, sizes, text } from './text.ts';
 
 /** How far a page shows what lies beyond its match lines, and where their words stand, in mm from the line. */
 export const overhang = 7;
-const wordsOff = 10.2;
+export const wordsOff = 10.2;
 
 /** Words stand in the middle of their line, or here along it. */
 const shares = [0.5, 0.3, 0.7, 0.15, 0.85];

@@ -26,7 +26,7 @@ export function makeFalls(
   if (!falls || !drain) return { problems: [] };
   const folds = walls.flatMap((wall, i): Fold[] => {
     const before = walls.at(i - 1)!;
-    const both = falls.from.includes(wall.id) && falls.from.includes(before.id) && walls.length > 2;
+    const both = falls.from.includes(wall.id) && falls.from.includes(before.id);
     return both ? [{ corner: named[i]!.name, from: beginOf(drain, wall.from), to: wall.from }] : [];
   });
   const blocked = folds.filter((fold) => leavesRoom(fold, corners));

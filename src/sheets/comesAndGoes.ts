@@ -1,4 +1,5 @@
 import { heightKind } from '../job/heightKind.ts';
+import { toiletForgotten } from '../job/toiletForgotten.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
@@ -49,10 +50,6 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
       sealed: round ? say('sheet.base-sheet.sealed') : '',
     };
   };
-  const flange = packet.spec.surfaces.some(({ obstacles }) =>
-    obstacles.some(({ meets }) => meets === 'flange'),
-  );
-  const toilet = base.comesOut.some(({ what }) => /\b(?:toilet|wc|closet|inodoro)\b/i.test(what));
   return [
     ...base.removed.map(({ name }) => {
       const stopped = stoppedLayers(packet).has(name);
@@ -70,7 +67,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
       out,
       ...backAt(what),
     })),
-    ...(flange && !toilet
+    ...(toiletForgotten(packet.spec)
       ? [
           {
             what: say('sheet.base-sheet.toilet'),

@@ -133,7 +133,7 @@ function planPage(
       swatches: swatches(context, surface, String(i + 1)),
       tiles: tileKey(context, surface, surface.pieces, String(i + 1)),
       faults,
-      half: halfTile(context, surface).join(''),
+      half: halfTile(context, surface),
       ...wholeAndCut(surface),
     },
   };

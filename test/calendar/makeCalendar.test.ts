@@ -73,6 +73,18 @@ describe('no time is told for the night, 21:00 to 07:00 (common practice, no sou
     ).toEqual(['2026-12-06T21:00']);
   });
 
+  test('a window of the product that no working hour falls into is told as missed, and stays', () => {
+    const entries = makeCalendar(
+      grouted({ sealAfterHours: [84, 109], stated: ['sealAfterHours', 'sealToHours'] }),
+      MONDAY,
+    );
+    expect(entries.find(({ code }) => code === 'seal')).toMatchObject({
+      from: '2026-12-07T08:00',
+      moved: 'missed',
+    });
+    expect(entries.some(({ code }) => code === 'sealTo')).toBe(true);
+  });
+
   test('a window of our own ends with the first working hours where it holds none, so that nobody seals after it', () => {
     expect(at('sealTo')).toEqual([]);
     expect(at('seal').length).toBe(1);

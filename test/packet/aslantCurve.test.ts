@@ -3,43 +3,25 @@ import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import { bounds, type Point } from '../../src/geometry/index.ts';
 import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { readJob } from '../../src/job/readJob.ts';
-import { groundOf } from '../../src/layout/groundOf.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
-import { layAnother } from '../../src/layout/layAnother.ts';
-import { makeLayout } from '../../src/layout/makeLayout.ts';
-import { makeCurve } from '../../src/packet/makeCurve.ts';
 import { makePacket } from '../../src/packet/makePacket.ts';
-import { makeRoom } from '../../src/room/makeRoom.ts';
 import { startAsWish } from '../../src/sheets/startAsWish.ts';
-import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import { chance } from '../support/chance.ts';
 import { judgeAslant } from '../support/judgeAslant.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
-import { familyRoom } from '../tiles/support/familyRoom.ts';
 import { judgePlan } from '../tiles/support/judgePlan.ts';
 import { rulesOf } from '../tiles/support/rulesOf.ts';
+import { curveRoom, type Look } from './support/curveRoom.ts';
 
 /** Random starts tried in each room, and what the narrowest cut of a start that saves a tile may be wider by, as a share of a tile. */
 const TRIED = 8;
 const WIDER = 1 / 12;
 
-/** A room of walls up to 9 ft laid at 45°, as it is or looked at otherwise: a rectangle, with a corner less, with a column, each second out of square. */
-function roomOf(seed: number, looked: (surface: SurfaceSpec) => SurfaceSpec = (surface) => surface) {
-  const { job: any, surface: plain } = familyRoom('diagonal', seed, 108);
-  const job = { ...any, status: 'planned' as const };
-  const surface = looked(plain);
-  const made = makeRoom(surface, job.print.system);
-  if ('problems' in made) throw new Error('a random room is a room');
-  const { room } = made;
-  const layout = makeLayout(job, surface, room);
-  if ('problems' in layout) throw new Error('a random room can be laid');
-  const laidAt = (origin: Point): Layout =>
-    layAnother(layout, surface, room, job.print.step, { ...layout.start.chosen, origin });
-  const curve = makeCurve(job, { surface, room, layout, cuts: makeCuts(job, layout) });
-  const ground = groundOf(layout, surface, room, job.print.step);
-  const strips = (origin: Point) => judgeAslant(ground, layout.pattern, origin, 4).strips;
-  const plan = (laid: Layout) => makeTilePlans(job, [laid], [makeCuts(job, laid)]).field!;
-  return { seed, job, layout, laidAt, curve, strips, plan };
+/** A random room laid at 45°, with a judge of strips that knows nothing of the search. */
+function roomOf(seed: number, looked?: Look) {
+  const room = curveRoom('diagonal', seed, looked);
+  const strips = (origin: Point) => judgeAslant(room.ground, room.layout.pattern, origin, 4).strips;
+  return { ...room, strips };
 }
 
 const rooms = Array.from({ length: 12 }, (_, seed) => roomOf(seed));

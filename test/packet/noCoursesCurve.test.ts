@@ -2,23 +2,15 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import type { Point } from '../../src/geometry/index.ts';
-import type { SurfaceSpec } from '../../src/job/Job.ts';
 import { readJob } from '../../src/job/readJob.ts';
-import { groundOf } from '../../src/layout/groundOf.ts';
-import type { Layout } from '../../src/layout/Layout.ts';
-import { layAnother } from '../../src/layout/layAnother.ts';
-import { makeLayout } from '../../src/layout/makeLayout.ts';
-import { makeCurve } from '../../src/packet/makeCurve.ts';
 import { makePacket } from '../../src/packet/makePacket.ts';
-import { makeRoom } from '../../src/room/makeRoom.ts';
 import { startAsWish } from '../../src/sheets/startAsWish.ts';
-import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import { judgeTiles } from '../support/judgeTiles.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
-import { familyRoom } from '../tiles/support/familyRoom.ts';
 import { judgePlan } from '../tiles/support/judgePlan.ts';
 import { rulesOf } from '../tiles/support/rulesOf.ts';
 import { seedsOf } from '../tiles/support/seedsOf.ts';
+import { curveRoom, type Look } from './support/curveRoom.ts';
 import { layByHand } from './support/layByHand.ts';
 import { shareByHand, widthOf } from './support/shareByHand.ts';
 
@@ -31,24 +23,11 @@ const WIDER = 1 / 12;
 /** Of a hundred starts of the grid, how many may do so. */
 const BEYOND = 1;
 
-type Look = (surface: SurfaceSpec) => SurfaceSpec;
-
-/** A room of walls up to 9 ft, as it is or looked at otherwise: a rectangle, with a corner less, with a column, each second out of square. */
-function roomOf(family: string, seed: number, looked: Look = (surface) => surface) {
-  const { job: any, surface: plain } = familyRoom(family, seed, 108);
-  const job = { ...any, status: 'planned' as const };
-  const surface = looked(plain);
-  const made = makeRoom(surface, job.print.system);
-  if ('problems' in made) throw new Error('a random room is a room');
-  const { room } = made;
-  const layout = makeLayout(job, surface, room);
-  if ('problems' in layout) throw new Error('a random room can be laid');
-  const laidAt = (origin: Point): Layout =>
-    layAnother(layout, surface, room, job.print.step, { ...layout.start.chosen, origin });
-  const curve = makeCurve(job, { surface, room, layout, cuts: makeCuts(job, layout) });
-  const ground = groundOf(layout, surface, room, job.print.step);
+/** A random room with judges of strips and of tiles that know nothing of the search. */
+function roomOf(family: string, seed: number, looked?: Look) {
+  const room = curveRoom(family, seed, looked);
+  const { job, layout, ground } = room;
   const strips = (origin: Point) => judgeTiles(ground, layout.pattern, origin, 2).strips;
-  const plan = (laid: Layout) => makeTilePlans(job, [laid], [makeCuts(job, laid)]).field!;
   const { kerf } = job.saw;
   const rules = {
     blade: kerf + job.print.step,
@@ -59,7 +38,7 @@ function roomOf(family: string, seed: number, looked: Look = (surface) => surfac
     const laid = layByHand(layout, origin);
     return { ...laid, tiles: laid.whole + shareByHand(laid.cut, rules) };
   };
-  return { seed, job, layout, ground, laidAt, curve, strips, plan, byHand };
+  return { ...room, strips, byHand };
 }
 
 type Room = ReturnType<typeof roomOf>;
