@@ -23,7 +23,7 @@ export const startsCurve: Sheet = {
 
 /** Between drawings, and what stands over and under them, in mm. */
 const GUTTER_MM = 4;
-const WORDS_MM = 96;
+const WORDS_MM = 104;
 
 /** Drawings of the same size for all, as wide as so many leave room for. */
 function spaceFor({ packet }: SheetContext, count: number): Space {
