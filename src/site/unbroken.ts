@@ -1,7 +1,8 @@
 import { escapeXml } from '../drawing/escapeXml.ts';
 
 /** Names of pieces and walls, and figures with their unit. */
-const TOGETHER = /\b[A-Z]\d*-[A-Z\d]+[a-z]?\b|\b(?:\d+ ft )?\d[\d.,]*(?: \d+)?(?:\/\d+)? (?:in|mm|ft|lb|kg)\b/g;
+const TOGETHER =
+  /\b[A-Z]\d*-[A-Z\d]+[a-z]?\b|\b(?:\d+ ft )?\d[\d.,]*(?: \d+)?(?:\/\d+)? (?:in|mm|ft|lb|kg)\b/g;
 
 /**
  * Text as HTML in which no name of a piece or a wall, and no figure from its unit, is broken off at the end of a line.
