@@ -62,6 +62,12 @@ export interface Work {
   readonly tempC: number;
 }
 
+/** A chip of mosaic that is round, or a hexagon: its diameter, or from flat to flat. */
+export interface Chip {
+  readonly kind: 'round' | 'hexagon';
+  readonly across: Ticks;
+}
+
 export interface TileSpec {
   /** Key in the job file, such as `field`. */
   readonly key: string;
@@ -75,6 +81,8 @@ export interface TileSpec {
   readonly width: Ticks;
   /** Chips along and across, where it is a sheet of mosaic; between them lies the joint of the job. */
   readonly chips?: readonly [number, number];
+  /** What those chips are where they are no squares or rectangles. */
+  readonly chip?: Chip;
   /** Largest minus smallest over all readings of the same side. */
   readonly spread: Ticks;
   /** A row laid out dry with its joints, along the tile's length, as read; missing where nobody laid one. */
@@ -252,7 +260,7 @@ export interface DoorwaySpec {
   /** As you stand in the room and face the door. */
   readonly left: DoorSide;
   readonly right: DoorSide;
-  readonly beyond: 'carpet' | 'wood' | 'tile' | 'later';
+  readonly beyond: 'carpet' | 'wood' | 'tile' | 'vinyl' | 'concrete' | 'later';
   /** Facts of the door line itself. */
   readonly line: EdgeFacts;
   /** Whether this is the only way out. */

@@ -165,7 +165,7 @@ floor:
       door line: ${s.doorLine}       # from the face of the wall to under the closed door
       left: undercut ${s.tuck}   # as you face the door; the tile slides in so far
       right: plain            # or post ${s.post}, along the wall x into it
-      beyond: wood            # carpet, wood, tile, later
+      beyond: wood            # carpet, wood, tile, vinyl, concrete, later
   obstacles:
     pipe: {circle: ${s.pipe}, from C-D: ${s.near}, from D-A: ${s.far}}
     # cabinet: {rectangle: ${s.box}, from A-B: ${s.far}, from B-C: ${s.near}}   # first size along the first wall named

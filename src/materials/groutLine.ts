@@ -1,7 +1,9 @@
 import { lineThroughShape, type Point, type Shape, shapeArea } from '../geometry/index.ts';
-import type { GroutSpec, TileSpec } from '../job/Job.ts';
+import { chipArea } from '../job/chipArea.ts';
+import { chipSides } from '../job/chipSides.ts';
+import type { GroutSpec } from '../job/Job.ts';
 import type { MovementLine } from '../layout/movement/Movement.ts';
-import { areaM2Of, litresOf, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
+import { areaM2Of, litresOf, TICKS_PER_MM } from '../measure/index.ts';
 import { jointShareOf } from '../pattern/index.ts';
 import { GROUT_DENSITY, GROUT_WASTE, groutGrade, groutVolume, type Step } from '../trade/index.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
@@ -56,10 +58,12 @@ function jointsOf(laid: Laid): readonly Part[] {
   const { spec, tile, layout } = laid;
   const joint = layout.pattern.joint;
   const areaM2 = layout.inner ? areaM2Of(areaOf(layout.inner)) : fieldAreaM2(layout);
-  const face = faceOf(tile, joint);
-  const rate = layout.pattern.inCourses
+  // Round a rectangle runs one joint; between other tiles and chips all that is no face is joint.
+  const face = layout.pattern.inCourses && !tile.chip ? chipSides(tile, joint) : undefined;
+  const share = jointShare(laid);
+  const rate = face
     ? groutVolume({ ...face, joint, depth: tile.thickness })
-    : jointShareOf(layout.pattern) * (tile.thickness / TICKS_PER_MM);
+    : share * (tile.thickness / TICKS_PER_MM);
   const own = {
     surface: spec.name,
     joint,
@@ -68,25 +72,17 @@ function jointsOf(laid: Laid): readonly Part[] {
     areaM2,
     groutLitres: rate * areaM2,
   };
-  const step = layout.pattern.inCourses
-    ? {
-        code: 'material.grout.sum.volume',
-        figures: { ...own, ...face },
-      }
-    : {
-        code: 'material.grout.sum.repeat',
-        figures: { ...own, jointShare: rounded(jointShareOf(layout.pattern), 4) },
-      };
+  const step = face
+    ? { code: 'material.grout.sum.volume', figures: { ...own, ...face } }
+    : { code: 'material.grout.sum.repeat', figures: { ...own, jointShare: rounded(share, 4) } };
   return [{ litres: rate * areaM2, step }, ...softJointsOff(laid, rate)];
 }
 
-/** What joints run round: the tile, or one chip of a sheet of mosaic. */
-function faceOf(
-  { length, width, chips = [1, 1] }: Laid['tile'],
-  joint: Ticks,
-): Pick<TileSpec, 'length' | 'width'> {
-  const chip = (side: Ticks, count: number) => Math.round((side + joint) / count) - joint;
-  return { length: chip(length, chips[0]), width: chip(width, chips[1]) };
+/** What of the floor is joint: of the repeat of its pattern, or of a sheet of round or hexagon chips. */
+function jointShare({ tile: { length, width, chips = [1, 1], chip }, layout: { pattern } }: Laid): number {
+  if (!chip) return jointShareOf(pattern);
+  const sheet = (length + pattern.joint) * (width + pattern.joint);
+  return 1 - (chips[0] * chips[1] * chipArea(chip)) / sheet;
 }
 
 /** What soft joints have of the grout that was reckoned for the whole floor: their joint, and the share of what they are wider. */

@@ -17,10 +17,12 @@ function noCheckNote({ redundancy, measureNext }: Adjustment): PacketNote[] {
   return [
     {
       code: 'room.noCheck',
-      figures: { diagonal: measureNext ?? '' },
+      figures: { diagonal: measureNext ?? 'none' },
       at: measureNext ? [measureNext] : [],
       level: 'warn',
-      words: `No check possible: measure one diagonal${measureNext ? `, ${measureNext} first` : ''}.`,
+      words: measureNext
+        ? `No check possible: measure one diagonal, ${measureNext} first.`
+        : 'Nothing checks three walls: read each of them once more.',
     },
   ];
 }

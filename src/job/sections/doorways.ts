@@ -13,7 +13,7 @@ import { edgeFacts, edgeShape, type Gaps, type GivenEdge } from './edge.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 import { wallName } from './names.ts';
 
-const beyond = oneOf(['carpet', 'wood', 'tile', 'later']);
+const beyond = oneOf(['carpet', 'wood', 'tile', 'vinyl', 'concrete', 'later']);
 
 const sideForm = z.strictObject({
   undercut: leaf(size, 'How far the tile slides under.').optional(),
@@ -51,7 +51,7 @@ const doorwaySchema = withFrom(
     'door line': leaf(length, 'From the face of the wall to the line under the closed door.').optional(),
     left: side('left').optional(),
     right: side('right').optional(),
-    beyond: leaf(beyond, 'Floor behind the door: carpet, wood, tile or later.').optional(),
+    beyond: leaf(beyond, 'Floor behind the door: carpet, wood, tile, vinyl, concrete or later.').optional(),
     'only exit': leaf(yesNo, 'Whether this is the only way out of the room.').optional(),
     ...lineShape,
   },

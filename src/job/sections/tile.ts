@@ -11,6 +11,7 @@ import { pair } from '../values/pair.ts';
 import { text } from '../values/text.ts';
 import { tileRun } from '../values/tileRun.ts';
 import { yesNo } from '../values/yesNo.ts';
+import { chipsOf, sheetReadings } from './mosaic.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 import { type Shaped, shapeOf, tileShapes } from './tileShape.ts';
 
@@ -119,7 +120,7 @@ function sidesOf(
   joint: Ticks,
   path: readonly string[],
   notes: Notes,
-): Shaped & Pick<TileSpec, 'chips'> {
+): Shaped & Pick<TileSpec, 'chips' | 'chip'> {
   const shapes = Object.keys(tileShapes).filter((key) => given[key as 'round'] !== undefined);
   if (!read && shapes.length === 0) trouble(notes, 'missing', [...path, 'read'], { key: 'read' }, true);
   if (shapes.length > (read ? 0 : 1))
@@ -127,13 +128,12 @@ function sidesOf(
   const { hexagon, octagon, rhombus, chevron, round } = given;
   const shaped = shapeOf({ hexagon, octagon, rhombus, chevron, round }, path, notes);
   if (shaped) return shaped;
-  const sheets = given.mosaic?.sheet.map(([long, wide]) => [long - joint, wide - joint] as const);
-  const readings = read ?? sheets ?? [pair.standIn];
+  const readings = read ?? (given.mosaic ? sheetReadings(given.mosaic, joint) : [pair.standIn]);
   const sides = meanSides(
     readings.map(([first]) => first),
     readings.map(([, second]) => second),
   );
-  return { readings, ...sides, ...(given.mosaic && { chips: given.mosaic.chips }) };
+  return { readings, ...sides, ...(given.mosaic && chipsOf(given.mosaic, path, notes)) };
 }
 
 function buildTile(key: string, given: GivenTile, joint: Ticks, notes: Notes): TileSpec {

@@ -3,11 +3,11 @@ import { mean, printLength, spread, TICKS_PER_64TH, type Ticks } from '../../mea
 import type { TileShape, TileSpec } from '../Job.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
-import { chipCount } from '../values/chipCount.ts';
 import { size } from '../values/length.ts';
 import { slant } from '../values/numbers.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { pair } from '../values/pair.ts';
+import { mosaicSchema } from './mosaic.ts';
 import { type Notes, trouble } from './Notes.ts';
 
 const hand = oneOf(['right', 'left']);
@@ -43,16 +43,7 @@ export const tileShapes = {
     .meta({ description: 'A tile with slanting ends for chevron.' })
     .optional(),
   round: listOf(size, 'Diameter of a round tile, one or several.').optional(),
-  mosaic: z
-    .strictObject({
-      sheet: listOf(
-        pair,
-        'Length x width of a sheet with one joint: from the edge of its first chip to that of the first chip of the next sheet.',
-      ),
-      chips: leaf(chipCount, 'Chips along its length x along its width.'),
-    })
-    .meta({ description: 'Chips on a sheet, the joint of the job between them.' })
-    .optional(),
+  mosaic: mosaicSchema.optional(),
 };
 
 const shapesSchema = z.strictObject(tileShapes);

@@ -6,7 +6,12 @@ import { valueAt } from './valueAt.ts';
 
 type Issue = z.core.$ZodIssue;
 
-const WANTED: Readonly<Record<string, string>> = { object: 'map', record: 'map', array: 'list' };
+const WANTED: Readonly<Record<string, string>> = {
+  object: 'map',
+  record: 'map',
+  array: 'list',
+  null: 'alone',
+};
 
 function pathOf(issue: Issue): Path {
   return issue.path.map((key) => (typeof key === 'number' ? key : String(key)));

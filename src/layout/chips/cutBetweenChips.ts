@@ -20,11 +20,14 @@ export interface ChippedFloor {
  */
 export function cutBetweenChips(floor: ReadyFloor, origin: Point): ChippedFloor | undefined {
   const { job, surface, room, plain, ground, apart, chosen, wished } = floor;
-  const count = job.tiles.find(({ key }) => key === plain.tiles[0]!.tile)?.chips;
+  const { chips: count, chip } = job.tiles.find(({ key }) => key === plain.tiles[0]!.tile) ?? {};
   const isPlain = plain.straightX && plain.straightY && plain.inCourses;
   if (!count || !isPlain || apart.pieces.length > 0 || wished.length > 0) return undefined;
   const { frame } = ground;
-  const gaps = chipGaps(frame.edges, { pattern: plain, count, origin });
+  // Rows of round chips and of hexagons reach into each other, so that no straight line runs between them.
+  const gaps = chip
+    ? frame.edges.map(({ gap }) => gap)
+    : chipGaps(frame.edges, { pattern: plain, count, origin });
   const edges = frame.edges.map((edge, i) => ({ ...edge, gap: gaps[i]! }));
   const field = makeField(frame.outline, edges, frame.obstacles);
   const names = room.openings.map(({ name }) => name);

@@ -1,3 +1,4 @@
+import { chipSides } from '../../job/chipSides.ts';
 import type { TileSpec } from '../../job/Job.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { CONE_TILE, FALL, fall, followsCone, inches, type Limit, WET_SLIP } from '../../trade/index.ts';
@@ -46,9 +47,9 @@ function slipLimit({ name, exposure }: Laid['spec']) {
 }
 
 /** The longest side that lies flat: a tile's, a chip's on a sheet of mosaic. */
-function longestSide({ length, width, chips: [along, across] = [1, 1] }: TileSpec, joint: Ticks): Ticks {
-  const side = (whole: Ticks, count: number) => Math.round((whole + joint) / count) - joint;
-  return Math.max(side(length, along), side(width, across));
+function longestSide(tile: TileSpec, joint: Ticks): Ticks {
+  const { length, width } = chipSides(tile, joint);
+  return Math.max(length, width);
 }
 
 function coneLimit(

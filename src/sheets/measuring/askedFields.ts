@@ -67,7 +67,7 @@ export const askedFields: readonly AskedField[] = [
   doorway('door line', 'doorLine', 'length'),
   doorway('left', 'doorLeft', 'doorSide'),
   doorway('right', 'doorRight', 'doorSide'),
-  doorway('beyond', 'doorBeyond', 'choice', oneOf('carpet', 'wood', 'tile', 'later')),
+  doorway('beyond', 'doorBeyond', 'choice', oneOf('carpet', 'wood', 'tile', 'vinyl', 'concrete', 'later')),
   doorway('only exit', 'doorOnlyExit', 'yesNo'),
   obstacle('circle', 'circle', 'length'),
   obstacle('rectangle', 'rectangle', 'size'),

@@ -66,7 +66,7 @@ export function togetherTexts(context: SheetContext, adjustment: Adjustment): re
     by: roughly(context, adjustment.misclosure),
     walk: roughly(context, adjustment.perimeter),
   });
-  if (redundancy <= 0) return [exact, closes, say('room.noCheck', { diagonal: measureNext ?? '' })];
+  if (redundancy <= 0) return [exact, closes, say('room.noCheck', { diagonal: measureNext ?? 'none' })];
   const passed = globalTest && say('sheet.measuring.together', { passed: globalTest.passed ? 'yes' : 'no' });
   return [exact, closes, say('sheet.measuring.spare', { count: redundancy }), ...(passed ? [passed] : [])];
 }
