@@ -60,10 +60,9 @@ function jointsOf(laid: Laid): readonly Part[] {
   const areaM2 = layout.inner ? areaM2Of(areaOf(layout.inner)) : fieldAreaM2(layout);
   // Round a rectangle runs one joint; between other tiles and chips all that is no face is joint.
   const face = layout.pattern.inCourses && !tile.chip ? chipSides(tile, joint) : undefined;
-  const share = jointShare(laid);
   const rate = face
     ? groutVolume({ ...face, joint, depth: tile.thickness })
-    : share * (tile.thickness / TICKS_PER_MM);
+    : jointShare(laid) * (tile.thickness / TICKS_PER_MM);
   const own = {
     surface: spec.name,
     joint,
@@ -74,7 +73,7 @@ function jointsOf(laid: Laid): readonly Part[] {
   };
   const step = face
     ? { code: 'material.grout.sum.volume', figures: { ...own, ...face } }
-    : { code: 'material.grout.sum.repeat', figures: { ...own, jointShare: rounded(share, 4) } };
+    : { code: 'material.grout.sum.repeat', figures: { ...own, jointShare: rounded(jointShare(laid), 4) } };
   return [{ litres: rate * areaM2, step }, ...softJointsOff(laid, rate)];
 }
 
