@@ -1,6 +1,7 @@
 export * from './balancedRun.ts';
 export * from './batchMass.ts';
 export * from './bedDepth.ts';
+export * from './bondNotch.ts';
 export * from './breakage.ts';
 export * from './cautions.ts';
 export * from './checkRun.ts';
