@@ -1,4 +1,5 @@
 import type { Job } from '../job/Job.ts';
+import { readOnOld } from '../job/readOnOld.ts';
 import { type System, TICKS_PER_MM } from '../measure/index.ts';
 import { dishOf, type FlatnessReading, SKIM, type Step, skimDepth } from '../trade/index.ts';
 import type { Flatness } from './Flatness.ts';
@@ -16,10 +17,10 @@ import { packages } from './rounded.ts';
 export function fillLines(job: Job, surfaces: readonly Laid[]): readonly Material[] {
   if (!isFilled(job)) return [];
   const { grid, fillBagLitres } = job.base;
-  const bare = job.base.removed.length === 0;
+  const bare = readOnOld(job.base) === undefined;
   return surfaces.flatMap(({ spec, layout }) => {
     const flatness = floorFlatness(job, spec, layout);
-    if (flatness && flatness.patchLitres > 0) return [gridLine(flatness, fillBagLitres)];
+    if (flatness && flatness.patchLitres > 0) return [gridLine(flatness, fillBagLitres, bare)];
     // What was found with a grid belongs to the floor that it was read on.
     if (bare && grid && grid.surface !== spec.name && onlyGrid(job)) return [];
     const area = { surface: spec.name, areaM2: fieldAreaM2(layout) };
@@ -38,13 +39,14 @@ function onlyGrid(job: Job): boolean {
   return !isFilled({ ...job, base });
 }
 
-function gridLine(flatness: Flatness, bagLitres: number | undefined): Material {
+function gridLine(flatness: Flatness, bagLitres: number | undefined, bare: boolean): Material {
   const { patchMean, patchLitres, levelMean, levelLitres, patchBags } = flatness;
   return {
     what: 'fill',
     sum: [
       { code: 'material.fill.sum.patch', figures: { patchMean, patchLitres } },
       { code: 'material.fill.sum.level', figures: { levelMean, levelLitres } },
+      ...(bare ? [] : [AGAIN]),
       bagStep(flatness, bagLitres),
     ],
     rate: bagLitres ? { value: bagLitres, unit: 'litrePerBag' } : { value: 1, unit: 'litre' },
@@ -66,6 +68,8 @@ function bagStep({ patchBags, levelBags }: Flatness, bagLitres: number | undefin
         figures: { bagLitres, patchBagCount: patchBags, levelBagCount: levelBags },
       };
 }
+
+const AGAIN: Step = { code: 'material.fill.sum.again', figures: {} };
 
 const READ: Step = { code: 'material.fill.sum.read', figures: {} };
 
@@ -106,7 +110,7 @@ function skimLine({ surface, areaM2 }: Floor, system: System): Filling {
 
 function inBags({ sum, ...filling }: Filling, { base }: Job, bare: boolean): Material {
   const { fillBagLitres: bagLitres } = base;
-  const again: readonly Step[] = bare ? [] : [{ code: 'material.fill.sum.again', figures: {} }];
+  const again: readonly Step[] = bare ? [] : [AGAIN];
   const line = { what: 'fill', ...filling, unit: 'litre' };
   if (bagLitres === undefined)
     return {

@@ -69,6 +69,14 @@ describe('how much patch a floor takes that was not read on a grid', () => {
     expect(read(1 / 2)!.amount).toBeGreaterThan(0);
   });
 
+  test('a bare base that was read after the old floor came up is not reckoned again', () => {
+    const flatness = [{ gap: inches(1 / 2), under: feet(10) }];
+    const codes = (readOn: string) =>
+      fillOf({ removed: [vinyl], readOn, flatness })!.sum.map(({ code }) => code);
+    expect(codes('boards')).not.toContain('material.fill.sum.again');
+    expect(codes('sheet vinyl')).toContain('material.fill.sum.again');
+  });
+
   test('where nothing was read a skim, 1/32 in over 100 sq ft, in whole bags (common practice, no source)', () => {
     const litres = 100 * 144 * (1 / 32) * 0.016387064;
     expect(fillOf({ removed: [vinyl] })).toMatchObject({ mark: 'P', source: 'practice' });
