@@ -112,6 +112,16 @@ describe('half a tile', () => {
   });
 });
 
+describe.each(demos)('the sawn length of a start in $slug', ({ sheets }) => {
+  test('is told in whole inches or tenths of a metre', () => {
+    const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
+      surfaces: readonly { rows: readonly { cutLength: string }[] }[];
+    };
+    for (const { cutLength } of surfaces.flatMap(({ rows }) => rows))
+      expect(cutLength).toMatch(/^(?:\d+ ft(?: \d+ in)?|\d+ in|\d+(?:[.,]\d)? m)$/);
+  });
+});
+
 describe.each(demos)('the narrowest cut of a start in $slug', ({ packet, sheets }) => {
   const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
     surfaces: readonly {
