@@ -1,5 +1,6 @@
 import type { Job } from '../job/Job.ts';
 import { toiletForgotten } from '../job/toiletForgotten.ts';
+import { isFilled } from '../materials/isFilled.ts';
 import { isSpread, layersUnder } from '../materials/layersUnder.ts';
 import { leadAtWork, suspectLayers } from '../materials/limits/houseLimits.ts';
 import { HEAT_OFF, LABORATORY_WAIT, PREPARING_PACE, PREPARING_WAIT, TAKE_OUT } from '../trade/index.ts';
@@ -124,17 +125,6 @@ function stepsOf(job: Job, areaM2: number): readonly Step[] {
 function outOf(job: Job): readonly string[] {
   const named = job.base.comesOut.map(({ what }) => what);
   return toiletForgotten(job) ? [...named, 'toilet'] : named;
-}
-
-/** Patch follows an old floor that comes up, and what was found on the base. */
-function isFilled({ base: { removed, hollow = [], nailHoles, grid, fillBagLitres } }: Job): boolean {
-  return (
-    removed.length > 0 ||
-    hollow.length > 0 ||
-    nailHoles !== undefined ||
-    grid !== undefined ||
-    fillBagLitres !== undefined
-  );
 }
 
 /** Layers that take a working step of their own: mortar goes with the board or membrane on it, and stands alone without one. */

@@ -425,6 +425,8 @@ export interface BaseSpec {
   readonly kept: readonly Layer[];
   readonly fresh: readonly Layer[];
   readonly heights: readonly HeightSpec[];
+  /** What the base was read on, flatness, film and moisture: a layer or the bare base. Missing where nothing comes up. */
+  readonly readOn?: string;
   readonly flatness: readonly { readonly gap: Ticks; readonly under: Ticks; readonly where?: string }[];
   /** Cracks by where they are; `line` where the job tells it from two walls. */
   readonly cracks: readonly { readonly where: string; readonly moving: boolean; readonly line?: BasePlace }[];

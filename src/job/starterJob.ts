@@ -187,6 +187,7 @@ base:                         # layers from the bare base up
   removed: {sheet vinyl: ${s.removed}}
   new: {board: ${s.layers}, mortar under tile: ${s.bed}, tile: ${s.thick}}
   heights: {hall floor: ${s.height} above boards, hall door: ${s.height} above vinyl}   # as measured now
+  # read on: sheet vinyl       # what flatness, film and moisture were read on: the old floor, or base once it is bare
   # flatness: [${s.flat} at the hall door]
   # cracks: {by the window: still}           # still or moving; or {is: moving, from A-B: [${s.near}, ${s.far}], from D-A: [${s.near}, ${s.near}]}
   # hollow: {by the door: {from A-B: ${s.far}, from D-A: ${s.near}}}

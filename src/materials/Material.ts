@@ -1,6 +1,6 @@
 /** One line of the material tally: the sum, the rate and where the rate comes from. */
 export interface Material {
-  /** `tile`, `fill`, `layer`, `mortar`, `grout`, `sealant`, `backer`, `profile`, `sealer`, `ring`. */
+  /** `tile`, `fill`, `layer`, `bond`, `mortar`, `grout`, `sealant`, `backer`, `profile`, `sealer`, `ring`. */
   readonly what: string;
   /** Name or colour of the product where the job gives one. */
   readonly name?: string;

@@ -1,4 +1,5 @@
 import type { BaseSpec, MoistureReading } from '../job/Job.ts';
+import { readOnOld } from '../job/readOnOld.ts';
 
 /** One question to the base: what is known of it and what follows; `open` where only the floor can tell. */
 export interface BaseCheck {
@@ -10,7 +11,14 @@ export interface BaseCheck {
 
 /** Whether mortar can take hold of the base, and whether it is dry enough for the mortar's own sheet. Common practice. */
 export function baseChecks(base: BaseSpec): readonly BaseCheck[] {
-  return [filmCheck(base.film), moistureCheck(base.moisture)];
+  return [filmCheck(base.film), moistureCheck(base.moisture)].map((check) => asRead(base, check));
+}
+
+/** What passes on a floor that comes up stays open: it is read again on the base under it. */
+function asRead(base: BaseSpec, check: BaseCheck): BaseCheck {
+  const layers = readOnOld(base);
+  if (layers === undefined || check.state !== 'pass') return check;
+  return { ...check, state: 'open', code: `base.${check.what}.again`, figures: { ...check.figures, layers } };
 }
 
 function filmCheck(film: BaseSpec['film']): BaseCheck {

@@ -13,6 +13,22 @@ export function isSpread({ name }: Pick<Layer, 'name'>): boolean {
   return SPREAD.test(name);
 }
 
+/** What a layer is called that is laid in mortar, and what tells that it sticks by itself or is rolled on. */
+const BONDED = /\b(?:membranes?|membranas?|boards?|backerboards?|tableros?|placas?|painel|manta)\b/i;
+const ALONE =
+  /\b(?:self|peel|liquid|rolled|painted|loose|screwed|wood|osb|plywood|particle|gypsum|autoadhesiv[ao]|l[ií]quid[ao]|madera|madeira)\b/i;
+
+/**
+ * Whether a layer is bonded with mortar to what lies under it, by its name: a membrane or a board, but for one that sticks by itself,
+ * is rolled on or is wood.
+ *
+ * @example isBonded({ name: 'membrane' }) //=> true
+ * @example isBonded({ name: 'liquid membrane' }) //=> false
+ */
+export function isBonded({ name }: Pick<Layer, 'name'>): boolean {
+  return BONDED.test(name) && !ALONE.test(name) && !isSpread({ name });
+}
+
 /** New layers under the tile and its bed, from the base up: the tile is the last, the bed under it goes with the tile. */
 export function layersUnder({ fresh }: Pick<BaseSpec, 'fresh'>): readonly Layer[] {
   const under = fresh.slice(0, -1);

@@ -3,6 +3,7 @@ import type { Layout } from '../layout/Layout.ts';
 import { onGrid } from '../measure/index.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import { bedDepth, TROWEL_ANGLE } from '../trade/index.ts';
+import { bondLines } from './bondLines.ts';
 import type { CarriedRun } from './carriedRuns.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import { fillLines } from './fillLines.ts';
@@ -45,6 +46,7 @@ export function makeMaterials(
     }),
     ...fillLines(job, surfaces),
     ...layerLines(job, areaM2),
+    ...bondLines(job, areaM2),
     mortarLine(job.products.mortar, areaM2, otherBed(job)),
     groutLine(job.products.grout, surfaces),
     ...sealantLines(job.products.sealant, soft, job.print.system, open),

@@ -6,6 +6,7 @@ import {
   MORTAR_DENSITY,
   MORTAR_WASTE,
   type MortarRate,
+  type MortarUse,
   mortarRate,
   type Step,
   TROWEL_ANGLE,
@@ -21,37 +22,53 @@ import { packages, rounded } from './rounded.ts';
  */
 export function mortarLine(mortar: MortarSpec, areaM2: number, stated?: Ticks): Material {
   const rate = mortarRate(mortar);
-  const bought = 1 + MORTAR_WASTE.value.waste;
-  const bagsAt = (kgPerM2: number) => (areaM2 * kgPerM2 * bought) / mortar.bagKg;
-  const larger = bagsAt(rate.kgPerM2);
   const fact = rate.rules === 'bag' ? MORTAR_COVERAGE : MORTAR_DENSITY;
   const fromSheet = rate.rules === 'bag' && mortar.coversM2 !== undefined;
+  const told = stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }];
+  const { steps, bags, kgPerM2 } = mortarSum(mortar, areaM2, told);
   return {
     what: 'mortar',
     ...(mortar.name === undefined ? {} : { name: mortar.name }),
-    sum: [
-      { code: 'material.mortar.sum.area', figures: { areaM2 } },
-      bagStep(mortar, rate, bagsAt(rate.byBag)),
-      notchStep(mortar, rate, bagsAt(rate.byNotch)),
-      ...(stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }]),
-      {
-        code: `material.mortar.sum.${rate.rules}Rules`,
-        figures: { bagCount: packages(larger), bagKg: mortar.bagKg },
-      },
-      zonesStep(areaM2, rate),
-      { code: 'material.mortar.sum.spareBag', figures: {} },
-    ],
-    rate: { value: areaM2 > 0 ? rounded(rate.kgPerM2 * bought, 3) : 0, unit: 'kgPerM2' },
+    sum: [...steps, zonesStep(areaM2, rate), { code: 'material.mortar.sum.spareBag', figures: {} }],
+    rate: { value: areaM2 > 0 ? rounded(kgPerM2, 3) : 0, unit: 'kgPerM2' },
     mark: fromSheet ? 'job' : fact.mark,
     source: fromSheet ? 'job' : fact.source,
-    amount: larger * mortar.bagKg,
+    amount: bags * mortar.bagKg,
     unit: 'kg',
-    buy: packages(larger),
+    buy: packages(bags),
     buyUnit: 'bag',
   };
 }
 
-function bagStep(mortar: MortarSpec, { coverM2 }: MortarRate, bags: number): Step {
+/**
+ * Mortar of a notch for an area in square metres, step by step: by the bag, by the notch, and the larger, which rules; bags and the
+ * powder on a square metre with the part that is bought beyond it.
+ *
+ * @param told steps that stand before the one that tells which rules.
+ */
+export function mortarSum(
+  mortar: MortarUse,
+  areaM2: number,
+  told: readonly Step[] = [],
+): { readonly steps: readonly Step[]; readonly bags: number; readonly kgPerM2: number } {
+  const rate = mortarRate(mortar);
+  const bought = 1 + MORTAR_WASTE.value.waste;
+  const bagsAt = (kgPerM2: number) => (areaM2 * kgPerM2 * bought) / mortar.bagKg;
+  const bags = bagsAt(rate.kgPerM2);
+  const steps = [
+    { code: 'material.mortar.sum.area', figures: { areaM2 } },
+    bagStep(mortar, rate, bagsAt(rate.byBag)),
+    notchStep(mortar, rate, bagsAt(rate.byNotch)),
+    ...told,
+    {
+      code: `material.mortar.sum.${rate.rules}Rules`,
+      figures: { bagCount: packages(bags), bagKg: mortar.bagKg },
+    },
+  ];
+  return { steps, bags, kgPerM2: rate.kgPerM2 * bought };
+}
+
+function bagStep(mortar: MortarUse, { coverM2 }: MortarRate, bags: number): Step {
   const { waste, backButter } = MORTAR_WASTE.value;
   const figures = { coverM2, bagKg: mortar.bagKg, wasteShare: waste, bagCount: rounded(bags) };
   return mortar.backButter
@@ -59,7 +76,7 @@ function bagStep(mortar: MortarSpec, { coverM2 }: MortarRate, bags: number): Ste
     : { code: 'material.mortar.sum.bagRate', figures };
 }
 
-function notchStep({ notch, bagKg }: MortarSpec, { byNotch }: MortarRate, bags: number): Step {
+function notchStep({ notch, bagKg }: MortarUse, { byNotch }: MortarRate, bags: number): Step {
   return {
     code: `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}`,
     figures: {

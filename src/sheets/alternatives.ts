@@ -49,7 +49,6 @@ function proofOf(
     stripsBound: longLength(bound.strips),
     halves: longLength(score.halves),
     halvesBound: longLength(bound.halves),
-    narrowest: number(score.narrowest * 100, 0),
     narrowestBound: number(Math.ceil(bound.narrowest * 100), 0),
     setOut: length(setOut(packet.spec.surfaces.find((one) => one.name === name)?.start ?? {})),
   });
@@ -111,9 +110,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
   return {
     role: say(`sheet.alternatives.${role}`),
     chosen: role === 'chosen',
-    reasons: saidOnce(one.reason).map(({ code, figures }) =>
-      say(code, surfaceFigures(context, surface, figures)),
-    ),
+    reasons: saidOnce(one.reason).map((reason) => reasonText(context, surface, reason)),
     pieces: `${one.pieces} = ${one.whole} + ${one.cut}`,
     smallest: `${size} · ${percent} %`,
     underHalf: one.underHalf,
@@ -124,6 +121,23 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
     along: pair(courses(left, otherLeft), courses(right, otherRight)),
     across: pair(sawn(near), sawn(far)),
   };
+}
+
+/** Reasons whose `size` and `before` are sizes of pieces, so that they are told as the rows under them tell pieces. */
+const OF_PIECES: ReadonlySet<string> = new Set(['start.withoutWeb', 'start.fewerTiles', 'start.evenCourses']);
+
+function reasonText(
+  context: SheetContext,
+  surface: PacketSurface,
+  { code, figures }: Candidate['reason'][number],
+): string {
+  const { step } = context.packet.spec.print;
+  const sawn = Object.entries(figures).map(([key, value]) => [
+    key,
+    (key === 'size' || key === 'before') && typeof value === 'number' ? sawDown(value, step) : value,
+  ]);
+  const told = OF_PIECES.has(code) ? Object.fromEntries(sawn) : figures;
+  return context.say(code, surfaceFigures(context, surface, told));
 }
 
 /** The reason of a search for both axes at once is one reason. */

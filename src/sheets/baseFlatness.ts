@@ -1,3 +1,4 @@
+import { readOnOld } from '../job/readOnOld.ts';
 import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
 import { M2_PER_SQ_FT, printVolume } from '../measure/index.ts';
@@ -12,6 +13,7 @@ import {
 import { flatnessRead } from './flatnessRead.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayThing } from './sayThing.ts';
 import { straightedgeSaid } from './straightedgeSaid.ts';
 
 /** How flat a floor must be and is, what fills it, and how often to lay the straightedge. */
@@ -112,16 +114,21 @@ function spotRow(context: SheetContext, surface: PacketSurface, under: Flatness[
   });
   if (!worst) return { edge, text: say('sheet.base-sheet.tooFar'), state: '', failed: false };
   const [row, number] = [worst.row, worst.number];
+  const old = readOnOld(context.packet.base);
   return {
     edge,
-    text: say('sheet.base-sheet.worst', {
-      kind: worst.kind,
-      depth: apart.found,
-      row,
-      number,
-      floor: surface.name,
-    }),
-    state: say(`limit.${pass ? 'pass' : 'fail'}`),
+    text: [
+      say('sheet.base-sheet.worst', {
+        kind: worst.kind,
+        depth: apart.found,
+        row,
+        number,
+        floor: surface.name,
+      }),
+      ...(old === undefined ? [] : [say('gate.again', { layers: sayThing(say, old) })]),
+    ].join(' '),
+    // What passes on a floor that comes up is read again on the base under it.
+    state: pass && old !== undefined ? '' : say(`limit.${pass ? 'pass' : 'fail'}`),
     failed: !pass,
   };
 }

@@ -1,14 +1,17 @@
-import type { Row, RowTerm } from '../cuts/Cut.ts';
+import type { RowTerm } from '../cuts/Cut.ts';
 import { printLength } from '../measure/index.ts';
+import type { PrintedRow } from './printedRow.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /**
- * A row as it is printed: `7 5/8 · 9 × 11 13/16 · 7 5/8 · joints 3/16 · gaps 9/32 + 9/32`.
+ * A row as it is printed: `7 5/8 · 9 × 11 13/16 · 7 5/8 · joints 10 × 3/16 · gaps 5/16 + 1/4`.
  *
- * Every figure is printed down to 1/64 in or 0.1 mm; only the last gap and the sum carry less than that, so the printed row
- * closes as printed.
+ * Its terms are those of a printed row, so that they add up to the room as printed.
  */
-export function closingRow({ say, units }: Pick<SheetContext, 'say' | 'units'>, row: Row): string {
+export function closingRow(
+  { say, units }: Pick<SheetContext, 'say' | 'units'>,
+  row: Pick<PrintedRow, 'terms'>,
+): string {
   const text = (ticks: number) => printLength(ticks, units, { round: 'down', unit: false });
   const pieces = runs(row.terms.filter((term) => term.what === 'piece')).map(({ count, saw }) =>
     count > 1 ? `${count} × ${text(saw)}` : text(saw),

@@ -1,6 +1,7 @@
 import { type DefaultName, defaultName } from './defaultName.ts';
 import { defaultValue } from './defaultValue.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { sayThing } from './sayThing.ts';
 
 /** A value that nobody wrote: what it is of, where it stands in the job file, and what it was taken to be. */
 export interface DefaultLine {
@@ -37,6 +38,7 @@ function ofWhat({ packet, say }: SheetContext, { code, name = '' }: DefaultName)
 
 function valueSaid(context: SheetContext, code: string, value: string | number): string {
   if (code === 'angles') return `${value}°`;
+  if (code === 'readOn') return sayThing(context.say, String(value));
   if (code !== 'patternTiles') return defaultValue(context, value);
   const { tiles } = context.packet.spec;
   const named = String(value).split(', ');

@@ -62,6 +62,7 @@ const FORMS: readonly (readonly [code: string, form: string])[] = [
   ['inlayThrough', 'F\\.inlays\\.N\\.border\\.\\d+\\.runs through'],
   ['baseBelow', 'base\\.below'],
   ['baseNew', 'base\\.new'],
+  ['readOn', 'base\\.read on'],
   ['heated', 'base\\.heated'],
   ['groutKind', 'products\\.grout\\.kind'],
   ['groutBag', 'products\\.grout\\.bag'],

@@ -1,3 +1,4 @@
+import type { Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Limit } from '../trade/index.ts';
 import { limitGate } from './limitGate.ts';
@@ -12,21 +13,26 @@ export function flatnessRead(context: SheetContext, { name }: PacketSurface) {
   const { limits, base } = context.packet;
   const held = limits.filter(({ rule, surface }) => rule.startsWith('flatness.') && surface === name);
   // Those that the job file names come before those of the grid.
-  return held.slice(0, base.flatness.length).map((limit) => readRow(context, limit));
+  return base.flatness.flatMap(({ gap }, i) => (held[i] ? [readRow(context, held[i], gap)] : []));
 }
 
-function readRow(context: SheetContext, limit: Limit) {
-  const { say } = context;
-  const { found, limit: asked, note } = limitGate(context, limit);
+function readRow(context: SheetContext, limit: Limit, gap: Ticks) {
+  const { say, length } = context;
+  const { readOn } = limit;
+  const { found, limit: asked, note, state } = limitGate(context, limit);
   const where = limit.at?.[0];
   return {
     edge: say('sheet.base-sheet.limit', { asked }),
     text: say('sheet.base-sheet.read', {
-      gap: found,
+      gap: found || length(gap),
       where: where === undefined ? 'none' : sayThing(say, where),
-      note,
+      // The gap stands before it already.
+      note:
+        state === 'open' && readOn !== undefined
+          ? say('gate.again', { layers: sayThing(say, readOn) })
+          : note,
     }).trim(),
-    state: say(`limit.${limit.pass ? 'pass' : 'fail'}`),
+    state: state === 'open' ? '' : say(`limit.${limit.pass ? 'pass' : 'fail'}`),
     failed: !limit.pass,
   };
 }

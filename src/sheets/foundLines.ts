@@ -2,7 +2,7 @@ import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { edgeWords } from './edgeWords.ts';
-import { rowRanges } from './rowRanges.ts';
+import { type RowRange, rowRanges } from './rowRanges.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** A space to measure on the floor: in which rows, at which edge, what it should be, and the cuts that take up a difference. */
@@ -54,15 +54,20 @@ export function foundLines(
   const edges = [...new Set(lines.map(({ edge }) => edge))];
   return edges.flatMap((wall) => {
     const beside = lines.filter(({ edge }) => edge === wall);
-    const all = zone.found
-      .map(({ row }) => row)
-      .filter((row) => beside.some(({ rows }) => rows.includes(row)));
     return beside.map(({ edge, space, rows, cuts }) => {
       const inOrder = [...cuts].sort((a, b) => a - b);
-      const told = rowRanges([...new Set(rows)], [...new Set(all)]);
+      const told = rowRanges([...new Set(rows)])
+        .map((range) => rowsSaid(say, range))
+        .join(', ');
       return { rows: told, edge, space, cuts: inOrder, deep: linesOf(inOrder) };
     });
   });
+}
+
+/** One row by its name, several by the first and the last, with the step where not every row between them is meant. */
+function rowsSaid(say: SheetContext['say'], { first, last, step }: RowRange): string {
+  if (first === last) return first;
+  return step === 1 ? `${first} … ${last}` : say('sheet.zone.everyOf', { first, last, step });
 }
 
 /** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */

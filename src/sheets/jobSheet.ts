@@ -1,4 +1,5 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
+import { isDeadEnd } from '../job/isDeadEnd.ts';
 import { bothTongues } from './bothTongues.ts';
 import { gates } from './gates.ts';
 import { isUndercut } from './isUndercut.ts';
@@ -38,7 +39,9 @@ function whoAndWhat({ packet, say, date }: SheetContext) {
     place: job.place,
     from: date(spec.work.from),
     onlyToilet: spec.access.onlyToilet ? say('sheet.job-sheet.onlyToilet') : '',
-    onlyExit: spec.access.onlyExit ? say('sheet.job-sheet.onlyExit') : '',
+    onlyExit: spec.access.onlyExit
+      ? say('sheet.job-sheet.onlyExit', { deadEnd: isDeadEnd(spec) ? 'yes' : 'no' })
+      : '',
   };
 }
 

@@ -6,6 +6,7 @@ import { limitName } from './limitName.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
+import { sayThing } from './sayThing.ts';
 import { straightedgeSaid } from './straightedgeSaid.ts';
 import { wouldPassText } from './wouldPassText.ts';
 
@@ -22,7 +23,11 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
     limit: unread ? '________' : limit.limit === 'onSite' ? '' : underEdge(context, limit, said.limit),
     found: onSite ? '' : said.found,
     state,
-    note: [limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '', ...placed(context, limit)]
+    note: [
+      limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
+      ...placed(context, limit),
+      ...again(context, limit),
+    ]
       .filter((one) => one !== '')
       .join(' '),
     // Where a rule comes from matters while it is open or broken; all sources stand on the sheet of what was assumed.
@@ -36,6 +41,11 @@ function placed({ packet, say }: SheetContext, { rule, surface }: Limit): readon
   const floor = packet.surfaces.find(({ name }) => name === surface);
   const lines = rule.startsWith('movement.') ? (floor?.movement?.lines ?? []) : [];
   return lines.length > 0 ? [say('gate.where', { sheet: say('sheet.set-out.title') })] : [];
+}
+
+/** What fails on a floor that comes up is read again too. */
+function again({ say }: SheetContext, { readOn, pass }: Limit): readonly string[] {
+  return readOn === undefined || pass ? [] : [say('gate.again', { layers: sayThing(say, readOn) })];
 }
 
 /** A limit, with the straightedge that it is for where it is one of flatness. */

@@ -82,9 +82,12 @@ function graded({ units }: SheetContext, code: string, { joint }: Material['sum'
   return isGrade && typeof joint === 'number' ? { joint: gradedJoint(joint, units) } : {};
 }
 
+/** Lines of the tally that bear the name of a layer or a flange. */
+const NAMED: ReadonlySet<string> = new Set(['layer', 'bond', 'ring']);
+
 /** Layers and flanges have usual names, which every language has; products have names of their own. */
 function nameOf(say: Say, what: string, name: string): string {
-  return what === 'layer' || what === 'ring' ? sayThing(say, name) : name;
+  return NAMED.has(what) ? sayThing(say, name) : name;
 }
 
 /** What has no package is bought in the job's own unit, all else by the package. */

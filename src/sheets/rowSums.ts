@@ -3,6 +3,7 @@ import { printLength } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { closingRow } from './closingRow.ts';
 import { edgeWords } from './edgeWords.ts';
+import { type PrintedRow, printedRow } from './printedRow.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -29,16 +30,16 @@ function rowTable(context: SheetContext, surface: PacketSurface) {
 
 function rowLine(context: SheetContext, surface: PacketSurface, row: Row) {
   const [from, to] = row.edges.map((edge) => edgeWords(surface, edge, context.say));
+  const printed = printedRow(row, context.packet.rounding.step);
   return {
     id: row.id,
     ends: `${from} – ${to}`,
-    sum: closingRow(context, row),
-    space: spaceOf(context, row),
+    sum: closingRow(context, printed),
+    space: spaceOf(context, printed),
   };
 }
 
-/** A row's length as printed: rounded down as its last gap is, so that the terms add up to it in print. */
-function spaceOf({ units }: SheetContext, { terms }: Row): string {
-  const length = terms.reduce((total, { saw }) => total + saw, 0);
-  return printLength(length, units, { round: 'down', feet: units.system === 'inches' });
+/** A row's length as printed, to which the terms add up. */
+function spaceOf({ units }: SheetContext, { room }: PrintedRow): string {
+  return printLength(room, units, { round: 'down', feet: units.system === 'inches' });
 }

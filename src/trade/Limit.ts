@@ -16,6 +16,8 @@ export interface Limit {
   readonly pass: boolean;
   /** What would pass, as code and figures. */
   readonly wouldPass?: { readonly code: string; readonly figures: Readonly<Record<string, number | string>> };
+  /** The layer that comes up and that this was read on: it is read again on what lies under it. */
+  readonly readOn?: string;
   /** Pieces or edges concerned. */
   readonly at?: readonly string[];
   /** Surface and tile the rule was held against, where it is about one of them. */

@@ -49,6 +49,18 @@ describe('defaults', () => {
     expect(plain(written)).toEqual(plain(job));
   });
 
+  test('a base is taken to be read on the floor that comes up, until the file tells otherwise', () => {
+    const of = (base: string) => readJob(`${SMALL}base: ${base}\n`, 'job.yaml', 'small');
+    const removed = 'below: boards, removed: {felt: 1/8 in, sheet vinyl: 1/8 in}';
+    const read = of(`{${removed}, flatness: [1/8 in under 10 ft]}`).job!;
+    expect(read.base.readOn).toBe('sheet vinyl');
+    expect(read.defaults.map(({ path }) => path)).toContain('base.read on');
+    expect(of(`{${removed}, read on: base, film: none}`).job!.base.readOn).toBe('boards');
+    expect(of(`{${removed}}`).job!.base.readOn).toBeUndefined();
+    expect(of('{below: boards, flatness: [1/8 in under 10 ft]}').job!.base.readOn).toBeUndefined();
+    expect(of(`{${removed}, read on: moss}`).problems).toMatchObject([{ code: 'unknownLayer' }]);
+  });
+
   test('the joint has none', () => {
     expect(readJob(SMALL.replace('joint: 1/8 in\n', ''), 'job.yaml', 'small').problems).toMatchObject([
       { code: 'missing', figures: { key: 'joint' } },

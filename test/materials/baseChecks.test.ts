@@ -28,6 +28,21 @@ describe('film and moisture of the base (common practice, no source)', () => {
     expect(of({ moisture })[1]).toBe(told);
   });
 
+  test('what passes on a floor that comes up stays open, what fails there still fails', () => {
+    const removed = [{ name: 'vinyl', thickness: 640 }];
+    const moisture = (value: number) => ({
+      reads: { value, unit: 'lb' as const },
+      limit: { value: 3, unit: 'lb' as const },
+    });
+    const film = { kind: 'curing', drop: 'soaks in' } as const;
+    expect(of({ removed, film, moisture: moisture(2) })).toEqual(['open film.again', 'open moisture.again']);
+    expect(of({ removed, moisture: moisture(4) })[1]).toBe('fail moisture.wet');
+    expect(of({ removed, readOn: 'boards', film, moisture: moisture(2) })).toEqual([
+      'pass film.soaks',
+      'pass moisture.dry',
+    ]);
+  });
+
   test('nothing read: the sheet asks for it', () => {
     expect(of({})[1]).toBe('open moisture.test');
   });

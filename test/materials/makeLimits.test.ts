@@ -126,6 +126,39 @@ describe('joint, bow and flatness of any pattern', () => {
     expect(found.map(({ pass }) => pass)).toEqual([true, false]);
     expect(found[0]?.at).toEqual(['by the door']);
   });
+
+  test('a reading on a floor that comes up says nothing of the base: what passes stays open, what fails fails', () => {
+    const removed = [{ name: 'vinyl', thickness: inches(1 / 8) }];
+    const flatness = [1 / 4, 1 / 2].map((gap) => ({ gap: inches(gap), under: feet(10) }));
+    const told = (base: Partial<Job['base']>) =>
+      limits({ ...JOB, base: { ...JOB.base, flatness, ...base } })
+        .filter(({ rule: one }) => one === 'flatness.ordinary')
+        .map(({ found, readOn, wouldPass }) => [found, readOn, wouldPass?.figures.layers]);
+    expect(told({ removed })).toEqual([
+      ['onSite', 'vinyl', 'vinyl'],
+      [inches(1 / 2), 'vinyl', undefined],
+    ]);
+    const bare = [
+      [inches(1 / 4), undefined, undefined],
+      [inches(1 / 2), undefined, undefined],
+    ];
+    expect(told({ removed, readOn: 'boards' })).toEqual(bare);
+    expect(told({})).toEqual(bare);
+  });
+
+  test('so does a grid of readings', () => {
+    const heights = Array.from({ length: 6 }, () => [0, 0, 0, 0, 0, 0]);
+    const grid = { surface: 'floor', from: [], every: feet(2), heights } as unknown as NonNullable<
+      Job['base']['grid']
+    >;
+    const told = (base: Partial<Job['base']>) =>
+      limits({ ...JOB, base: { ...JOB.base, grid, ...base } })
+        .filter(({ rule: one }) => one === 'flatness.ordinary')
+        .map(({ found }) => found);
+    const removed = [{ name: 'vinyl', thickness: inches(1 / 8) }];
+    expect(told({})).toEqual([0]);
+    expect(told({ removed })).toEqual(['onSite']);
+  });
 });
 
 describe('movement joints and gaps', () => {

@@ -255,6 +255,46 @@ describe('what lies under the tile has a line for each layer that the job adds',
   });
 });
 
+describe('a membrane or a board is bonded with mortar where the job tells none under it', () => {
+  const layer = (name: string, thickness: number): Layer => ({ name, thickness: inches(thickness) });
+  const bed = layer('mortar under tile', 1 / 8);
+  const tile = layer('tile', 3 / 8);
+  const bonds = (...under: readonly Layer[]) =>
+    makeMaterials(
+      { ...JOB, base: { ...JOB.base, fresh: [...under, bed, tile] } },
+      [squareFeet(100)],
+      {},
+    ).filter(({ what }) => what === 'bond');
+
+  // By hand: a bed of 1/4 · (1/4) / (1/2) in at sin 45° is 0.0884 in, 2.245 mm; at 1.6 kg/L on 9.290 m² and a tenth more 36.71 kg.
+  test('by a 1/4 in square notch: 36.7 kg on 100 sq ft are 2 bags of 50 lb (common practice, no source)', () => {
+    const [line, ...rest] = bonds(layer('membrane', 1 / 8));
+    expect(rest).toEqual([]);
+    expect(line).toMatchObject({ name: 'membrane', unit: 'kg', buy: 2, buyUnit: 'bag' });
+    expect(line!.amount).toBeCloseTo(36.71, 2);
+    expect(figures(line, 'material.mortar.sum.bagRate')?.bagCount).toBe(1.38);
+  });
+
+  test('a row for each of them, told beside the layer that it bonds', () => {
+    const names = bonds(layer('board', 1 / 4), layer('membrane', 1 / 8)).map(({ name }) => name);
+    expect(names).toEqual(['board', 'membrane']);
+  });
+
+  test('none where mortar is a layer of the job, where the layer sticks by itself or is no board or membrane', () => {
+    const [mortar, board, membrane] = [
+      layer('mortar', 3 / 32),
+      layer('board', 1 / 4),
+      layer('membrane', 1 / 8),
+    ];
+    expect(bonds(mortar, board)).toEqual([]);
+    expect(bonds(board, mortar)).toEqual([]);
+    expect(bonds(board, mortar, membrane).map(({ name }) => name)).toEqual(['board']);
+    for (const name of ['liquid membrane', 'self-adhesive membrane', 'plywood', 'leveler'])
+      expect(bonds(layer(name, 1 / 8))).toEqual([]);
+    expect(bonds()).toEqual([]);
+  });
+});
+
 describe('rings and patch', () => {
   test('rings that the flange asks for are bought: 1/2 and 1/4 in under a flange 19/32 in too low', () => {
     const base = {

@@ -49,14 +49,26 @@ describe('what was read under a straightedge', () => {
   const toldOf = (slug: string, change = (text: string) => text) =>
     sheetsOf(slug, change(demoTexts[slug]!), ['base-sheet']).sheets[0]!.data as Told;
 
+  const onBare = (text: string) => text.replace('\nbase:\n', '\nbase:\n  read on: base\n');
+
   test.each([
-    ['rowan-bath', '1/8 in', 'the tub', '1/4 in under 10 ft', 'PASSES'],
-    ['sedge-washroom', '1/8 in', 'the door', '1/4 in under 10 ft', 'PASSES'],
-    ['linden-entry', '2 mm', 'the doorway', '2 mm under 2000 mm', 'PASSES'],
+    ['rowan-bath', '1/8 in', 'the tub', '1/4 in under 10 ft', 'PASSES', 'sheet vinyl'],
+    ['sedge-washroom', '1/8 in', 'the door', '1/4 in under 10 ft', 'PASSES', 'sheet vinyl'],
+    ['linden-entry', '2 mm', 'the doorway', '2 mm under 2000 mm', 'PASSES', 'old tile'],
   ])(
-    'of %s stands on the base sheet with its result, and room for the rest',
-    (slug, gap, where, limit, state) => {
-      const { spots, checkCount } = toldOf(slug);
+    'of %s stands on the base sheet with its result, and room for the rest; open where it was read on what comes up',
+    (slug, gap, where, limit, state, old) => {
+      const bare = toldOf(slug, onBare);
+      const again = `Read on ${old}, which comes up: read again on the bare base.`;
+      expect(toldOf(slug).spots).toEqual([
+        {
+          edge: `Limit ${limit}`,
+          text: `Found ${gap} at ${where}. ${again}`,
+          state: '',
+          failed: false,
+        },
+      ]);
+      const { spots, checkCount } = bare;
       expect(spots).toEqual([
         { edge: `Limit ${limit}`, text: `Found ${gap} at ${where}.`, state, failed: false },
       ]);

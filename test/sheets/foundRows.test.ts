@@ -1,47 +1,56 @@
 import { describe, expect, test } from 'vitest';
+import { rowRanges } from '../../src/sheets/rowRanges.ts';
 import { demos } from './demos.ts';
 
 interface ZoneData {
   readonly found: readonly { readonly lines: readonly { rows: string; edge: string; space: string }[] }[];
 }
 
-/** Every row that a line of found spaces speaks of, those between a first and a last too. */
-function spokenOf(rows: string, all: readonly string[]): readonly string[] {
-  return rows.split(', ').flatMap((part, i, parts) => {
-    const [first, last] = part.split(' … ') as [string, string?];
+/** Every row that a line of found spaces speaks of, as whoever reads it counts on from the first number to the last. */
+function spokenOf(rows: string): readonly string[] {
+  return rows.split(', ').flatMap((part) => {
+    const [, first = part, last, by = '1'] = /^(\S+) … (\S+)(?: \D*(\d+).*)?$/.exec(part) ?? [];
     if (!last) return [first];
-    const before = parts[i - 1];
-    const step = before && !before.includes(' … ') && all.indexOf(first) - all.indexOf(before) === 2 ? 2 : 1;
-    return all.slice(all.indexOf(first), all.indexOf(last) + 1).filter((_, j) => j % step === 0);
+    const [, letters, number, end] = /^(\D*)(\d+)(\D*)$/.exec(first)!;
+    const lastNumber = Number(/\d+/.exec(last)![0]);
+    expect(last).toBe(`${letters}${lastNumber}${end}`);
+    const steps = (lastNumber - Number(number)) / Number(by);
+    const step = Number(by) * Math.sign(steps);
+    return Array.from(
+      { length: Math.abs(steps) + 1 },
+      (_, k) => `${letters}${Number(number) + k * step}${end}`,
+    );
   });
 }
 
 const zones = demos.flatMap(({ slug, packet, sheets }) =>
-  packet.surfaces.flatMap(({ zones }) =>
-    zones.map((zone) => {
+  packet.surfaces.flatMap((surface) =>
+    surface.zones.map((zone) => {
       const sheet = sheets.find(({ name }) => name === `zone-${zone.number}`)!;
-      return { slug, zone, lines: (sheet.data as ZoneData).found.flatMap(({ lines }) => lines) };
+      const round = new Set(surface.obstacles.filter(({ circle }) => circle).map(({ name }) => name));
+      return { slug, zone, round, lines: (sheet.data as ZoneData).found.flatMap(({ lines }) => lines) };
     }),
   ),
 );
 
 describe('the rows named beside a found space', () => {
-  test.each(zones)('are at no other space of the same edge: $slug zone $zone.number', ({ zone, lines }) => {
-    for (const edge of new Set(lines.map((line) => line.edge))) {
-      const beside = lines.filter((line) => line.edge === edge);
-      const named = new Set(beside.flatMap(({ rows }) => rows.split(/, | … /)));
-      const order = [...new Set(zone.found.map(({ row }) => row))];
-      // Rows at the edge: those named and those between them at any one space.
-      const all = order.filter(
-        (row) => named.has(row) || beside.some(({ rows }) => spokenOf(rows, order).includes(row)),
-      );
-      const spoken = beside.flatMap(({ rows, space }) => spokenOf(rows, all).map((row) => ({ row, space })));
-      const both = spoken.filter(({ row, space }) =>
-        spoken.some((other) => other.row === row && other.space !== space),
-      );
-      const twice = zone.found.filter(({ row }) => both.some((one) => one.row === row)).map(({ row }) => row);
-      // A row that ends twice at one edge, before and behind something, has two spaces there.
-      expect(twice.filter((row, _, list) => list.indexOf(row) === list.lastIndexOf(row))).toEqual([]);
-    }
-  });
+  test.each(zones)(
+    'are those that end there and no others, counted on from name to name: $slug zone $zone.number',
+    ({ zone, lines, round }) => {
+      const spoken = lines.flatMap(({ rows }) => spokenOf(rows));
+      const ends = zone.found.filter(({ edge = '' }) => !round.has(edge)).map(({ row }) => row);
+      const count = (list: readonly string[], row: string) => list.filter((one) => one === row).length;
+      expect([...new Set(spoken)].sort()).toEqual([...new Set(ends)].sort());
+      expect(spoken.filter((row) => count(spoken, row) > count(ends, row))).toEqual([]);
+    },
+  );
+});
+
+test('rows that step on by two are told so, and not mixed up with a single row before every row', () => {
+  const told = zones.flatMap(({ lines }) => lines.map(({ rows }) => rows)).join(', ');
+  expect(told).toMatch(/\w+ … \w+ every 2nd/);
+  expect(rowRanges(['K1', 'K3', 'K4', 'K5']).map(({ first, last }) => [first, last])).toEqual([
+    ['K1', 'K1'],
+    ['K3', 'K5'],
+  ]);
 });

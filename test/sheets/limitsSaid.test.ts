@@ -171,7 +171,10 @@ describe('two figures that are held against each other', () => {
 describe('flatness', () => {
   const inInches = sheetsOf(
     'linden-entry',
-    demoTexts['linden-entry']!.replace('units: mm, saw step: 1 mm', 'units: inches, saw step: 1/16 in'),
+    demoTexts['linden-entry']!.replace(
+      'units: mm, saw step: 1 mm',
+      'units: inches, saw step: 1/16 in',
+    ).replace('\nbase:\n', '\nbase:\n  read on: base\n'),
   );
 
   test('under a straightedge of 2 m has one limit on both sheets in inches, and the straightedge its own name', () => {

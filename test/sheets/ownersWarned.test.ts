@@ -11,14 +11,31 @@ const withText = (slug: string, from: string | RegExp, to: string) =>
 
 describe('who lives there is told', () => {
   test('of the only way out of the house, where it leads over the floor, on the choice and at the door', () => {
-    const only = demoOf('sedge-washroom');
-    const other = withText('sedge-washroom', 'only exit: yes', 'only exit: no');
+    const back =
+      'back: {in: C-D, from D: 30 in, clear: 28 in, wall: 4 1/2 in, left: plain, right: plain, beyond: wood}';
+    const only = sheetsOf(
+      'sedge-washroom',
+      demoTexts['sedge-washroom']!.replace('only exit: no', 'only exit: yes').replace(
+        '  obstacles:\n',
+        `    ${back}\n  obstacles:\n`,
+      ),
+    );
+    const other = demoOf('sedge-washroom');
     for (const sheet of ['choice-sheet', 'door-sign']) {
       expect(dataOf<{ noWayOut: string }>(only, sheet)[0]!.noWayOut).toMatch(
         /^The only way out of the house.* emergency too\.$/,
       );
       expect(dataOf<{ noWayOut: string }>(other, sheet)[0]!.noWayOut).toBe('');
     }
+  });
+
+  test('of it as a question where the floor has one doorway, so that nobody can cross it', () => {
+    const asked = withText('sedge-washroom', 'only exit: no', 'only exit: yes');
+    for (const sheet of ['choice-sheet', 'door-sign'])
+      expect(dataOf<{ noWayOut: string }>(asked, sheet)[0]!.noWayOut).toMatch(
+        /^One doorway: nobody crosses this floor.* emergency too\.$/,
+      );
+    expect(dataOf<{ onlyExit: string }>(asked, 'job-sheet')[0]!.onlyExit).toMatch(/one doorway: ask$/);
   });
 
   test('that sizes may change, while readings do not agree', () => {

@@ -40,7 +40,8 @@ const inCourses = demos.filter(({ packet }) => packet.surfaces.some(({ rows }) =
 
 describe.each(inCourses)('the row sums of $slug', ({ packet, sheets }) => {
   const perUnit = packet.spec.print.system === 'mm' ? 320 : 8128;
-  const finest = packet.spec.print.system === 'mm' ? 0.1 : 1 / 64;
+  const step = packet.rounding.step / perUnit;
+  const onStep = (figure: number) => Math.abs(figure / step - Math.round(figure / step)) < 1e-6;
   const { surfaces } = sheets.find(({ template }) => template === 'row-sums')!.data as Sums;
 
   test('hold every row both ways', () => {
@@ -53,13 +54,28 @@ describe.each(inCourses)('the row sums of $slug', ({ packet, sheets }) => {
       expect(sumOf(sum), `${id}: ${sum}`).toBeCloseTo(lengthOf(space), 6);
   });
 
-  test('close as printed: what is written adds up to the room, to the last figure that is written', () => {
+  test('are told in steps of the saw where tile and joint are: the room always, and no gap finer than these', () => {
+    const rows = surfaces.flatMap(({ axes }) => axes.flatMap(({ rows }) => rows));
+    for (const { id, sum, space } of rows) {
+      expect(onStep(lengthOf(space)), `${id}: ${space}`).toBe(true);
+      const [, pieces = '', gaps = ''] = /^(.*) · \D* ([^·]*)$/.exec(sum)!;
+      const [first, ...rest] = gaps.split(' + ').map(value);
+      if (rest.length > 0) expect(onStep(first!), `${id}: ${sum}`).toBe(true);
+      if (onStep(sumOf(pieces)))
+        expect(
+          gaps.split(' + ').every((gap) => onStep(value(gap))),
+          sum,
+        ).toBe(true);
+    }
+  });
+
+  test('close as printed: what is written adds up to the room, to a step of the saw', () => {
     for (const [i, { axes }] of surfaces.entries()) {
       for (const { id, sum } of axes.flatMap(({ rows }) => rows)) {
         const { from, to } = packet.surfaces[i]!.rows.find((row) => row.id === id)!;
         const room = Math.hypot(to[0] - from[0], to[1] - from[1]) / perUnit;
         expect(room - sumOf(sum), `${id}: ${sum}`).toBeGreaterThan(-1e-9);
-        expect(room - sumOf(sum), `${id}: ${sum}`).toBeLessThan(finest);
+        expect(room - sumOf(sum), `${id}: ${sum}`).toBeLessThan(step);
       }
     }
   });

@@ -111,3 +111,42 @@ describe('half a tile', () => {
     }
   });
 });
+
+describe.each(demos)('the sawn length of a start in $slug', ({ sheets }) => {
+  test('is told in whole inches or tenths of a metre', () => {
+    const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
+      surfaces: readonly { rows: readonly { cutLength: string }[] }[];
+    };
+    for (const { cutLength } of surfaces.flatMap(({ rows }) => rows))
+      expect(cutLength).toMatch(/^(?:\d+ ft(?: \d+ in)?|\d+ in|\d+(?:[.,]\d)? m)$/);
+  });
+});
+
+describe.each(demos)('the narrowest cut of a start in $slug', ({ packet, sheets }) => {
+  const { surfaces } = sheets.find(({ template }) => template === 'alternatives')!.data as {
+    surfaces: readonly {
+      proof?: string;
+      rows: readonly { smallest: string; reasons: readonly string[] }[];
+    }[];
+  };
+
+  test('has its share told in its row alone: the proof tells the bound and no other share', () => {
+    for (const [i, { proof = '' }] of surfaces.entries()) {
+      const { bound } = packet.surfaces[i]!.start;
+      const shares = [...proof.matchAll(/(\d+) %/g)].map(([, share]) => Number(share));
+      expect(shares).toEqual(bound ? [Math.ceil(bound.narrowest * 100)] : []);
+    }
+  });
+
+  test('has in the reasons the size of the rows, in steps of the saw', () => {
+    const sizes = surfaces.flatMap(({ rows }) =>
+      rows.flatMap(({ reasons }) =>
+        reasons.flatMap((reason) => {
+          const [, size, before = size] = /smallest piece is ([^,]+)(?:, not ([^,]+))?$/.exec(reason) ?? [];
+          return size ? [size, before!] : [];
+        }),
+      ),
+    );
+    expect(sizes.filter((size) => ticksOf(size) % packet.spec.print.step !== 0)).toEqual([]);
+  });
+});

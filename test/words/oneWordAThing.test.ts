@@ -41,6 +41,12 @@ describe('Spanish', () => {
     ['flatness', /planeidad/i],
     ['mortar, but there too', /mortero/i, ['material.mortar.name']],
     ['all readings together, which are no joints', /^\W*juntas encaj|\{juntas encaj/i],
+    ['patch', /masilla|parche/i],
+    // A tile that is scratched is rayada; of a drawing it is shaded.
+    ['hatched', /rayad[ao]s?\b/i],
+    ['which way tile is laid, which runs nowhere', /baldosa corre|(?:hiler|hilad|junt)as? [^.]*(?<!se )corren? /i],
+    ['what is taken out and put back', /sale y vuelve|^Sale:/i],
+    ['the bare base', /base desnuda/i],
   ] as [string, RegExp, string[]?][])('has one word for %s', (_, other, both = []) => {
     expect(holding('es', other)).toEqual(both);
   });

@@ -12,7 +12,7 @@ import { areaRange, time, volume } from '../values/quantities.ts';
 import { text } from '../values/text.ts';
 import { yesNo } from '../values/yesNo.ts';
 import { buildCracks, buildGrid, buildHollow, cracksSchema, gridSchema, hollowSchema } from './basePlaces.ts';
-import { buildHeights, heightsSchema } from './heights.ts';
+import { buildHeights, heightsSchema, layerName } from './heights.ts';
 import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 import { wallName } from './names.ts';
 
@@ -75,6 +75,10 @@ export const baseSchema = z
       .meta({ description: 'Layers that come on, from the base up, the tile last.' })
       .optional(),
     heights: heightsSchema.optional(),
+    'read on': leaf(
+      text,
+      'What flatness, film and moisture were read on: a layer that comes up, or base.',
+    ).optional(),
     flatness: listOf(flatness, 'Gaps under a straightedge: 3/16 in under 10 ft at the hall door.').optional(),
     'flatness grid': gridSchema.optional(),
     'fill bag': leaf(volume, 'What a bag of patch or leveler fills.').optional(),
@@ -171,6 +175,7 @@ export function buildBase(
     kept,
     fresh,
     heights: buildHeights(given?.heights, names, given?.below, notes),
+    ...readOnOf(given, removed, names, notes),
     flatness: given?.flatness ?? [],
     cracks: buildCracks(given?.cracks, surfaces, notes),
     joints: buildJoints(given, walls, notes),
@@ -181,6 +186,30 @@ export function buildBase(
     ...buildFound(given, surfaces, notes),
   };
 }
+
+/** Until the job tells otherwise, a base was read on the floor that comes up: that lies there when a house is first seen. */
+function readOnOf(
+  given: Given | undefined,
+  removed: readonly Layer[],
+  names: readonly string[],
+  notes: Notes,
+): Pick<BaseSpec, 'readOn'> {
+  const written = given?.['read on'];
+  if (written !== undefined) {
+    const readOn = layerName(written, names, given?.below ?? 'unknown');
+    if (readOn === undefined && written !== '')
+      trouble(notes, 'unknownLayer', ['base', 'read on'], { name: written, layers: names.join(', ') });
+    return { readOn: readOn ?? written };
+  }
+  const top = removed.at(-1);
+  const isRead = READ.some((key) => given?.[key] !== undefined);
+  if (!top || !isRead) return {};
+  noteDefault(notes, ['base', 'read on'], top.name);
+  return { readOn: top.name };
+}
+
+/** What is read on a base. */
+const READ = ['flatness', 'flatness grid', 'film', 'moisture'] as const;
 
 /** What was found on the base: only what the job tells. */
 function buildFound(

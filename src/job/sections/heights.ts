@@ -28,7 +28,7 @@ export const heightsSchema = z
   .meta({ description: 'Flange, doors, meeting floors, appliances: as measured now, and above what.' });
 
 /** `vinyl` finds the layer `sheet vinyl`; `base` finds the bare base. */
-function layerName(name: string, names: readonly string[], below: string): string | undefined {
+export function layerName(name: string, names: readonly string[], below: string): string | undefined {
   const given = name.toLowerCase();
   if (given === 'base') return below;
   return (

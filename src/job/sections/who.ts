@@ -44,7 +44,10 @@ export const whoShape = {
         yesNo,
         'Whether the only toilet of the house is in the way of the work.',
       ).optional(),
-      'only exit': leaf(yesNo, 'Whether the only way out of the house leads over the floor.').optional(),
+      'only exit': leaf(
+        yesNo,
+        'Whether the only way out of the house leads over the floor, in at one door and out at another.',
+      ).optional(),
     })
     .meta({ description: 'What the house cannot do without.' })
     .optional(),

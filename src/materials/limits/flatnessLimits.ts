@@ -1,4 +1,5 @@
 import type { Job } from '../../job/Job.ts';
+import { readOnOld } from '../../job/readOnOld.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { FLATNESS, flatnessClass, flatnessGap, type Limit, straightedgeAsNamed } from '../../trade/index.ts';
 import { makeFlatness } from '../makeFlatness.ts';
@@ -28,7 +29,7 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
     const under = straightedgeAsNamed(reading.under, { over, shortOver });
     const most = flatnessGap(longest, under, job.print.system);
     const pass = reading.gap <= most;
-    return limitOf(FLATNESS, {
+    const limit = limitOf(FLATNESS, {
       rule,
       bound: 'most',
       surface,
@@ -40,8 +41,26 @@ export function flatnessLimits(job: Job, surface: string, longest: Ticks): reado
       ...(reading.where === undefined ? {} : { at: [reading.where] }),
       ...(pass ? {} : { wouldPass: { code: 'limit.flatness.pass', figures: { gap: most, over: under } } }),
     });
+    return asRead(job, limit);
   });
   return [...read, ...onGrid];
+}
+
+/**
+ * A reading on a floor that comes up: what passes there stays open, as it says nothing of the base under it; what fails still fails,
+ * and is read again too.
+ */
+function asRead(job: Job, limit: Limit): Limit {
+  const readOn = readOnOld(job.base);
+  if (readOn === undefined) return limit;
+  if (!limit.pass) return { ...limit, readOn };
+  const { found: gap, over = 0 } = limit;
+  return {
+    ...limit,
+    found: ON_SITE,
+    readOn,
+    wouldPass: { code: 'limit.flatness.again', figures: { layers: readOn, gap, over } },
+  };
 }
 
 /** The worst spot of a grid of readings under each straightedge that spans them. */
@@ -53,19 +72,18 @@ function gridLimits(job: Job, surface: string, longest: Ticks, rule: string): re
     if (!worst) return [];
     const spot = `${worst.row}/${worst.number}`;
     const figures = { gap: limit, over: straightedge, spot };
-    return [
-      limitOf(FLATNESS, {
-        rule,
-        bound: 'most',
-        surface,
-        found: worst.depth,
-        limit,
-        unit: 'ticks',
-        over: straightedge,
-        pass,
-        at: [spot],
-        ...(pass ? {} : { wouldPass: { code: `limit.flatness.${worst.kind}`, figures } }),
-      }),
-    ];
+    const held = limitOf(FLATNESS, {
+      rule,
+      bound: 'most',
+      surface,
+      found: worst.depth,
+      limit,
+      unit: 'ticks',
+      over: straightedge,
+      pass,
+      at: [spot],
+      ...(pass ? {} : { wouldPass: { code: `limit.flatness.${worst.kind}`, figures } }),
+    });
+    return [asRead(job, held)];
   });
 }

@@ -87,6 +87,7 @@ export const askedFields: readonly AskedField[] = [
   base('film/drop test', 'dropTest', 'choice', oneOf('soaks in', 'stays')),
   base('moisture/reads', 'moisture', 'text'),
   base('moisture/on', 'moistureOn', 'date'),
+  base('read on', 'readOn', 'text'),
   base('flatness', 'flatness', 'flatness'),
   base('flatness grid/every', 'gridEvery', 'length'),
   base('flatness grid/from <wall>', 'gridFrom', 'length'),

@@ -62,7 +62,7 @@ function places({ say }: Drawn, key: string, count: number): Block {
 
 function base(context: Drawn): SheetPage {
   const { say } = context;
-  const single = ['nail holes', 'film', 'moisture'].flatMap((key) => asked('base', key));
+  const single = ['nail holes', 'read on', 'film', 'moisture'].flatMap((key) => asked('base', key));
   const [every, from, drops] = asked('base', 'flatness grid');
   const across = Array.from({ length: GRID.columns }, (_, i) => String(i + 1));
   const down = Array.from({ length: GRID.rows }, (_, i) => String(i + 1));
