@@ -14,6 +14,7 @@ import {
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
 import { handWords } from './handWords.ts';
@@ -143,6 +144,7 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
     turn: cardTurn(cut, surface).turn,
   };
   const smallest = cardScale(packet.spec.tiles, system);
+  const shown = cutOnCard(surface, packet, cut);
   return ratios[system]
     .filter((ratio) => ratio <= smallest)
     .map((ratio): Try => {
@@ -150,9 +152,9 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
       return {
         ratio,
         leastMm: shortestSawn(cut, mmPerTick(ratio)),
-        least: leastCard(cut, tile, { ...named, ratio }),
+        least: leastCard(shown, tile, { ...named, ratio }),
         drawn: () => {
-          drawing ??= drawCard(cut, tile, { ...named, ratio });
+          drawing ??= drawCard(shown, tile, { ...named, ratio });
           return drawing;
         },
       };
@@ -178,7 +180,7 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     kind: say(`cut.${cut.kind}`),
     hand: handWords(say, cut, tileOf(context, cut), turn),
     asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
-    offTile: isCentreOff(context, cut),
+    offTile: isCentreOff(context, cutOnCard(surface, context.packet, cut)),
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,
