@@ -73,6 +73,12 @@ export function mirrorPiece(piece: OwnPiece): OwnPiece {
   return moved(piece, piece.box, ([x, y]) => [piece.box.length - x, y]);
 }
 
+/** A piece moved in its tile, which stays where it is: sawn from another place of it. */
+export function slidePiece(piece: OwnPiece, [dx, dy]: Point): OwnPiece {
+  const { box } = piece;
+  return { ...moved(piece, { length: box.length, width: box.width }, ([x, y]) => [x + dx, y + dy]), box };
+}
+
 function moved(piece: OwnPiece, box: TileBox, move: (point: Point) => Point): OwnPiece {
   const { outer: ring } = transformShape({ outer: box.ring ?? [], holes: [] }, move);
   return {

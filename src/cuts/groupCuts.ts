@@ -1,6 +1,7 @@
 import { shapeArea } from '../geometry/index.ts';
 import type { Cut, CutKind } from './Cut.ts';
 import { isHard } from './isHard.ts';
+import { outlineEdges } from './outlineEdges.ts';
 import type { UprightPiece } from './uprightPiece.ts';
 
 /** A cut piece with its name, upright. */
@@ -41,9 +42,7 @@ function inOrder(a: NamedPiece, b: NamedPiece): number {
 
 function cutOf(group: readonly NamedPiece[], number: number): Cut {
   const { tile, description, hand, piece } = group[0]!;
-  const edges = description.edges
-    .filter(({ what }) => what !== 'arc')
-    .map(({ from, to, what, via }) => ({ from, to, factory: what === 'factory', ...(via && { via }) }));
+  const edges = outlineEdges(description.edges);
   return {
     number,
     tile,

@@ -26,9 +26,14 @@ function isRound({ outer }: Shape, cut: Cut): boolean {
   return outer.every((a, i) => circleOf(a, outer[(i + 1) % outer.length]!, cut.circles));
 }
 
-/** An X on each part that falls off, as large as fits. */
-export function wasteCrosses(cut: Cut, tile: TileSides, scale: Scale): readonly Mark[] {
-  const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape]);
+/** An X on each part that falls off, as large as fits beside what is not drawn. */
+export function wasteCrosses(
+  cut: Cut,
+  tile: TileSides,
+  scale: Scale,
+  undrawn: readonly Shape[] = [],
+): readonly Mark[] {
+  const waste = subtract([{ outer: tileRing(tile), holes: [] }], [cut.shape, ...undrawn]);
   return waste
     .filter((shape) => shapeArea(shape) * scale.paperMmPerTick ** 2 >= leastWaste)
     .filter((shape) => !isRound(shape, cut))

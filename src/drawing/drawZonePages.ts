@@ -56,7 +56,7 @@ export function drawZonePages(
   const pieces = zonePieces(surface, zone);
   const cuts = pieces.filter(({ cut }) => cut !== null).length;
   if (pieces.length > mostPieces || !isCrowded(onePage.aside.length, cuts)) return undefined;
-  const grids = gridsOf({ ...surface, pieces }, options, onePage.ratio ?? 0);
+  const grids = gridsOf({ ...surface, pieces }, zone, onePage, options);
   let best: ZoneOnPages | undefined;
   for (let count = 1; count <= mostParts; count += 1) {
     const tried = grids
@@ -69,14 +69,17 @@ export function drawZonePages(
   return best && asideOf(best) <= worth * onePage.aside.length ? best : undefined;
 }
 
-/** For each border, use and number of pages the largest scale, among those that are larger than a given one. */
-function gridsOf(surface: PacketSurface, { uses, system }: PagesOptions, than: number) {
+/** For each border, use and number of pages the largest scale, among those that are larger than that of the zone's own page. */
+function gridsOf(surface: PacketSurface, zone: Zone, onePage: ZoneDrawing, { uses, system }: PagesOptions) {
   const points = surface.pieces.flatMap(({ shape }) => shape.outer);
-  const larger = ratios[system].filter((ratio) => ratio < than).reverse();
+  const larger = ratios[system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
+  // The first and the last bear their names on the zone's own page too: no page is needed for them alone.
+  const told = new Set([zone.first, zone.last].filter((id) => !onePage.unnamed.includes(id)));
+  const named = surface.pieces.filter(({ id }) => !told.has(id));
   const largestOf = (border: number, use: PageUse) => {
     const largest = new Map<number, PlanParts>();
     for (const ratio of larger) {
-      const parts = planGrid(surface, use.space, ratio, border, points);
+      const parts = planGrid(surface, use.space, ratio, border, points, named);
       const count = parts.parts.length;
       if (count > mostParts) break;
       if (count > 1 === use.several) largest.set(count, parts);

@@ -66,7 +66,11 @@ export function drawZonePart(
     must: specks(pieces, scale),
   };
   const { requests, counted } = zoneNames(pieces, zone, scale, ground);
-  const mine = requests.filter(({ pole }) => holds(own, pole)).map((one) => asShown(one, shown));
+  // The first and the last are named on the zone's own page: where they lie on none of the parts they are not asked for here.
+  const ends = [zone.first, zone.last];
+  const mine = requests
+    .filter(({ name, pole }) => holds(own, pole) && (!ends.includes(name) || holds(shown, pole)))
+    .map((one) => asShown(one, shown));
   const names = placeNames(mine, ground);
   const here = new Set(mine.map(({ name }) => name));
   const words = [...ground.taken, ...takenBy(names.marks).boxes];

@@ -1,36 +1,43 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { bounds, type Point, type Ring } from '../geometry/index.ts';
+import type { Point } from '../geometry/index.ts';
+import type { TileSpec } from '../job/Job.ts';
 import type { Packet } from '../packet/Packet.ts';
-import { tileOutline } from '../pattern/index.ts';
+import { slideOf } from '../tiles/slideOf.ts';
 
-/** Rounding moves a tile that is turned onto its own place by no more than this, in ticks. */
+/** Slides no farther apart than this, in ticks, are one. */
 const ROUNDING = 4;
 
-/** A point of a cut where a plan of tiles has it: turned counter-clockwise about the origin, then moved. */
-export function turnedAndMoved([x, y]: Point, degrees: number, [byX, byY]: Point): Point {
-  const radians = (degrees * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
-  return [x * cos - y * sin + byX, x * sin + y * cos + byY];
+/** Where the pieces of a cut lie in their tiles, each with its tile, in the order of the plan. */
+interface Slide {
+  readonly tile: string;
+  readonly by: Point;
 }
 
-/** Whether a piece that is turned and moved lies in its tile as its card shows it, from the same factory edges. */
-export function isAtHome(ring: Ring, turn: number, at: Point): boolean {
-  const [own, moved] = [bounds(ring), bounds(ring.map((point) => turnedAndMoved(point, turn, at)))];
-  return (['minX', 'minY', 'maxX', 'maxY'] as const).every(
-    (side) => Math.abs(own[side] - moved[side]) <= ROUNDING,
+const isSame = (one: Point, other: Point) => Math.hypot(one[0] - other[0], one[1] - other[1]) <= ROUNDING;
+
+/** How far the pieces of a cut are moved along their tiles, as the tile sheet has them. */
+function slidesOf({ tiles, spec }: Packet, cut: Cut): readonly Slide[] {
+  const tile: TileSpec = spec.tiles.find(({ key }) => key === cut.tile)!;
+  const own = new Set(cut.pieces);
+  return (tiles[cut.tile]?.from ?? []).flatMap((one) =>
+    one.pieces
+      .filter(({ piece }) => own.has(piece))
+      .map((piece) => ({ tile: one.tile, by: slideOf(piece, tile) })),
   );
 }
 
 /**
- * The tiles in which pieces of a cut are sawn at another place than the cut's card shows: they share their tile with others, and are marked
- * where the tile sheet has them.
+ * How far a cut's card shows it moved along its tile: as the tile sheet has most of its pieces, of as many those in the tile that is sawn first.
  */
-export function elsewhere({ tiles, spec }: Packet, cut: Cut): readonly string[] {
-  const tile = spec.tiles.find(({ key }) => key === cut.tile)!;
-  const ring = tileOutline(tile);
-  const own = new Set(cut.pieces);
-  return (tiles[cut.tile]?.from ?? []).flatMap((one) => {
-    const away = one.pieces.some(({ piece, turn, at }) => own.has(piece) && !isAtHome(ring, turn, at));
-    return one.pieces.length > 1 && away ? [one.tile] : [];
-  });
+export function shownSlide(packet: Packet, cut: Cut): Point {
+  const slides = slidesOf(packet, cut);
+  const alike = slides.map(({ by }) => slides.filter((other) => isSame(by, other.by)).length);
+  return slides[alike.indexOf(Math.max(...alike))]?.by ?? [0, 0];
+}
+
+/** The tiles in which pieces of a cut are sawn at another place than the cut's card shows: they are marked where the tile sheet has them. */
+export function elsewhere(packet: Packet, cut: Cut): readonly string[] {
+  const shown = shownSlide(packet, cut);
+  const away = slidesOf(packet, cut).filter(({ by }) => !isSame(by, shown));
+  return [...new Set(away.map(({ tile }) => tile))];
 }

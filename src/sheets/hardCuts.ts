@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import {
+  canBreak,
   cardScale,
   cardSpace,
   cardTurn,
@@ -14,6 +15,7 @@ import {
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
 import { handWords } from './handWords.ts';
@@ -51,6 +53,8 @@ interface HardCut {
 /** A drawing at a scale, made when it is first asked for: most are seen to be too large by their tile alone. */
 interface Try {
   readonly ratio: number;
+  /** Whether the tile is drawn shorter than it is, with break lines. */
+  readonly broken: boolean;
   readonly leastMm: number;
   readonly least: Space;
   readonly drawn: () => Drawing;
@@ -143,16 +147,22 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
     turn: cardTurn(cut, surface).turn,
   };
   const smallest = cardScale(packet.spec.tiles, system);
+  const shown = cutOnCard(surface, packet, cut);
   return ratios[system]
     .filter((ratio) => ratio <= smallest)
-    .map((ratio): Try => {
+    .flatMap((ratio) =>
+      (canBreak(shown, tile, ratio) ? [false, true] : [false]).map((broken) => ({ ratio, broken })),
+    )
+    .map(({ ratio, broken }): Try => {
       let drawing: Drawing | undefined;
+      const as = { ...named, ratio, broken };
       return {
         ratio,
+        broken,
         leastMm: shortestSawn(cut, mmPerTick(ratio)),
-        least: leastCard(cut, tile, { ...named, ratio }),
+        least: leastCard(shown, tile, as),
         drawn: () => {
-          drawing ??= drawCard(cut, tile, { ...named, ratio });
+          drawing ??= drawCard(shown, tile, as);
           return drawing;
         },
       };
@@ -161,15 +171,18 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
 
 /** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
 function largest(tries: readonly Try[], limit: Space): Try {
-  const single = tries.find((one) => fits(one, limit)) ?? tries.at(-1)!;
+  const whole = tries.filter(({ broken }) => !broken);
+  // A low card has no room to say that its tile is broken.
+  const single = (limit === CARD ? tries : whole).find((one) => fits(one, limit)) ?? whole.at(-1)!;
   if (single.leastMm >= LEAST_MM || limit !== CARD) return single;
   const double = tries.filter((one) => DOUBLE.some((space) => fits(one, space)));
-  return double.findLast(({ leastMm }) => leastMm >= LEAST_MM) ?? double[0] ?? single;
+  const seen = double.filter(({ leastMm }) => leastMm >= LEAST_MM);
+  return seen.findLast(({ broken }) => !broken) ?? seen.at(-1) ?? double[0] ?? single;
 }
 
 function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Space) {
   const { say } = context;
-  const { ratio, leastMm, drawn } = largest(tries, limit);
+  const { ratio, broken, leastMm, drawn } = largest(tries, limit);
   const drawing = drawn();
   const { turn, asPlan } = cardTurn(cut, surface);
   return {
@@ -178,7 +191,8 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     kind: say(`cut.${cut.kind}`),
     hand: handWords(say, cut, tileOf(context, cut), turn),
     asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
-    offTile: isCentreOff(context, cut),
+    broken,
+    offTile: isCentreOff(context, cutOnCard(surface, context.packet, cut)),
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,

@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { cardScale, cardTurn, drawCard, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { cutOnCard } from './cutOnCard.ts';
 import { handWords } from './handWords.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
@@ -58,7 +59,7 @@ function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: C
     id: cardId(i, cut.number),
     number: cut.number,
     kind: `${`${say(`cut.${cut.kind}`)} ${hand}`.trimEnd()}${plan}`,
-    drawing: drawCard(cut, tile, {
+    drawing: drawCard(cutOnCard(surface, packet, cut), tile, {
       id: `saw-card-${i + 1}-${cut.number}`,
       label: say('sheet.hard-cuts.drawing', { number: cut.number }),
       ...units,

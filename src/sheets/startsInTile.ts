@@ -1,10 +1,10 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { bounds, type Point } from '../geometry/index.ts';
 import { sawNearest, type Ticks } from '../measure/index.ts';
-import { tileOutline } from '../pattern/index.ts';
+import { slideOf } from '../tiles/slideOf.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
-import { isAtHome, turnedAndMoved } from './elsewhere.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { turnedAndMoved } from './turnedAndMoved.ts';
 
 /** Nearer to an edge of the tile than this, in ticks, is on it. */
 const AT_EDGE = 32;
@@ -20,10 +20,9 @@ export function startsInTile(
   { pieces }: CutTile,
 ): string[] {
   const tile = packet.spec.tiles.find((one) => one.key === key)!;
-  const ring = tileOutline(tile);
   return pieces.flatMap(({ turn, at }, i) => {
     const cut = cuts[i]!;
-    if (isAtHome(ring, turn, at)) return [];
+    if (`${slideOf({ at, turn }, tile)}` === '0,0') return [];
     const place = (point: Point) => turnedAndMoved(point, turn, at);
     const own = bounds(cut.shape.outer.map(place));
     const factory = cut.edges.filter((edge) => edge.factory).map(({ from, to }) => [place(from), place(to)]);

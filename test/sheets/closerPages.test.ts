@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { textsIn } from '../drawing/readSvg.ts';
-import { demos } from './demos.ts';
+import { demos, demoTexts, sheetsOf } from './demos.ts';
 
 interface ZoneData {
   readonly plan: string;
@@ -70,5 +70,22 @@ describe('the close up of a zone', () => {
 
   test.each(close)('is drawn larger than the plan on its own page: $slug $zone.number', ({ own, closer }) => {
     for (const page of closer) expect(ratioOf(page)).toBeLessThan(ratioOf(own));
+  });
+
+  test.each(
+    ['letter', 'a4'].flatMap((paper) =>
+      ['linden-entry', 'quarry-kitchen', 'sedge-washroom'].map((slug) => ({ slug, paper })),
+    ),
+  )('has no page that names next to nothing: $slug on $paper', ({ slug, paper }) => {
+    const { packet, sheets } = sheetsOf(slug, demoTexts[slug]!.replace(/paper: \w+/, `paper: ${paper}`), [
+      'zone',
+    ]);
+    const ids = new Set(packet.surfaces.flatMap(({ pieces }) => pieces.map(({ id }) => id)));
+    const named = sheets
+      .filter(({ template }) => template === 'zone-names')
+      .map((page) => namesOn(dataOf(page)).filter((words) => ids.has(words)).length);
+    expect(named.length).toBeGreaterThan(0);
+    // A sixth of what the fullest page of the job names is what an eye calls a page that is not empty: common practice, no source.
+    expect(Math.min(...named)).toBeGreaterThanOrEqual(Math.max(...named) / 6);
   });
 });

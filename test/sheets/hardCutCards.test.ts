@@ -6,6 +6,7 @@ import { demos } from './demos.ts';
 interface Card {
   readonly number: number;
   readonly scale: string;
+  readonly broken: boolean;
   readonly leastMm: number;
   readonly size: { readonly widthMm: number; readonly heightMm: number };
   readonly spans: readonly string[];
@@ -43,4 +44,24 @@ describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
 test('a step of 5/8 in, 1.3 mm at 1:12, is drawn over 3 mm long', () => {
   const [, , , cards] = withCards.find(([slug]) => slug === 'quarry-kitchen')!;
   expect(cards.map(({ leastMm }) => leastMm > 3)).toEqual(cards.map(() => true));
+});
+
+describe('the cards of planks', () => {
+  const [, , , cards] = withCards.find(([slug]) => slug === 'linden-entry')!;
+
+  test('are broken where that shows them larger: at 1:15 a plank of 597 mm fits its card as it is', () => {
+    const broken = cards.filter((one) => one.broken);
+    expect(broken.length).toBeGreaterThan(3);
+    for (const { scale } of broken) expect(Number(scale.split(':')[1])).toBeLessThan(15);
+  });
+
+  test('are broken only of tiles at least three times as long as wide', () => {
+    for (const [, { surfaces, spec }, , all] of withCards) {
+      const numbers = all.filter(({ broken }) => broken).map(({ number }) => number);
+      const tiles = surfaces
+        .flatMap((surface) => surface.cuts.filter(({ number }) => numbers.includes(number)))
+        .map((cut) => spec.tiles.find(({ key }) => key === cut.tile)!);
+      for (const { length, width } of tiles) expect(length).toBeGreaterThanOrEqual(3 * width);
+    }
+  });
 });
