@@ -44,7 +44,10 @@ describe('Spanish', () => {
     ['patch', /masilla|parche/i],
     // A tile that is scratched is rayada; of a drawing it is shaded.
     ['hatched', /rayad[ao]s?\b/i],
-    ['which way tile is laid, which runs nowhere', /baldosa corre|(?:hiler|hilad|junt)as? [^.]*(?<!se )corren? /i],
+    [
+      'which way tile is laid, which runs nowhere',
+      /baldosa corre|(?:hiler|hilad|junt)as? [^.]*(?<!se )corren? /i,
+    ],
     ['what is taken out and put back', /sale y vuelve|^Sale:/i],
     ['the bare base', /base desnuda/i],
   ] as [string, RegExp, string[]?][])('has one word for %s', (_, other, both = []) => {
