@@ -13,10 +13,8 @@ const cell = 8;
 const mostCells = 256;
 const shift = 1 << 20;
 
-/** How the cells of a box are numbered: the first and last column and row. */
-function cellsOf({ left, bottom, right, top }: Box) {
-  return [left, right, bottom, top].map((mm) => Math.floor(mm / cell)) as [number, number, number, number];
-}
+/** The column or row that a place lies in. */
+const cellAt = (mm: number) => Math.floor(mm / cell);
 
 /**
  * Boxes that are asked of by place.
@@ -28,7 +26,12 @@ export function boxIndex(boxes: readonly Box[]): BoxIndex {
   const cells = new Map<number, Box[]>();
   const large: Box[] = [];
   const add = (box: Box) => {
-    const [left, right, low, high] = cellsOf(box);
+    const [left, right, low, high] = [
+      cellAt(box.left),
+      cellAt(box.right),
+      cellAt(box.bottom),
+      cellAt(box.top),
+    ];
     if (!((right - left + 1) * (high - low + 1) <= mostCells)) {
       large.push(box);
       return;
@@ -44,10 +47,12 @@ export function boxIndex(boxes: readonly Box[]): BoxIndex {
   for (const box of boxes) add(box);
   const some = (round: Box, isSo: (box: Box) => boolean): boolean => {
     if (large.some(isSo)) return true;
-    const [left, right, low, high] = cellsOf(round);
-    for (let column = left; column <= right; column += 1)
-      for (let row = low; row <= high; row += 1)
-        for (const box of cells.get(column * shift + row) ?? []) if (isSo(box)) return true;
+    const [right, low, high] = [cellAt(round.right), cellAt(round.bottom), cellAt(round.top)];
+    for (let column = cellAt(round.left); column <= right; column += 1)
+      for (let row = low; row <= high; row += 1) {
+        const there = cells.get(column * shift + row);
+        if (there?.some(isSo)) return true;
+      }
     return false;
   };
   return { add, some };

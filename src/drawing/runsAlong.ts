@@ -16,21 +16,29 @@ const leastSine = Math.sin((near.degrees * Math.PI) / 180);
  * @example runsAlong([[0, 1.5], [9, 1.5]], [[4, 0], [20, 0]]) //=> false
  */
 export function runsAlong([from, to]: Line, [a, b]: Line): boolean {
-  const [dx, dy, ex, ey] = [b[0] - a[0], b[1] - a[1], to[0] - from[0], to[1] - from[1]];
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const ex = to[0] - from[0];
+  const ey = to[1] - from[1];
   // Most lines lie across: what is squared needs no root, and they are many.
   const cross = dx * ey - dy * ex;
   if (cross * cross >= leastSine * leastSine * (dx * dx + dy * dy) * (ex * ex + ey * ey)) return false;
-  const [long, side] = [Math.hypot(dx, dy), Math.hypot(ex, ey)];
+  const long = Math.hypot(dx, dy);
+  const side = Math.hypot(ex, ey);
   if (long === 0 || side === 0) return false;
-  const [ux, uy] = [dx / long, dy / long];
-  const place = ([x, y]: Spot) => ({
-    along: (x - a[0]) * ux + (y - a[1]) * uy,
-    off: (y - a[1]) * ux - (x - a[0]) * uy,
-  });
-  const [p, q] = [place(from), place(to)];
-  const beside = between(p.off, q.off, -near.off, near.off);
-  const over = between(p.along, q.along, 0, long);
+  const ux = dx / long;
+  const uy = dy / long;
+  const beside = between(across(from, a, ux, uy), across(to, a, ux, uy), -near.off, near.off);
+  const over = between(ahead(from, a, ux, uy), ahead(to, a, ux, uy), 0, long);
   return (Math.min(beside[1], over[1]) - Math.max(beside[0], over[0])) * side > near.mm;
+}
+
+/** How far a spot lies from another along a direction, and off it to its left. */
+function ahead([x, y]: Spot, [fromX, fromY]: Spot, ux: number, uy: number): number {
+  return (x - fromX) * ux + (y - fromY) * uy;
+}
+function across([x, y]: Spot, [fromX, fromY]: Spot, ux: number, uy: number): number {
+  return (y - fromY) * ux - (x - fromX) * uy;
 }
 
 /** Between which shares of the way from p to q a figure lies between two others. */

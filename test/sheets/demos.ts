@@ -37,5 +37,14 @@ export function sheetsOf(slug: string, text: string, kinds?: readonly string[]) 
   return { slug, packet, sheets: makeSheets(packet, words, kinds) };
 }
 
+const madeOf = new Map<string, ReturnType<typeof sheetsOf>>();
+
+/** All sheets of a job's text, made once: several files ask for the demos in other units. */
+export function sheetsOnce(slug: string, text: string) {
+  const made = madeOf.get(text) ?? sheetsOf(slug, text);
+  madeOf.set(text, made);
+  return made;
+}
+
 /** Each demo job as a packet with its sheets. */
-export const demos = Object.entries(demoTexts).map(([slug, text]) => sheetsOf(slug, text));
+export const demos = Object.entries(demoTexts).map(([slug, text]) => sheetsOnce(slug, text));

@@ -5,7 +5,7 @@ import { heldAgainst } from '../../src/sheets/heldAgainst.ts';
 import { limitName } from '../../src/sheets/limitName.ts';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
 import { lengthsApart, sayApart } from '../../src/sheets/sayApart.ts';
-import { demos, demoTexts, sheetsOf, words } from './demos.ts';
+import { demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 interface Gate {
   readonly what: string;
@@ -23,7 +23,7 @@ const dataOf = (made: Made, name: string) =>
   made.sheets.find(({ template }) => template === name)!.data as Record<string, unknown>;
 const gatesOf = (made: Made) => dataOf(made, 'job-sheet').gates as Gate[];
 const inMm = (slug: string) =>
-  sheetsOf(
+  sheetsOnce(
     slug,
     demoTexts[slug]!.replace('units: inches', 'units: mm').replace(/saw step: [^,]*/, 'saw step: 1 mm'),
   );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { momentFigures } from '../pages/support/printedFigures.ts';
-import { demos, demoTexts, sheetsOf } from './demos.ts';
+import { demos, demoTexts, sheetsOf, sheetsOnce } from './demos.ts';
 
 type Demo = (typeof demos)[number];
 
@@ -12,7 +12,7 @@ const otherPrint = (text: string) =>
     .replace('INCHES', 'inches');
 const all: readonly Demo[] = [
   ...demos,
-  ...Object.entries(demoTexts).map(([slug, text]) => sheetsOf(slug, otherPrint(text))),
+  ...Object.entries(demoTexts).map(([slug, text]) => sheetsOnce(slug, otherPrint(text))),
 ];
 const cases = all.map((demo) => [`${demo.slug} in ${demo.packet.spec.print.system}`, demo] as const);
 

@@ -8,19 +8,18 @@ import type { Spot } from '../Mark.ts';
  * @example clipSegment([0, 11], [20, 11], { left: 5, bottom: 0, right: 10, top: 10 }) //=> undefined
  */
 export function clipSegment(a: Spot, b: Spot, box: Box): readonly [Spot, Spot] | undefined {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  let [low, high] = [0, 1];
-  const limits = [
-    [-dx, a[0] - box.left],
-    [dx, box.right - a[0]],
-    [-dy, a[1] - box.bottom],
-    [dy, box.top - a[1]],
-  ] as const;
-  for (const [run, room] of limits) {
-    if (run === 0 && room < 0) return undefined;
-    if (run < 0) low = Math.max(low, room / run);
-    if (run > 0) high = Math.min(high, room / run);
-  }
-  const at = (share: number): Spot => [a[0] + dx * share, a[1] + dy * share];
-  return low < high ? [at(low), at(high)] : undefined;
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  // Asked for hundreds of thousands of leaders a plan: nothing is made here but what is given back.
+  if (dx === 0 && (a[0] < box.left || a[0] > box.right)) return undefined;
+  if (dy === 0 && (a[1] < box.bottom || a[1] > box.top)) return undefined;
+  const [inX, outX] = dx > 0 ? [box.left - a[0], box.right - a[0]] : [box.right - a[0], box.left - a[0]];
+  const [inY, outY] = dy > 0 ? [box.bottom - a[1], box.top - a[1]] : [box.top - a[1], box.bottom - a[1]];
+  const low = Math.max(0, dx === 0 ? 0 : inX / dx, dy === 0 ? 0 : inY / dy);
+  const high = Math.min(1, dx === 0 ? 1 : outX / dx, dy === 0 ? 1 : outY / dy);
+  if (!(low < high)) return undefined;
+  return [
+    [a[0] + dx * low, a[1] + dy * low],
+    [a[0] + dx * high, a[1] + dy * high],
+  ];
 }
