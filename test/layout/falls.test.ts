@@ -95,8 +95,9 @@ describe('a floor whose tile is cut along the folds to its drain', () => {
   test.each(named)(
     '%s: lacks only the joints along its folds of what lies there without them',
     (_, { job, surface }) => {
+      // The room's field: with other folds the start is another, and a tile kept whole may cover some of a gap.
       const area = (spec: typeof surface) =>
-        layOut(job, spec).layout.field.reduce((sum, shape) => sum + shapeArea(shape), 0);
+        layOut(job, spec).layout.frame.field.reduce((sum, shape) => sum + shapeArea(shape), 0);
       const drawn = { ...surface, falls: { ...surface.falls!, folds: 'drawn' as const } };
       const { frame } = layOut(job, surface).layout;
       const strips = frame.obstacles.filter(isFold);
