@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isHard } from '../../src/cuts/isHard.ts';
-import { mmPerTick, shortestSawn } from '../../src/drawing/index.ts';
-import { demos } from './demos.ts';
+import { mmPerTick, shortestSawn, textWidth } from '../../src/drawing/index.ts';
+import { demos, words } from './demos.ts';
 
 interface Card {
   readonly number: number;
@@ -63,5 +63,16 @@ describe('the cards of planks', () => {
         .map((cut) => spec.tiles.find(({ key }) => key === cut.tile)!);
       for (const { length, width } of tiles) expect(length).toBeGreaterThanOrEqual(3 * width);
     }
+  });
+});
+
+/** The column of a card that tells what kind of cut it is, in mm, as the style sheet has it, and its type in points. */
+const COLUMN = { mm: 16, points: 9 } as const;
+
+describe.each(['en', 'es', 'pt'])('the column beside a card in %s', (lang) => {
+  test.each(['breaks', 'broken', 'asPlan'])('is as wide as each word of what %s tells', (key) => {
+    const told = words.say(lang)(`sheet.hard-cuts.${key}`, { count: 1, piece: '' });
+    for (const word of told.split(/\s/))
+      expect(textWidth(word, COLUMN.points), word).toBeLessThanOrEqual(COLUMN.mm);
   });
 });
