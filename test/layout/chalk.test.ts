@@ -164,3 +164,58 @@ describe('chalk lines', () => {
     expect(over).toEqual([]);
   });
 });
+
+describe('a tape that is butted against what stands at a wall aslant', () => {
+  // A tub square to a wall that leans stands off the next one by less than a blade is wide at its far end.
+  const corners = [
+    [0, 0],
+    [ticks('106 in'), 0],
+    [ticks('106 5/8 in'), ticks('61 in')],
+    [0, ticks('61 in')],
+  ] as const;
+  const tub = {
+    ...wallFacts({ meets: 'tub' }),
+    name: 'tub',
+    shape: {
+      kind: 'rectangle',
+      along: ticks('60 in'),
+      out: ticks('30 in'),
+      from: [
+        { wall: 'B-C', distance: 0 },
+        { wall: 'A-B', distance: 0 },
+      ],
+    },
+  } as const;
+  const { frame, chalk } = layOut(job, surfaceOf([...corners], { obstacles: [tub] })).layout;
+  const { ring } = frame.obstacles[0]!;
+
+  /** Spots all along the sides of the tub, a sixty-fourth of an inch apart at most. */
+  const spots = ring.flatMap(([x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length]!;
+    const count = Math.ceil(Math.hypot(u - x, v - y) / ticks('1/64 in'));
+    return Array.from({ length: count + 1 }, (_, k) => [
+      x + ((u - x) * k) / count,
+      y + ((v - y) * k) / count,
+    ]);
+  });
+
+  test('reads as far as where the tub comes within an inch of the wall', () => {
+    const marks = chalk.lines
+      .flatMap(({ marks }) => marks)
+      .flatMap(({ edge, at, both = [] }) =>
+        both.filter(({ end }) => end.startsWith('tub')).map(({ distance }) => ({ edge, at, distance })),
+      )
+      .filter(({ edge }) => /^[A-Z]-[A-Z]$/.test(edge));
+    expect(marks.length).toBeGreaterThan(0);
+    for (const { edge, at, distance } of marks) {
+      const { from, to } = frame.edges.find(({ id }) => id === edge)!;
+      const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+      const long = Math.hypot(dx, dy);
+      const near = spots
+        .map(([x, y]) => [x! - at[0], y! - at[1]] as const)
+        .filter(([x, y]) => Math.abs(dx * y - dy * x) / long < ticks('1 in'))
+        .map(([x, y]) => Math.abs(dx * x + dy * y) / long);
+      expect(Math.abs(distance - Math.min(...near))).toBeLessThanOrEqual(ticks('1/64 in'));
+    }
+  });
+});

@@ -1,4 +1,4 @@
-import { lineThroughShape, type Point, unitAlong } from '../../geometry/index.ts';
+import { type Point, unitAlong } from '../../geometry/index.ts';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import type { RoomEdge } from '../../room/Room.ts';
 import type { TapeEnd } from '../Layout.ts';
@@ -14,8 +14,8 @@ export interface EndBeside extends TapeEnd {
   readonly across: boolean;
 }
 
-/** What stands nearer to a wall than this keeps a tape from lying along it. */
-const BESIDE: Ticks = TICKS_PER_INCH / 4;
+/** What stands nearer to a wall than a blade is wide keeps a tape from lying along it; common practice, no source. */
+const BLADE: Ticks = TICKS_PER_INCH;
 
 /** Rounding of a corner may put what touches a wall this far off. */
 const HAIR = 4;
@@ -76,15 +76,34 @@ function blockedBy(
 ): { readonly end: string | undefined; readonly distance: Ticks } | undefined {
   const [ux, uy] = unitAlong(edge.from, edge.to);
   // The open floor lies to the left of a wall and to the right of what stands in the room.
-  const left = obstacles.some((one) => one.edges.includes(edge)) ? -BESIDE : BESIDE;
-  const along: Point = [Math.round(at[0] - uy * left), Math.round(at[1] + ux * left)];
-  const hits = obstacles.flatMap(({ ring, edges }) =>
-    lineThroughShape({ outer: ring, holes: [] }, along, [side * ux, side * uy])
-      .filter(({ from }) => from >= 0)
-      .map(({ from }) => ({ face: edges.find(hasFace)?.name, far: Math.round(from) })),
-  );
+  const left = obstacles.some((one) => one.edges.includes(edge)) ? -1 : 1;
+  const seen = ([x, y]: Point): Point => [
+    side * (ux * (x - at[0]) + uy * (y - at[1])),
+    left * (ux * (y - at[1]) - uy * (x - at[0])),
+  ];
+  const hits = obstacles
+    .filter((one) => !one.edges.includes(edge))
+    .flatMap(({ ring, edges }) => {
+      const far = beginsAt(ring.map(seen));
+      return far === undefined ? [] : [{ face: edges.find(hasFace)?.name, far: Math.round(far) }];
+    });
   const [first] = hits.sort((a, b) => a.far - b.far);
   return first && { end: first.face, distance: first.far };
+}
+
+/** How far along a tape a ring first comes under its blade, the tape going up the first axis from 0; undefined where it does not. */
+function beginsAt(ring: readonly Point[]): number | undefined {
+  const under = ring.flatMap((from, i) => underBlade(from, ring[(i + 1) % ring.length]!));
+  const ahead = under.filter((along) => along >= 0);
+  return ahead.length > 0 ? Math.min(...ahead) : undefined;
+}
+
+/** Where the part of a side that lies under the blade begins and ends along the tape; what only touches the wall is not under it. */
+function underBlade([x, y]: Point, [u, v]: Point): readonly number[] {
+  if (Math.max(y, v) <= HAIR || Math.min(y, v) >= BLADE) return [];
+  const at = (off: number) => (y === v ? x : x + ((u - x) * (off - y)) / (v - y));
+  const [low, high] = [Math.max(Math.min(y, v), HAIR), Math.min(Math.max(y, v), BLADE)];
+  return y === v ? [x, u] : [at(low), at(high)];
 }
 
 function distance(p: Point, q: Point): Ticks {
