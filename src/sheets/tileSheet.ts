@@ -8,11 +8,13 @@ import type { SheetContext } from './SheetContext.ts';
 import { startsInTile } from './startsInTile.ts';
 import { tileProof } from './tileProof.ts';
 
+const BUNDLES = ['office', 'packet'] as const;
+
 /** Which pieces come out of which tile? Equal tiles are drawn once, with a count; a tile that gives one plain piece is a line. */
 export const tileSheet: Sheet = {
   name: 'tile-sheet',
   for: 'setter',
-  bundles: ['office', 'packet'],
+  bundles: BUNDLES,
   speaks: 'crew',
   make: (context) => {
     const { packet } = context;
@@ -38,7 +40,10 @@ export const tileSheet: Sheet = {
       ...parts,
       lines,
     };
-    return [{ ...(drawn.length > 0 ? { scale: `1:${ratio}` } : {}), data }];
+    // Who saws each piece out of a tile of its own runs out of tile where the count goes by offcuts.
+    const shared = groups.some(({ cuts }) => cuts.length > 1);
+    const bundles = shared ? (['crew', ...BUNDLES] as const) : BUNDLES;
+    return [{ ...(drawn.length > 0 ? { scale: `1:${ratio}` } : {}), bundles, data }];
   },
 };
 

@@ -22,6 +22,12 @@ describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
   }));
   const from = Object.values(packet.tiles).flatMap((plan) => plan.from);
 
+  test('goes to the crew where a tile gives more than one piece', () => {
+    const shared = from.some(({ pieces }) => pieces.length > 1);
+    expect(sheet.bundles.includes('crew')).toBe(shared);
+    expect(sheet.bundles).toEqual(expect.arrayContaining(['office', 'packet']));
+  });
+
   test('tells each sawn tile once, with its pieces', () => {
     const told = [...drawn, ...lines].flatMap(({ tiles }) => tiles);
     const wanted = from.map(({ tile, pieces }) => [tile, pieces.map(({ piece }) => piece).sort()]);
