@@ -84,7 +84,7 @@ function recordRows(context: SheetContext) {
         ? say('record.noSealer')
         : (sealer.name ?? say(`record.sealerKind.${sealer.kind}`)),
     ),
-    line('sealedOn', ''),
+    ...(sealer.kind === 'none' ? [] : [line('sealedOn', '')]),
     line('softJoint', ''),
     line('hidden', ''),
     line('laidBy', spec.contacts.setter ?? ''),
