@@ -1,4 +1,4 @@
-import { drawBase, drawCheckBars } from '../drawing/index.ts';
+import { drawBase, drawCheckBars, textWidth } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
 import { carriedAnswers, carriedText } from './carriedText.ts';
@@ -23,13 +23,21 @@ export const baseSheet: Sheet = {
 
 /** Heights in mm of what stands round the drawing, and the least that a drawing is given where all that fills a page. */
 const MM = { stop: 11, row: 7.3, head: 8, goes: 6.1, key: 14, note: 13, answer: 5, line: 3.6 } as const;
-const DRAWING_LEAST_MM = 70;
+const DRAWING_LEAST_MM = 56;
 
 /** What the lists of a page want, in mm, so that a floor stands on one page in the largest scale that leaves them room. */
 function listsMm(rows: { stops: number; found: number; flat: number; goes: number }): number {
   const table = (count: number, mm: number) => (count > 0 ? MM.head + count * mm : 0);
   const lists = table(rows.found, MM.row) + table(rows.flat, MM.row) + table(rows.goes, MM.goes);
   return rows.stops * MM.stop + MM.key + lists + MM.note;
+}
+
+/** What a check says stands in a column so wide in mm, at so many points; words wrap at spaces, which takes a little more. */
+const CHECK = { mm: 96, points: 9, wraps: 1.08, lines: 2 } as const;
+
+/** The lines that a check takes over the two that a row has room for. */
+function linesMore(text: string): number {
+  return Math.max(0, Math.ceil((textWidth(text, CHECK.points) * CHECK.wraps) / CHECK.mm) - CHECK.lines);
 }
 
 /** As many rows stand beside the check bar, under a drawing that is lower than the bar; more may run on to the next page. */
@@ -52,7 +60,8 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
   });
   const answers = found.flatMap((row) => row.answers ?? []).length;
   const sealed = house.goes.filter((row) => row.sealed).length;
-  const space = drawingSpace(paper, 'portrait', wanted + answers * MM.answer + sealed * MM.line);
+  const more = house.checks.reduce((sum, { text }) => sum + linesMore(text), 0) + (context.second ? 1 : 0);
+  const space = drawingSpace(paper, 'portrait', wanted + answers * MM.answer + (sealed + more) * MM.line);
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
     label: say('sheet.base-sheet.drawing', { name: surface.name }),
