@@ -1,8 +1,6 @@
 import type { Ticks } from '../measure/index.ts';
 import type { TileSpec } from './Job.ts';
-
-/** Across points a regular hexagon is this many times what it is across flats. */
-const POINTS = 2 / Math.sqrt(3);
+import { pointsPerFlat } from './pointsPerFlat.ts';
 
 /**
  * Length and width of what lies flat on the floor: of the tile, or of one chip of a sheet of mosaic, in ticks.
@@ -17,7 +15,10 @@ export function chipSides(
   joint: Ticks,
 ): Pick<TileSpec, 'length' | 'width'> {
   if (chip)
-    return { length: Math.round(chip.across * (chip.kind === 'hexagon' ? POINTS : 1)), width: chip.across };
+    return {
+      length: Math.round(chip.across * (chip.kind === 'hexagon' ? pointsPerFlat : 1)),
+      width: chip.across,
+    };
   const side = (whole: Ticks, count: number) => Math.round((whole + joint) / count) - joint;
   return { length: side(length, chips[0]), width: side(width, chips[1]) };
 }

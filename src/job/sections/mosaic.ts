@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { mean, printLength, type Ticks } from '../../measure/index.ts';
 import { chipArea } from '../chipArea.ts';
 import type { Chip, TileSpec } from '../Job.ts';
+import { pointsPerFlat } from '../pointsPerFlat.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { chipCount } from '../values/chipCount.ts';
@@ -50,7 +51,7 @@ function checkRoom({ sheet, chips }: Given, chip: Chip, path: Path, notes: Notes
   const least = chipArea({ kind: 'hexagon', across: chip.across });
   if (!(count * least > length * width)) return;
   const say = (ticks: Ticks) => printLength(Math.round(ticks), notes.system);
-  const most = Math.sqrt(((length * width) / count) * (2 / Math.sqrt(3)));
+  const most = Math.sqrt(((length * width) / count) * pointsPerFlat);
   const figures = { chips: count, across: say(chip.across), length: say(length), width: say(width) };
   trouble(notes, 'chipsOverSheet', [...path, 'mosaic', chip.kind], { ...figures, most: say(most) });
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { mean, printLength, spread, TICKS_PER_64TH, type Ticks } from '../../measure/index.ts';
 import type { TileShape, TileSpec } from '../Job.ts';
+import { pointsPerFlat } from '../pointsPerFlat.ts';
 import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { size } from '../values/length.ts';
@@ -90,29 +91,26 @@ function shaped(shape: TileShape, readings: Shaped['readings']): Shaped {
   };
 }
 
-/** Across points a regular hexagon is this many times what it is across flats. */
-const POINTS = 2 / Math.sqrt(3);
-
 /** A hexagon whose flats and points are both read must have them 1 to 1.1547, to within what its readings and the tape tell. */
 function hexagon({ flats, points }: NonNullable<Shapes['hexagon']>, path: Path, notes: Notes): Shaped {
   if (!flats && !points) trouble(notes, 'hexagonUnread', [...path, 'hexagon'], {}, true);
-  const across = flats ?? (points ?? [Number.NaN]).map((one) => Math.round(one / POINTS));
+  const across = flats ?? (points ?? [Number.NaN]).map((one) => Math.round(one / pointsPerFlat));
   if (flats && points) {
     const [flat, point] = [mean(flats), mean(points)];
     const free = Math.max(spread(flats), spread(points), 4 * TICKS_PER_64TH);
-    if (Math.abs(point - flat * POINTS) > free) {
+    if (Math.abs(point - flat * pointsPerFlat) > free) {
       const say = (ticks: Ticks) => printLength(Math.round(ticks), notes.system);
       const figures = {
         flats: say(flat),
         points: say(point),
-        expected: say(flat * POINTS),
-        other: say(point / POINTS),
+        expected: say(flat * pointsPerFlat),
+        other: say(point / pointsPerFlat),
       };
       trouble(notes, 'hexagonRatio', [...path, 'hexagon'], figures);
     }
   }
   return shaped(
     { kind: 'hexagon' },
-    across.map((one) => [one, Math.round(one * POINTS)]),
+    across.map((one) => [one, Math.round(one * pointsPerFlat)]),
   );
 }
