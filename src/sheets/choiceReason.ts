@@ -11,6 +11,8 @@ export interface ChoiceFigures {
   readonly buy: number;
   /** Boxes to buy of each tile; 0 where nobody knows what a box holds. */
   readonly boxes: readonly number[];
+  /** Whether a border runs round both, which no figure of a layout counts. */
+  readonly border: boolean;
 }
 
 const SAID = ['narrowest', 'small', 'cut', 'pieces', 'buy'] as const;
@@ -29,7 +31,11 @@ export function choiceReason(
 ): string {
   const ways = (one: ChoiceFigures, than: ChoiceFigures) =>
     SAID.filter((what) => isBetter(what, one, than)).map((what) =>
-      say(`sheet.choice-sheet.better.${what}`, { one: one[what], two: than[what] }),
+      say(`sheet.choice-sheet.better.${what}`, {
+        one: one[what],
+        two: than[what],
+        border: own.border ? 'yes' : 'no',
+      }),
     );
   const listed = (told: readonly string[]) => new Intl.ListFormat(lang, { type: 'conjunction' }).format(told);
   const [reasons, against] = [ways(own, other), ways(other, own)];

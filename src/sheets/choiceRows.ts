@@ -31,7 +31,13 @@ export function choiceRows(context: SheetContext, surface: PacketSurface, own: O
     return [line('near'), line('far')];
   });
   return [
-    both('narrowest', ({ candidate }) => say('sheet.choice-sheet.narrow', smallestShare(context, candidate))),
+    both(
+      'narrowest',
+      ({ candidate }) => say('sheet.choice-sheet.narrow', smallestShare(context, candidate)),
+      {
+        border: surface.border ? 'yes' : 'no',
+      },
+    ),
     both('small', ({ candidate }) => String(candidate.underHalf)),
     both(
       'cut',

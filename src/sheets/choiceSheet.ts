@@ -40,11 +40,11 @@ interface Told {
 /** The page stands upright; an owner lays no rule on it, so it bears no check bars. */
 function halfPage({ packet, say }: SheetContext, page: Written): Space {
   const { widthMm, heightMm } = pageSpace(packet.spec.print.paper, 'portrait');
-  const { told, rows, key, answerBy, call } = page;
+  const { how, told, rows, key, answerBy, call } = page;
   const { reason, ...others } = told;
   const words = choiceWordsMm(
     {
-      how: say('sheet.choice-sheet.how'),
+      how,
       key,
       rows,
       large: [reason],
@@ -61,6 +61,7 @@ function halfPage({ packet, say }: SheetContext, page: Written): Space {
 
 /** What stands on the page in words, before room is reckoned for the drawings. */
 interface Written {
+  readonly how: string;
   readonly told: Told;
   readonly rows: ReturnType<typeof choiceRows>;
   readonly key: readonly string[];
@@ -78,7 +79,9 @@ function choicePage(
   const own = { candidate: surface.start.chosen, pieces: surface.pieces, buy: packet.tiles };
   const advised = !isBetter(choice.candidate, own.candidate);
   const told: Told = {
-    reason: advised ? choiceReason(context, toldOf(context, own), toldOf(context, choice)) : '',
+    reason: advised
+      ? choiceReason(context, toldOf(context, surface, own), toldOf(context, surface, choice))
+      : '',
     noToilet: noToilet(context),
     noWayOut: noWayOut(context),
     held: readingsSpeakAgainst(context) ? say('sheet.choice-sheet.held') : '',
@@ -87,6 +90,7 @@ function choicePage(
   const { setter = '', phone = '' } = packet.spec.contacts;
   const rows = choiceRows(context, surface, own, choice);
   const page = {
+    how: say('sheet.choice-sheet.how', { border: surface.border ? 'yes' : 'no' }),
     told,
     rows,
     key: swatches.map(({ name }) => name),
@@ -109,6 +113,7 @@ function choicePage(
     data: {
       plans: drawings.map(({ svg }) => svg),
       swatches,
+      how: page.how,
       advised,
       rows,
       ...told,
@@ -122,7 +127,7 @@ function choicePage(
 /** What the looks of the drawings mean: pieces that are cut, the narrowest of them, and where there are several tiles which is which. */
 function swatchesOf(context: SheetContext, surface: PacketSurface, i: number) {
   const looks = (['cut', 'narrowest'] as const).map((look) => {
-    const name = context.say(`sheet.choice-sheet.key.${look}`);
+    const name = context.say(`sheet.choice-sheet.key.${look}`, { border: surface.border ? 'yes' : 'no' });
     return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
   });
   return [...looks, ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`)];
@@ -135,7 +140,11 @@ function answerBy({ packet, say, date }: SheetContext): string {
   return say('sheet.choice-sheet.by', { date: known ? date(start) : 'none' });
 }
 
-function toldOf(context: SheetContext, { candidate, pieces, buy }: Offer): ChoiceFigures {
+function toldOf(
+  context: SheetContext,
+  { border }: PacketSurface,
+  { candidate, pieces, buy }: Offer,
+): ChoiceFigures {
   return {
     share: candidate.smallestShare,
     narrowest: smallestShare(context, candidate).size,
@@ -144,6 +153,7 @@ function toldOf(context: SheetContext, { candidate, pieces, buy }: Offer): Choic
     pieces: pieces.length,
     buy: Object.values(buy).reduce((sum, one) => sum + one.buy, 0),
     boxes: Object.values(buy).map(({ boxes }) => boxes),
+    border: border !== undefined,
   };
 }
 

@@ -46,6 +46,7 @@ describe('the reason for the advice', () => {
     pieces: 68,
     buy: 79,
     boxes: [0],
+    border: false,
   };
   const other: ChoiceFigures = {
     share: 0.26,
@@ -55,6 +56,7 @@ describe('the reason for the advice', () => {
     pieces: 68,
     buy: 78,
     boxes: [0],
+    border: false,
   };
 
   test('names what is better about each of the two, and nothing in which they are alike', () => {

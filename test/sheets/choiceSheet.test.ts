@@ -8,6 +8,13 @@ import { seenFromDoor } from '../../src/sheets/seenFromDoor.ts';
 import { bootRoom, surfaceOf } from '../drawing/fixture.ts';
 import { demos } from './demos.ts';
 
+interface Told {
+  readonly how: string;
+  readonly reason: string;
+  readonly rows: readonly { readonly name: string }[];
+  readonly swatches: readonly { readonly name: string }[];
+}
+
 const offered = demos.filter(({ packet }) => packet.surfaces.some(({ choice }) => choice));
 
 describe('the choice of layout', () => {
@@ -34,6 +41,21 @@ describe('the choice of layout', () => {
       const beaten = figures[1]!.every((figure, i) => figure >= figures[0]![i]!);
       const { data } = sheets.find(({ template }) => template === choiceSheet.name)!;
       expect((data as { advised: boolean }).advised).toBe(!beaten);
+    }
+  });
+
+  test('tells the narrowest tile inside the border where there is one, since tiles of the border may be narrower', () => {
+    const bordered = offered.filter(({ packet }) => packet.surfaces[0]!.border);
+    expect(bordered.length).toBeGreaterThan(0);
+    for (const { packet, sheets } of offered) {
+      const { data } = sheets.find(({ template }) => template === choiceSheet.name)!;
+      const { how, reason, rows, swatches } = data as Told;
+      const lines = [how, rows[0]!.name, ...swatches.map(({ name }) => name)].filter((line) =>
+        /narrowest|same tiles/i.test(line),
+      );
+      expect(lines).toHaveLength(3);
+      const named = [...lines, ...(reason.includes('narrowest') ? [reason] : [])];
+      for (const line of named) expect(/border/.test(line)).toBe(packet.surfaces[0]!.border !== undefined);
     }
   });
 

@@ -1,4 +1,4 @@
-import { narrowness } from '../../geometry/index.ts';
+import { bounds, narrowness } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Face } from '../frame/Face.ts';
 import type { Ground } from '../frame/Ground.ts';
@@ -13,9 +13,10 @@ import {
   isUnderHalf,
   leastCut,
   leastStrip,
+  ROUNDING,
 } from './limits.ts';
 
-/** One finding about one piece; findings of one kind at the same edges are told together. */
+/** One finding about one piece; findings of one kind at the same edges, of the same measure of a tile, are told together. */
 interface Finding {
   readonly code: Fault['code'];
   readonly edges: readonly string[];
@@ -24,6 +25,17 @@ interface Finding {
   readonly size: Ticks;
   readonly limit: Ticks;
   readonly share?: number;
+  /** The measure of the tile that the size is held against. */
+  readonly of?: Measure;
+}
+
+type Measure = 'longer' | 'shorter';
+
+/** Which measure of its tile lies along an axis; a square tile has but one. */
+function measureAlong({ ring }: LaidPiece, axis: 0 | 1): Measure {
+  const { minX, minY, maxX, maxY } = bounds(ring);
+  const sides = [maxX - minX, maxY - minY] as const;
+  return sides[axis] < sides[1 - axis]! - ROUNDING ? 'shorter' : 'longer';
 }
 
 /**
@@ -45,7 +57,7 @@ export function faultsOf(
   ];
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const key = `${finding.code} ${finding.edges.join(' ')}`;
+    const key = `${finding.code} ${finding.of ?? ''} ${finding.edges.join(' ')}`;
     groups.set(key, [...(groups.get(key) ?? []), finding]);
   }
   return [...groups.values()].map(together);
@@ -96,7 +108,7 @@ function findingsOf({ id, laid }: NamedPiece, ground: Ground, joint: Ticks): Fin
   function underHalf(): Finding {
     const size = laid.extent[axis];
     const limit = leastCut(size / share, joint, ground.minShare);
-    return { code: 'underHalf', edges, piece: id, size, limit, share };
+    return { code: 'underHalf', edges, piece: id, size, limit, share, of: measureAlong(laid, axis) };
   }
 }
 
@@ -121,6 +133,7 @@ function nearFull(id: string, laid: LaidPiece, ground: Ground): Finding {
     size,
     limit: size / share,
     share,
+    of: measureAlong(laid, axis),
   };
 }
 

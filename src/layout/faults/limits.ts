@@ -5,7 +5,7 @@ import type { Ground } from '../frame/Ground.ts';
 import type { LaidPiece } from '../pieces/LaidPiece.ts';
 
 /** A few ticks of rounding, a hundredth of a millimetre, break no limit. */
-const ROUNDING: Ticks = 4;
+export const ROUNDING: Ticks = 4;
 
 /** A cut of more than this share of a tile is nearly a whole one: slow and chippy. Common practice, no source. */
 export const NEAR_FULL = 0.95;
@@ -41,27 +41,27 @@ export function isThin({ shape, ring }: LaidPiece, ground: Ground): boolean {
   return isNarrower(shape.outer, leastStrip(ring, ground) - ROUNDING);
 }
 
-/** A face that leans off an axis by less than this, as a slope, takes nothing off a tile along it. */
-const ALONG = 0.18;
+/** A face that leans off the square by less than this, as a slope, saws a strip; one that leans more a corner. */
+const SQUARE = 0.18;
 
-/** Whether a face takes something off a tile along an axis, as none that lies along that axis does: what a point of a hexagon lacks there is not sawn. */
-export function shortens({ from, to, circle }: Face, axis: 0 | 1): boolean {
+/** Whether a face crosses an axis nearly square, so that it saws a strip off there; a slanted cut takes off a corner, however long the piece stays. */
+function saws({ from, to, circle }: Face, axis: 0 | 1): boolean {
   const along = Math.abs(to[axis] - from[axis]);
   const aside = Math.abs(to[1 - axis]! - from[1 - axis]!);
-  return circle !== undefined || aside > ALONG * along;
+  return circle === undefined && along <= SQUARE * aside;
 }
 
-/** Whether a cut takes off less than a twentieth of a tile on an axis. */
+/** Whether a cut takes a strip of less than a twentieth of a tile off it on an axis. */
 export function isNearFullOn(
   { shares, extent, faces: own }: LaidPiece,
   { faces }: Pick<Ground, 'faces'>,
   axis: 0 | 1,
 ): boolean {
   const isNear = shares[axis] > NEAR_FULL && extent[axis] / shares[axis] - extent[axis] > ROUNDING;
-  return isNear && own.some((index) => !faces[index]!.circle && shortens(faces[index]!, axis));
+  return isNear && own.some((index) => saws(faces[index]!, axis));
 }
 
-/** Whether a cut takes off less than a twentieth of a tile on either axis. */
+/** Whether a cut takes a strip of less than a twentieth of a tile off it on either axis. */
 export function isNearFull(laid: LaidPiece, ground: Pick<Ground, 'faces'>): boolean {
   return isNearFullOn(laid, ground, 0) || isNearFullOn(laid, ground, 1);
 }

@@ -6,6 +6,7 @@ import type { LaidPiece } from '../../../src/layout/pieces/LaidPiece.ts';
 type Ends = readonly [from: readonly [number, number], to: readonly [number, number]];
 const level: Ends = [[0, 0], [90_000, 0]]; // biome-ignore format: a wall on a line
 const upright: Ends = [[0, 0], [0, 90_000]]; // biome-ignore format: a wall on a line
+const leaning: Ends = [[0, 0], [5_000, 90_000]]; // biome-ignore format: a wall on a line
 const slanted: Ends = [[0, 0], [60_000, 60_000]]; // biome-ignore format: a wall on a line
 
 /** Whether a piece of a tile of 60,000 by 50,000 ticks that such walls cut is nearly a whole tile. */
@@ -20,7 +21,6 @@ describe('a cut that takes off less than a twentieth of a tile', () => {
   test('is nearly a whole tile, along or across', () => {
     expect(nearFull([0.97, 1], [upright])).toBe(true);
     expect(nearFull([1, 0.97], [level])).toBe(true);
-    expect(nearFull([0.97, 0.97], [slanted])).toBe(true);
   });
 
   test('is so in a corner too, where the other way little is left', () => {
@@ -30,6 +30,15 @@ describe('a cut that takes off less than a twentieth of a tile', () => {
   test('is none where a point lacks it that no wall saws: the cap that a wall leaves of a hexagon', () => {
     expect(nearFull([0.956, 0.22], [level])).toBe(false);
     expect(nearFull([0.22, 0.956], [upright])).toBe(false);
+  });
+
+  test('is none where a slanted cut takes off more than a strip: a triangle, a plank with a pointed end', () => {
+    expect(nearFull([0.97, 0.97], [slanted])).toBe(false);
+    expect(nearFull([0.96, 1], [slanted])).toBe(false);
+  });
+
+  test('is one at a wall a little out of line', () => {
+    expect(nearFull([0.97, 1], [leaning])).toBe(true);
   });
 
   test('is none where more is taken off, or nothing', () => {
