@@ -28,7 +28,13 @@ export function bestPlaces(
   const scored = (place: Point): ScoredPlace => ({ place, score: scorePlace(question, place) });
   const sound = ({ strips, halves }: WallScore) =>
     strips <= best.strips + question.slack.strips && halves <= best.halves + question.slack.halves;
-  const begun = spread([...good].sort(byWidest), MOST_TRIED, 4 * APART);
+  // A sound stretch may be narrower than the boxes: the middle of one must not stand for what lies beside it.
+  const firstSound = ({ score }: ScoredPlace) => (sound(score) ? 0 : 1);
+  const begun = spread(
+    [...good].sort((one, other) => firstSound(one) - firstSound(other) || byWidest(one, other)),
+    MOST_TRIED,
+    4 * APART,
+  );
   const moved = begun.flatMap(({ place }) => evenPlace(question, place, sound).map(scored));
   if (moved.length === 0)
     return good
