@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makeCuts } from '../../src/cuts/makeCuts.ts';
+import type { Ring } from '../../src/geometry/index.ts';
 import type { Packet } from '../../src/packet/Packet.ts';
 import { makeTilePlans } from '../../src/tiles/makeTilePlans.ts';
 import type { CutTile, TilePlan } from '../../src/tiles/TilePlan.ts';
@@ -9,7 +10,7 @@ import { layOut } from '../support/layOut.ts';
 import { demoFloors } from './support/demoFloors.ts';
 import { familyRoom } from './support/familyRoom.ts';
 import { judgePile } from './support/judgePile.ts';
-import { judgePlan, type Rules } from './support/judgePlan.ts';
+import { canSaw, judgePlan, type Rules, turnedBy } from './support/judgePlan.ts';
 import { judgeSum } from './support/judgePrices.ts';
 import { rulesOf } from './support/rulesOf.ts';
 
@@ -108,4 +109,18 @@ describe('the judges find what is wrong with a plan', () => {
     const from = plan.from.map((one, i) => ({ ...one, tile: `T${plan.from.length - i}` }));
     expect(judgePile(layout, { ...plan, from })).toEqual(['tiles are not numbered as they are needed']);
   });
+});
+
+// By hand: three blades round a middle, each a kerf from the next; whichever line parts two of them runs through the third.
+test('a judge holds no set for sawn that lies like the sails of a mill: three blades, none of which comes out first', () => {
+  const blade: Ring = [
+    [300, -1000],
+    [500, -1000],
+    [500, 500],
+    [300, 500],
+  ];
+  const sails = [0, 120, 240].map((turn) => blade.map((point) => turnedBy(point, turn)));
+  const pairs = [0, 1, 2].map((i) => [sails[i]!, sails[(i + 1) % 3]!]);
+  expect(pairs.map((pair) => canSaw(pair, 10))).toEqual([true, true, true]);
+  expect(canSaw(sails, 10)).toBe(false);
 });

@@ -184,7 +184,7 @@ export function isEdge(from: Point, to: Point): boolean {
 }
 
 /** Whether lines right across, along some edge, along or square to a line between two corners, part the pieces one from another. */
-function canSaw(rings: readonly Ring[], kerf: number): boolean {
+export function canSaw(rings: readonly Ring[], kerf: number): boolean {
   if (rings.length < 2) return true;
   const normals = rings.flatMap((ring) =>
     ring.map(([x, y], i): Point => {

@@ -1,9 +1,9 @@
 import { convexHull, distanceShapes, type Point, type Ring } from '../../../src/geometry/index.ts';
 import type { Layout } from '../../../src/layout/Layout.ts';
-import { isEdge, mayTurn, outlineOf, type Rules, sizeOf, toTile, turnedBy } from './judgePlan.ts';
+import { canSaw, isEdge, mayTurn, outlineOf, type Rules, sizeOf, toTile, turnedBy } from './judgePlan.ts';
 import { keptOffcut, type SawLine, sawLines } from './keptOffcut.ts';
 
-/** Cut pieces of a floor that are the same in their tiles, and every set of them that lies in one tile with the kerf between. */
+/** Cut pieces of a floor that are the same in their tiles, and every set of them that cuts right across part in one tile, the kerf between. */
 export interface ForcedTiles {
   readonly alike: readonly (readonly string[])[];
   readonly sets: readonly (readonly number[])[];
@@ -47,6 +47,15 @@ export function tilesByForce(
     kept(b, a);
   const sets = new Map<string, number[]>();
   const grow = (chosen: readonly Lying[], others: readonly Lying[]) => {
+    // Three may lie a kerf apart, like sails of a mill, and no cut right across part one of them from the others.
+    if (
+      chosen.length > 2 &&
+      !canSaw(
+        chosen.map(({ ring }) => ring),
+        kerf - 1e-6,
+      )
+    )
+      return;
     const set = chosen.map(({ kind }) => kind);
     sets.set(set.join(), set);
     others.forEach((next, i) => {
