@@ -15,6 +15,7 @@ import {
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { type CardRoom, LOW_CARD, lowRoom, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
@@ -31,8 +32,8 @@ export const hardCuts: Sheet = {
   make: (context) => {
     const hard = hardOf(context);
     if (hard.length === 0) return [];
-    const cards = hard.map((one) => card(context, one, CARD));
-    const tight = hard.map((one) => card(context, one, LOW_CARD));
+    const cards = hard.map((one) => card(context, one, roomOf(one.cut.pieces, one.notes)));
+    const tight = hard.map((one) => card(context, one, lowRoom));
     // Cards that save a page are no use where a notch is too small on them.
     const low =
       areLow(tight, pageSpace(context.packet.spec.print.paper, 'portrait').heightMm) &&
@@ -48,6 +49,8 @@ interface HardCut {
   readonly surface: PacketSurface;
   readonly cut: Cut;
   readonly tries: readonly Try[];
+  /** What is said under it beside its pieces, in the crew's languages. */
+  readonly notes: readonly string[];
 }
 
 /** A drawing at a scale, made when it is first asked for: most are seen to be too large by their tile alone. */
@@ -62,28 +65,21 @@ interface Try {
 
 function hardOf(context: SheetContext): HardCut[] {
   return context.packet.surfaces.flatMap((surface) =>
-    surface.cuts.filter(isHard).map((cut) => ({ surface, cut, tries: triesOf(context, surface, cut) })),
+    surface.cuts.filter(isHard).map((cut) => {
+      const tries = triesOf(context, surface, cut);
+      return { surface, cut, tries, notes: notesOf(context, surface, cut) };
+    }),
   );
 }
 
 /** Cards on a page of the usual height. */
 const A_PAGE = 6;
 
-/** A low card: how high it is at least, what stands round its drawing, and what it holds, in mm and pieces. */
-const LOW = { leastMm: 55.6, roundMm: 1.1, widthMm: 66, pieces: 3 } as const;
+/** Pieces that a low card holds. */
+const LOW_PIECES = 3;
 
 /** The rule over the cards in two languages, in mm. */
 const RULE_MM = 8.5;
-
-/** The largest drawing that a card holds; a larger one takes the place of two, in mm. */
-const CARD = cardSpace;
-const DOUBLE = [
-  { heightMm: CARD.heightMm, widthMm: 154 },
-  { heightMm: 128, widthMm: CARD.widthMm },
-] as const;
-
-/** The largest that a low card holds. */
-const LOW_CARD = { heightMm: LOW.leastMm - LOW.roundMm, widthMm: LOW.widthMm } as const;
 
 /** The shortest sawn edge that is told from its arrows and hatch, in mm of paper: where a card of the usual size shows less, its drawing takes the place of two. */
 const LEAST_MM = 3;
@@ -93,21 +89,26 @@ interface CardSpace {
   readonly size: Space;
   readonly spans: readonly unknown[];
   readonly pieces: readonly string[];
-  /** The tiles in which its pieces lie elsewhere, and whether it may break, of which a low card has no room to tell. */
+  /** The tiles in which its pieces lie elsewhere, whether it may break, and notes, of which a low card has no room to tell. */
   readonly elsewhere?: string;
   readonly breaks?: boolean;
+  readonly notes?: readonly string[];
 }
 
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
 export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(
-    ({ size, pieces, elsewhere, breaks }) =>
-      size.widthMm <= LOW.widthMm && pieces.length <= LOW.pieces && !elsewhere && !breaks,
+    ({ size, pieces, elsewhere, breaks, notes = [] }) =>
+      size.widthMm <= lowRoom.single.widthMm &&
+      pieces.length <= LOW_PIECES &&
+      !elsewhere &&
+      !breaks &&
+      notes.length === 0,
   );
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
   const rows = pairs.map((pair) =>
-    Math.max(LOW.leastMm, ...pair.map(({ size }) => size.heightMm + LOW.roundMm)),
+    Math.max(LOW_CARD.leastMm, ...pair.map(({ size }) => size.heightMm + LOW_CARD.roundMm)),
   );
   return fit && pagesOf(rows, pageMm) < Math.ceil(places / A_PAGE);
 }
@@ -170,19 +171,19 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
 }
 
 /** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
-function largest(tries: readonly Try[], limit: Space): Try {
+function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): Try {
   const whole = tries.filter(({ broken }) => !broken);
   // A low card has no room to say that its tile is broken.
-  const single = (limit === CARD ? tries : whole).find((one) => fits(one, limit)) ?? whole.at(-1)!;
-  if (single.leastMm >= LEAST_MM || limit !== CARD) return single;
-  const double = tries.filter((one) => DOUBLE.some((space) => fits(one, space)));
+  const single = (doubles.length > 0 ? tries : whole).find((one) => fits(one, limit)) ?? whole.at(-1)!;
+  if (single.leastMm >= LEAST_MM || doubles.length === 0) return single;
+  const double = tries.filter((one) => doubles.some((space) => fits(one, space)));
   const seen = double.filter(({ leastMm }) => leastMm >= LEAST_MM);
   return seen.findLast(({ broken }) => !broken) ?? seen.at(-1) ?? double[0] ?? single;
 }
 
-function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Space) {
+function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, room: CardRoom) {
   const { say } = context;
-  const { ratio, broken, leastMm, drawn } = largest(tries, limit);
+  const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
   const { turn, asPlan } = cardTurn(cut, surface);
   return {
@@ -192,17 +193,24 @@ function card(context: SheetContext, { surface, cut, tries }: HardCut, limit: Sp
     hand: handWords(say, cut, tileOf(context, cut), turn),
     asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
     broken,
-    offTile: isCentreOff(context, cutOnCard(surface, context.packet, cut)),
+    notes,
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
-    spans: spansOf(drawing, CARD),
+    spans: spansOf(drawing, room.doubles.length > 0 ? room.single : cardSpace),
     size: { widthMm: drawing.widthMm, heightMm: drawing.heightMm },
     scale: `1:${ratio}`,
     leastMm,
     drawing: drawing.svg,
   };
+}
+
+/** That a circle's centre is no place on the tile, in each language of the crew. */
+function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): readonly string[] {
+  if (!isCentreOff(context, cutOnCard(surface, context.packet, cut))) return [];
+  const { say, second } = context;
+  return [say, ...(second ? [second.say] : [])].map((tell) => tell('sheet.hard-cuts.offTile'));
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {

@@ -3,7 +3,7 @@ import { demos } from './demos.ts';
 
 interface Card {
   readonly number: number;
-  readonly offTile: boolean;
+  readonly notes: readonly string[];
 }
 
 test('a card sends you to the template where its circle is swung from beyond the tile, and only there', () => {
@@ -11,7 +11,8 @@ test('a card sends you to the template where its circle is swung from beyond the
     sheets
       .filter(({ template }) => template === 'hard-cuts')
       .flatMap(({ data }) => (data as { cards: readonly Card[] }).cards)
-      .map(({ number, offTile }) => {
+      .map(({ number, notes }) => {
+        const offTile = notes.length > 0;
         const cut = packet.surfaces.flatMap(({ cuts }) => cuts).find((one) => one.number === number)!;
         const { length, width } = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
         const inside = cut.circles.every(

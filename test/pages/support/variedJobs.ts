@@ -107,6 +107,15 @@ const generated: Readonly<Record<string, Varied>> = {
     title: 'Corridor',
     more: `  doorways:\n    hall: {${door}, beyond: carpet}`,
   },
+  // Rings centred off their tiles, told under each card in two languages.
+  'wet-room': {
+    ...plain,
+    walls: ['80 3/4 in', '62 1/2 in'],
+    tile: ['7 13/16 in', '7 13/16 in'],
+    title: 'Wet room',
+    crew: '[es, en]',
+    more: '  doorways:\n    hall: {in: D-A, from D: 10 in, clear: 28 in, wall: 4 1/2 in, left: undercut 1/2 in, right: undercut 1/2 in, beyond: tile}\n  obstacles:\n    drain: {circle: 4 in, from B-C: 20 in, from A-B: 30 in, meets: drain}\n    flange: {circle: 7 in, from C-D: 13 in, from D-A: 54 in}',
+  },
   'small-squares': {
     ...plain,
     walls: ['40 in', '34 in'],

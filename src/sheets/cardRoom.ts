@@ -1,0 +1,62 @@
+import { cardSpace, type Space, textWidth } from '../drawing/index.ts';
+import { wordLines } from './wordLines.ts';
+
+/** The largest drawing that a card holds, and those that take the place of two, in mm. */
+export interface CardRoom {
+  readonly single: Space;
+  readonly doubles: readonly Space[];
+}
+
+/** A low card: how high it is at least, what stands round its drawing, and how wide that may be, in mm. */
+export const LOW_CARD = { leastMm: 55.6, roundMm: 1.1, widthMm: 66 } as const;
+
+/** A low card holds no drawing in the place of two. */
+export const lowRoom: CardRoom = {
+  single: { heightMm: LOW_CARD.leastMm - LOW_CARD.roundMm, widthMm: LOW_CARD.widthMm },
+  doubles: [],
+};
+
+/** A drawing that is wide or tall in the place of two; the column beside a drawing, over which the foot reaches too; in mm. */
+const [WIDE_MM, TALL_MM, BESIDE_MM] = [154, 128, 16] as const;
+
+/** What a card has under its drawing whatever stands there, in mm. */
+const FOOT_MM = 13.3;
+
+/**
+ * The room of a card: less where its pieces and the words beside them take more of its foot than is kept for them.
+ *
+ * @param notes what stands after the pieces, in each language of the crew.
+ */
+export function roomOf(pieces: readonly string[], notes: readonly string[]): CardRoom {
+  const moreMm = (widthMm: number) => Math.max(0, footMm(pieces, notes, widthMm + BESIDE_MM) - FOOT_MM);
+  const { widthMm, heightMm } = cardSpace;
+  return {
+    single: { widthMm, heightMm: heightMm - moreMm(widthMm) },
+    doubles: [
+      { widthMm: WIDE_MM, heightMm: heightMm - moreMm(WIDE_MM) },
+      { widthMm, heightMm: TALL_MM - moreMm(widthMm) },
+    ],
+  };
+}
+
+/** Names of pieces and words in points; a row of pieces, a line of words, what a piece has beside its name; in mm. */
+const [NAME_POINTS, WORD_POINTS] = [12, 9] as const;
+const [ROW_MM, LINE_MM, GAP_MM] = [8, 4.2, 1] as const;
+const [BOX_MM, APART_MM] = [8, 6] as const;
+
+/** The least width of words that stand beside the last pieces; with less they go under them, in mm. */
+const WORDS_MM = 45;
+
+function footMm(pieces: readonly string[], notes: readonly string[], widthMm: number): number {
+  let [rows, long] = [1, 0];
+  for (const piece of pieces) {
+    const wide = BOX_MM + textWidth(piece, NAME_POINTS) + APART_MM;
+    if (long > 0 && long + wide > widthMm) [rows, long] = [rows + 1, 0];
+    long += wide;
+  }
+  const piecesMm = rows * (ROW_MM + GAP_MM) - GAP_MM;
+  if (notes.length === 0) return piecesMm;
+  const isBeside = widthMm - long >= WORDS_MM;
+  const wordsMm = LINE_MM * wordLines(notes.join(' '), WORD_POINTS, isBeside ? widthMm - long : widthMm);
+  return isBeside ? piecesMm + Math.max(0, wordsMm - ROW_MM) : piecesMm + GAP_MM + wordsMm;
+}
