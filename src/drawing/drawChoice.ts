@@ -1,6 +1,6 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { SeenPiece } from '../packet/seenPieces.ts';
-import { within } from './boxes.ts';
+import { segmentMeets, within } from './boxes.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import type { AreaMark } from './Mark.ts';
 import { nameRequest } from './nameRequest.ts';
@@ -47,8 +47,12 @@ export function drawChoice(
     ...wallMarks(surface, scale),
   ];
   const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
-  // A name that is longer than the paper is left out: the owner knows the doorways.
-  const named = doors.filter((mark) => within(textBox(mark), paper));
+  // A name with no room on the paper or beside the walls is left out: the owner knows the doorways.
+  const walls = takenBy(drawn).lines;
+  const named = doors.filter((mark) => {
+    const box = textBox(mark);
+    return within(box, paper) && !walls.some(([from, to]) => segmentMeets(from, to, box));
+  });
   const marks = [...drawn, ...named];
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const things = surface.obstacles.map(({ name, ring }) =>
