@@ -1,6 +1,6 @@
 import { type Figure, figure, type Grid, onGrid } from './figure.ts';
 import { type Notation, notationOf } from './Notation.ts';
-import { type System, TICKS_PER_FOOT, type Ticks } from './Ticks.ts';
+import { type System, TICKS_PER_FOOT, TICKS_PER_INCH, type Ticks } from './Ticks.ts';
 
 /** How a length is printed; the grid is 1/64 in or 0.1 mm, to the nearest, unless told otherwise. */
 export interface LengthStyle extends Grid {
@@ -15,6 +15,7 @@ export interface LengthStyle extends Grid {
  *
  * @example printLength(61976, 'inches') //=> '7 5/8 in'
  * @example printLength(798576, 'inches', {feet: true}) //=> '8 ft 2 1/4 in'
+ * @example printLength(782320, 'inches', {feet: true}) //=> '8 ft 0 1/4 in'
  * @example printLength(92640, 'mm') //=> '289.5 mm'
  * @example printLength(92640, { system: 'mm', decimal: ',' }) //=> '289,5 mm'
  * @example printLength(-508, 'inches', {unit: false}) //=> '−1/16'
@@ -34,7 +35,9 @@ function feetAndInches(ticks: Ticks): string {
   const size = Math.abs(ticks);
   const feet = Math.floor(size / TICKS_PER_FOOT);
   const rest = size - feet * TICKS_PER_FOOT;
-  const inches = rest === 0 ? '' : ` ${digits(figure(rest, 'inches', { finest: 1 }))} in`;
+  // A fraction right after the feet could be read as a part of a foot.
+  const none = rest < TICKS_PER_INCH ? '0 ' : '';
+  const inches = rest === 0 ? '' : ` ${none}${digits(figure(rest, 'inches', { finest: 1 }))} in`;
   return `${ticks < 0 ? '−' : ''}${feet} ft${inches}`;
 }
 

@@ -40,7 +40,12 @@ export const hardCuts: Sheet = {
       tight.every(({ leastMm }, i) => leastMm >= Math.min(LEAST_MM, cards[i]!.leastMm));
     const placed = low ? tight.map((one) => ({ ...one, spans: [] })) : cards;
     const scales = [...new Set(placed.map(({ scale }) => scale))];
-    return [{ ...(scales.length === 1 ? { scale: scales[0]! } : {}), data: { cards: placed, low } }];
+    return [
+      {
+        ...(scales.length === 1 ? { scale: scales[0]! } : {}),
+        data: { unit: context.packet.spec.print.system, cards: placed, low },
+      },
+    ];
   },
 };
 
