@@ -66,7 +66,7 @@ function materialRow(context: SheetContext, material: Material) {
   const one = packet.surfaces.length === 1 ? 'yes' : 'no';
   return {
     what: say(`material.${material.what}.name`),
-    name: material.name === undefined ? '' : nameOf(say, material.what, material.name),
+    name: nameText(context, material),
     sum: material.sum.map(({ code, figures }) =>
       say(code, { ...sayFigures(context, figures), ...graded(context, code, figures), one }),
     ),
@@ -74,6 +74,12 @@ function materialRow(context: SheetContext, material: Material) {
     amount: amountText(context, material),
     buy: buyText(context, material),
   };
+}
+
+/** What a line is called beside its kind: its name, or the size it is sold in. */
+function nameText({ say, length }: SheetContext, { what, name, size }: Material): string {
+  if (size !== undefined) return length(size);
+  return name === undefined ? '' : nameOf(say, what, name);
 }
 
 /** The joint of a line that names a kind of grout. */
