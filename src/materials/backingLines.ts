@@ -27,20 +27,28 @@ export function backingLines(
   });
 }
 
-/** A soft joint with what backs it, in sizes as they are printed; what does not fit is told in them. */
+type Figures = Readonly<Record<string, number>>;
+
+/** A soft joint with what backs it, in sizes as they are printed, so that the reader holds what is told of them against the joint. */
 interface Backed {
   readonly joint: SoftJoint;
   readonly kind: 'backer' | 'tape';
   readonly size: Ticks;
-  readonly sum: 'rod' | 'shallow' | 'narrow';
   readonly diameter: Ticks;
+  readonly sum: 'rod' | 'shallow' | 'narrow';
+  /** What backer and sealant come to in the depth of the joint. */
+  readonly fit: Figures;
 }
 
 function backed(joint: SoftJoint, system: System): Backed {
-  const { kind, size, diameter = 0 } = jointBacking(joint.width, joint.depth);
+  const { kind, size, diameter: exact = 0 } = jointBacking(joint.width, joint.depth);
   const printed = (ticks: Ticks) => onGrid(ticks, system, {});
+  const [diameter, sealant] = [printed(exact), printed(sealantDepth(joint.width))];
   const sum = kind === 'backer' ? 'rod' : diameter > 0 ? 'shallow' : 'narrow';
-  return { joint, kind, size: printed(size), sum, diameter: printed(diameter) };
+  const jointDepth = joint.depth;
+  const fit: Figures =
+    sum === 'narrow' ? { jointDepth } : { jointDepth, diameter, sealant, both: diameter + sealant };
+  return { joint, kind, size: printed(size), diameter, sum, fit };
 }
 
 const keyOf = ({ kind, size }: Backed) => `${kind} ${size}`;
@@ -52,13 +60,7 @@ function backingLine(all: readonly Backed[], asked: readonly Backed[], system: S
   return {
     what: kind,
     size,
-    sum: [
-      ...all.map((one) => step(one, system)),
-      ...asked.map((one) => ({
-        code: `material.${one.kind}.sum.open`,
-        figures: { size: one.size, runMetres: metres(one.joint.length) },
-      })),
-    ],
+    sum: [...all.map(runStep), ...fitSteps(all), ...asked.map(openStep)],
     rate:
       kind === 'backer'
         ? { value: BACKER.value, unit: 'diameterPerWidth' }
@@ -72,18 +74,30 @@ function backingLine(all: readonly Backed[], asked: readonly Backed[], system: S
   };
 }
 
-/** Backer and sealant are told with what both come to, in printed sizes, so that the reader holds it against the joint. */
-function step({ joint, kind, sum, diameter }: Backed, system: System): Step {
-  const sealant = onGrid(sealantDepth(joint.width), system, {});
-  const fit = { diameter, sealant, both: diameter + sealant };
+const sizesOf = ({ kind, joint, diameter }: Backed): Figures =>
+  kind === 'backer' ? { width: joint.width, diameter } : { width: joint.width };
+
+function runStep(one: Backed): Step {
+  const { kind, joint, sum, fit } = one;
+  const figures = { ...sizesOf(one), runMetres: metres(joint.length) };
   return {
     code: `material.${kind}.sum.${sum}`,
-    figures: {
-      width: joint.width,
-      jointDepth: joint.depth,
-      ...(sum === 'narrow' ? {} : fit),
-      runMetres: metres(joint.length),
-    },
+    figures: kind === 'backer' ? figures : { ...figures, ...fit },
+  };
+}
+
+/** That backer and sealant go into the joint, once for each depth. */
+function fitSteps(all: readonly Backed[]): readonly Step[] {
+  const depths = new Map(all.map(({ joint, kind, fit }) => [joint.depth, { kind, fit }]));
+  return [...depths.values()].flatMap(({ kind, fit }) =>
+    kind === 'backer' ? [{ code: 'material.backer.sum.fits', figures: fit }] : [],
+  );
+}
+
+function openStep(one: Backed): Step {
+  return {
+    code: `material.${one.kind}.sum.open`,
+    figures: { ...sizesOf(one), runMetres: metres(one.joint.length) },
   };
 }
 

@@ -173,7 +173,8 @@ describe('sealant, backer and sealer', () => {
     const deep = withTile({ thickness: inches(3 / 4) });
     const lines = makeMaterials(deep, [{ ...layout, left }], {});
     const backers = lines.filter(({ what }) => what === 'backer');
-    const rods = backers.flatMap(({ sum }) => sum.map(({ figures }) => [figures.width, figures.diameter]));
+    const runs = backers.flatMap(({ sum }) => sum.filter(({ code }) => code === 'material.backer.sum.rod'));
+    const rods = runs.map(({ figures }) => [figures.width, figures.diameter]);
     expect(rods).toEqual([
       [inches(1 / 4), inches(5 / 16)],
       [inches(7 / 16), inches(35 / 64)],
