@@ -2,7 +2,7 @@ import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { onGrid } from '../measure/index.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
-import { bedDepth, TROWEL_ANGLE } from '../trade/index.ts';
+import { bedDepth, type Notch, TROWEL_ANGLE } from '../trade/index.ts';
 import { backingLines } from './backingLines.ts';
 import { bondLines } from './bondLines.ts';
 import type { CarriedRun } from './carriedRuns.ts';
@@ -10,7 +10,7 @@ import { fieldAreaM2 } from './fieldRuns.ts';
 import { fillLines } from './fillLines.ts';
 import { groutLine } from './groutLine.ts';
 import { jointDepth } from './jointDepth.ts';
-import { laidSurfaces } from './laidSurfaces.ts';
+import { type Laid, laidSurfaces } from './laidSurfaces.ts';
 import { layerLines } from './layerLines.ts';
 import type { Material } from './Material.ts';
 import { makeHeights } from './makeHeights.ts';
@@ -22,6 +22,7 @@ import { sealerLine } from './sealerLine.ts';
 import { softJoints } from './softJoints.ts';
 import { statedBed } from './statedBed.ts';
 import { tileLine } from './tileLine.ts';
+import { trowelAsked } from './trowelAsked.ts';
 
 /**
  * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, what backs it, edge profiles, sealer and rings, each with its sum step by step, the rate
@@ -53,7 +54,7 @@ export function makeMaterials(
     ...fillLines(job, surfaces),
     ...layerLines(job, areaM2),
     ...bondLines(job, areaM2),
-    mortarLine(job.products.mortar, areaM2, otherBed(job)),
+    mortarLine(job.products.mortar, areaM2, { stated: otherBed(job), larger: largerNotch(job, surfaces) }),
     groutLine(job.products.grout, surfaces),
     ...sealantLine(job.products.sealant, soft, open),
     ...backingLines(soft, job.print.system, open),
@@ -69,4 +70,10 @@ function otherBed(job: Job): number | undefined {
   const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
   const left = bedDepth(job.products.mortar.notch, TROWEL_ANGLE.value);
   return stated === undefined || printed(stated) === printed(left) ? undefined : stated;
+}
+
+/** The deepest notch that is advised instead of the job's, where its own may not fill under a tile that is laid. */
+function largerNotch(job: Job, surfaces: readonly Laid[]): Notch | undefined {
+  const short = surfaces.map((laid) => trowelAsked(job, laid)).filter(({ pass }) => !pass);
+  return short.sort((a, b) => b.advisedBed - a.advisedBed)[0]?.advised;
 }
