@@ -9,6 +9,7 @@ import type { Say } from './SheetView.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 import { sayThing } from './sayThing.ts';
+import { tallyTotal } from './tallyTotal.ts';
 import { tileSize } from './tileSize.ts';
 
 /** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
@@ -29,14 +30,16 @@ export const materialTally: Sheet = {
 
 /** Only the office sees money. */
 function tally(context: SheetContext, priced: boolean) {
+  const materials = context.packet.materials
+    .filter(({ what }) => what !== 'tile')
+    .map((one) => materialRow(context, one));
   return {
     tiles: Object.values(context.packet.tiles).map((plan) => {
       const { price, ...rest } = tileCount(context, plan);
       return priced ? { ...rest, price } : rest;
     }),
-    materials: context.packet.materials
-      .filter(({ what }) => what !== 'tile')
-      .map((one) => materialRow(context, one)),
+    materials,
+    ...(priced ? { total: tallyTotal(context, materials) } : {}),
   };
 }
 
