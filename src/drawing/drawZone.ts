@@ -42,6 +42,9 @@ const borders: readonly Spot[] = [
   [14, 20],
   [20, 20],
 ];
+/** Less above and below is enough for letters and led names; it is taken where the plan is a scale larger by it. */
+const tightBorder: Spot = [14, 11];
+
 /** The scale of the whole room, or of the zone with its way out where that can be drawn larger. */
 function zoneScale(
   surface: PacketSurface,
@@ -84,11 +87,20 @@ function onPaper(marks: readonly Mark[], paper: Box): readonly Mark[] {
 export function drawZone(surface: PacketSurface, zone: Zone, options: ZoneOptions): ZoneDrawing {
   const word = options.say('drawing.kneel');
   const narrow = onBorder(surface, zone, options, { border: borders[0]!, share: doorShares[0] });
-  const ground = roomToKneel(narrow, options, word) ?? narrow;
+  const ground = largerGround(narrow, options, word) ?? roomToKneel(narrow, options, word) ?? narrow;
   return withNames(zone, options, {
     ...ground,
     marks: [...ground.marks, ...kneelSign(ground.on, ground.taken, word)],
   });
+}
+
+/** The zone on a tighter border, where its plan is a scale larger by it and the sign to kneel still has its place. */
+function largerGround(narrow: Ground, options: ZoneOptions, word: string): Ground | undefined {
+  const { surface, zone, scale } = narrow.on;
+  if (zoneScale(surface, zone, options, tightBorder).scale.ratio >= scale.ratio) return undefined;
+  const ground = onBorder(surface, zone, options, { border: tightBorder, share: doorShares[0] });
+  const kneels = !kneelsOutside(ground.on) || kneelOutside(ground.on, ground.taken, word);
+  return kneels ? ground : undefined;
 }
 
 /** The first border and arrow, at the scale that the narrowest border allows, that leave the sign to kneel a place outside the doorway. */

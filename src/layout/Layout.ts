@@ -1,4 +1,5 @@
 import type { Point, Ring, Shape } from '../geometry/index.ts';
+import type { EdgeFacts } from '../job/Job.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { Pattern } from '../pattern/Pattern.ts';
 import type { Falls } from '../room/Falls.ts';
@@ -49,6 +50,7 @@ export interface FramedRoom {
   readonly edges: readonly RoomEdge[];
   readonly obstacles: readonly {
     readonly name: string;
+    readonly facts: EdgeFacts;
     readonly ring: Ring;
     readonly cleared: Ring;
     readonly circle?: { readonly centre: Point; readonly radius: Ticks; readonly clearRadius: Ticks };

@@ -1,9 +1,13 @@
+import type { Ticks } from '../measure/index.ts';
+
 /** One line of the material tally: the sum, the rate and where the rate comes from. */
 export interface Material {
-  /** `tile`, `fill`, `layer`, `bond`, `mortar`, `grout`, `sealant`, `backer`, `profile`, `sealer`, `ring`. */
+  /** `tile`, `fill`, `layer`, `bond`, `mortar`, `grout`, `sealant`, `backer`, `tape`, `profile`, `sealer`, `ring`. */
   readonly what: string;
   /** Name or colour of the product where the job gives one. */
   readonly name?: string;
+  /** Of what is sold in sizes, a line of its own each: the diameter or the width, in ticks. */
+  readonly size?: Ticks;
   /** Steps of the sum in order: code and figures; the catalogue turns each into a line. */
   readonly sum: readonly {
     readonly code: string;

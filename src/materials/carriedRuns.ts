@@ -6,6 +6,7 @@ import type { PlacedBase } from '../room/PlacedBase.ts';
 
 /** How much joint the floor has over what moves in its base. Ticks. */
 export interface CarriedRun {
+  readonly surface: string;
   /** Whether a tile joint lies over it, which then takes sealant; else what is done there is still to be decided. */
   readonly isOver: boolean;
   readonly width: Ticks;
@@ -17,22 +18,23 @@ export interface CarriedRun {
  * over it, of that joint from edge to edge. Those that are among the floor's movement joints already are left out.
  */
 export function carriedRuns(
-  layout: Pick<Layout, 'field' | 'pattern' | 'movement' | 'chalk'>,
+  layout: Pick<Layout, 'surface' | 'field' | 'pattern' | 'movement' | 'chalk'>,
   base: PlacedBase,
   carried: readonly CarriedJoint[],
 ): readonly CarriedRun[] {
-  const width = layout.pattern.joint;
+  const { surface, pattern } = layout;
+  const width = pattern.joint;
   return carried.flatMap((one): CarriedRun[] => {
     if (one.kind === 'over') {
       const axis = one.axis === 'along' ? 0 : 1;
       const at = layout.chalk.crossing[axis] + one.distance!;
       const lines = layout.movement?.lines ?? [];
       if (lines.some((line) => line.axis === one.axis && Math.abs(line.at - at) <= 1)) return [];
-      return [{ isOver: true, width, length: through(layout.field, axis, at) }];
+      return [{ surface, isOver: true, width, length: through(layout.field, axis, at) }];
     }
     const line = lineOf(base, one.number);
     const sides = line.slice(1).map((to, i) => within(layout.field, line[i]!, to, [0, 1]));
-    return [{ isOver: false, width, length: sides.reduce((sum, length) => sum + length, 0) }];
+    return [{ surface, isOver: false, width, length: sides.reduce((sum, length) => sum + length, 0) }];
   });
 }
 

@@ -1,28 +1,48 @@
-import { distancePointSegment, type Ring } from '../geometry/index.ts';
+import { distancePointSegment, type Point, type Ring } from '../geometry/index.ts';
+import type { EdgeFacts } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
-import type { RoomEdge } from '../room/Room.ts';
 
-/** A side of the field with the room's edge that it runs along; its length in ticks. */
+/** A side of the field with what it runs along: an edge of the room, or a round obstacle, by its name; its length in ticks. */
 export interface EdgeSide {
-  readonly edge: RoomEdge;
+  readonly edge: Pick<EdgeFacts, 'meets' | 'gap'> & { readonly id: string };
   readonly length: number;
 }
 
-/** Every side of a floor's field with the edge that it runs along: the one nearest to its middle, less the edge's own gap. */
-export function edgeSides(frame: Layout['frame']): readonly EdgeSide[] {
-  const edges = [...frame.edges, ...frame.obstacles.flatMap((obstacle) => obstacle.edges)];
-  return frame.field.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((ring) => sidesOf(ring, edges)));
+/** What a side may run along, with how far a point stands off where tile ends beside it. */
+interface Face {
+  readonly edge: EdgeSide['edge'];
+  readonly off: (point: Point) => number;
 }
 
-function sidesOf(ring: Ring, edges: readonly RoomEdge[]): readonly EdgeSide[] {
+/** Every side of a floor's field with what it runs along: what is nearest to its middle, less its own gap. */
+export function edgeSides(frame: Layout['frame']): readonly EdgeSide[] {
+  const faces = facesOf(frame);
+  return frame.field.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((ring) => sidesOf(ring, faces)));
+}
+
+/** Walls and sides of obstacles, and round obstacles, which have no edges. */
+function facesOf({ edges, obstacles }: Layout['frame']): readonly Face[] {
+  const straight = [...edges, ...obstacles.flatMap((obstacle) => obstacle.edges)].map((edge) => ({
+    edge,
+    off: (point: Point) => Math.abs(distancePointSegment(point, edge.from, edge.to) - edge.gap),
+  }));
+  const round = obstacles.flatMap(({ name, facts, circle }) => {
+    if (!circle) return [];
+    const { centre, clearRadius } = circle;
+    const off = ([x, y]: Point) => Math.abs(Math.hypot(x - centre[0], y - centre[1]) - clearRadius);
+    return [{ edge: { id: name, ...facts }, off }];
+  });
+  return [...straight, ...round];
+}
+
+function sidesOf(ring: Ring, faces: readonly Face[]): readonly EdgeSide[] {
   return ring.flatMap((from, at) => {
     const to = ring[(at + 1) % ring.length]!;
     const middle = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
-    const off = (edge: RoomEdge) => Math.abs(distancePointSegment(middle, edge.from, edge.to) - edge.gap);
-    const edge = edges.reduce<RoomEdge | undefined>(
-      (best, next) => (best === undefined || off(next) < off(best) ? next : best),
+    const face = faces.reduce<Face | undefined>(
+      (best, next) => (best === undefined || next.off(middle) < best.off(middle) ? next : best),
       undefined,
     );
-    return edge ? [{ edge, length: Math.hypot(to[0] - from[0], to[1] - from[1]) }] : [];
+    return face ? [{ edge: face.edge, length: Math.hypot(to[0] - from[0], to[1] - from[1]) }] : [];
   });
 }

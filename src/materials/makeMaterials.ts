@@ -2,27 +2,30 @@ import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { onGrid } from '../measure/index.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
-import { bedDepth, TROWEL_ANGLE } from '../trade/index.ts';
+import { bedDepth, type Notch, TROWEL_ANGLE } from '../trade/index.ts';
+import { backingLines } from './backingLines.ts';
 import { bondLines } from './bondLines.ts';
 import type { CarriedRun } from './carriedRuns.ts';
 import { fieldAreaM2 } from './fieldRuns.ts';
 import { fillLines } from './fillLines.ts';
 import { groutLine } from './groutLine.ts';
-import { laidSurfaces } from './laidSurfaces.ts';
+import { jointDepth } from './jointDepth.ts';
+import { type Laid, laidSurfaces } from './laidSurfaces.ts';
 import { layerLines } from './layerLines.ts';
 import type { Material } from './Material.ts';
 import { makeHeights } from './makeHeights.ts';
 import { mortarLine } from './mortarLine.ts';
 import { profileLine } from './profileLine.ts';
 import { ringLines } from './ringLines.ts';
-import { sealantLines } from './sealantLines.ts';
+import { sealantLine } from './sealantLine.ts';
 import { sealerLine } from './sealerLine.ts';
 import { softJoints } from './softJoints.ts';
 import { statedBed } from './statedBed.ts';
 import { tileLine } from './tileLine.ts';
+import { trowelAsked } from './trowelAsked.ts';
 
 /**
- * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, backer, edge profiles, sealer and rings, each with its sum step by step, the rate
+ * The material tally of a job: tile, what levels the base and lies under the tile, mortar, grout, sealant, what backs it, edge profiles, sealer and rings, each with its sum step by step, the rate
  * it rests on and where that comes from. Plans are by the tile's key; `carried` is what runs over joints of the base.
  */
 export function makeMaterials(
@@ -34,11 +37,15 @@ export function makeMaterials(
   const surfaces = laidSurfaces(job, layouts);
   if (surfaces.length === 0) return [];
   const areaM2 = surfaces.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
+  const overBase = carried.map(({ surface, ...run }) => {
+    const laid = surfaces.find(({ spec }) => spec.name === surface) ?? surfaces[0]!;
+    return { kind: 'carried' as const, ...run, depth: jointDepth(job, laid.tiles) };
+  });
   const soft = [
-    ...surfaces.flatMap((laid) => softJoints(laid, job.base.heated, job.print.system)),
-    ...carried.flatMap(({ isOver, ...run }) => (isOver ? [{ kind: 'carried' as const, ...run }] : [])),
+    ...surfaces.flatMap((laid) => softJoints(laid, job)),
+    ...overBase.filter(({ isOver }) => isOver),
   ];
-  const open = carried.filter(({ isOver }) => !isOver);
+  const open = overBase.filter(({ isOver }) => !isOver);
   return [
     ...job.tiles.flatMap((tile) => {
       const plan = plans[tile.key];
@@ -47,9 +54,10 @@ export function makeMaterials(
     ...fillLines(job, surfaces),
     ...layerLines(job, areaM2),
     ...bondLines(job, areaM2),
-    mortarLine(job.products.mortar, areaM2, otherBed(job)),
+    mortarLine(job.products.mortar, areaM2, { stated: otherBed(job), larger: largerNotch(job, surfaces) }),
     groutLine(job.products.grout, surfaces),
-    ...sealantLines(job.products.sealant, soft, job.print.system, open),
+    ...sealantLine(job.products.sealant, soft, open),
+    ...backingLines(soft, job.print.system, open),
     ...profileLine(surfaces, job.print.system),
     ...sealerLine(job.products, surfaces),
     ...ringLines(makeHeights(job).results),
@@ -62,4 +70,10 @@ function otherBed(job: Job): number | undefined {
   const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
   const left = bedDepth(job.products.mortar.notch, TROWEL_ANGLE.value);
   return stated === undefined || printed(stated) === printed(left) ? undefined : stated;
+}
+
+/** The deepest notch that is advised instead of the job's, where its own may not fill under a tile that is laid. */
+function largerNotch(job: Job, surfaces: readonly Laid[]): Notch | undefined {
+  const short = surfaces.map((laid) => trowelAsked(job, laid)).filter(({ pass }) => !pass);
+  return short.sort((a, b) => b.advisedBed - a.advisedBed)[0]?.advised;
 }

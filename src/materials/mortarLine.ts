@@ -8,35 +8,77 @@ import {
   type MortarRate,
   type MortarUse,
   mortarRate,
+  type Notch,
   type Step,
   TROWEL_ANGLE,
 } from '../trade/index.ts';
 import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
 
+/** What else bears on a floor's mortar: the bed that the heights count with, where another is stated; a deeper notch that may be needed. */
+export interface MortarElse {
+  readonly stated?: Ticks | undefined;
+  readonly larger?: Notch | undefined;
+}
+
 /**
  * Mortar for an area in square metres, summed twice: by what a bag covers, and by what the notch leaves on the floor. The larger is
- * the rate by which zones share it out too; a part is bought beyond it.
- *
- * @param stated bed that the heights count with, where the job states one: told beside the notch's, which counts here.
+ * the rate by which zones share it out too; a part is bought beyond it. Where a deeper notch may be needed it is bought for that.
  */
-export function mortarLine(mortar: MortarSpec, areaM2: number, stated?: Ticks): Material {
-  const rate = mortarRate(mortar);
-  const fact = rate.rules === 'bag' ? MORTAR_COVERAGE : MORTAR_DENSITY;
-  const fromSheet = rate.rules === 'bag' && mortar.coversM2 !== undefined;
+export function mortarLine(
+  mortar: MortarSpec,
+  areaM2: number,
+  { stated, larger }: MortarElse = {},
+): Material {
   const told = stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }];
-  const { steps, bags, kgPerM2 } = mortarSum(mortar, areaM2, told);
+  const own = mortarSum(mortar, areaM2, told);
+  // What the job says that a bag covers is for its own notch.
+  const { bagKg, backButter } = mortar;
+  const deeper = larger && { notch: larger, bagKg, backButter };
+  const other = deeper && mortarSum(deeper, areaM2);
+  const takesMore = other !== undefined && other.bags > own.bags;
+  const { bags, kgPerM2 } = takesMore ? other : own;
   return {
     what: 'mortar',
     ...(mortar.name === undefined ? {} : { name: mortar.name }),
-    sum: [...steps, zonesStep(areaM2, rate), { code: 'material.mortar.sum.spareBag', figures: {} }],
+    sum: [
+      ...own.steps,
+      zonesStep(areaM2, mortarRate(mortar)),
+      ...(deeper ? [largerStep(deeper, other!.bags, bags)] : []),
+      { code: 'material.mortar.sum.spareBag', figures: {} },
+    ],
     rate: { value: areaM2 > 0 ? rounded(kgPerM2, 3) : 0, unit: 'kgPerM2' },
-    mark: fromSheet ? 'job' : fact.mark,
-    source: fromSheet ? 'job' : fact.source,
-    amount: bags * mortar.bagKg,
+    ...sourceOf(takesMore ? deeper! : mortar),
+    amount: bags * bagKg,
     unit: 'kg',
     buy: packages(bags),
     buyUnit: 'bag',
+  };
+}
+
+/** Where the rate of a mortar comes from: the bag's own sheet, our table, or the density of the bed. */
+function sourceOf(mortar: MortarUse): Pick<Material, 'mark' | 'source'> {
+  const { rules } = mortarRate(mortar);
+  if (rules === 'bag' && mortar.coversM2 !== undefined) return { mark: 'job', source: 'job' };
+  const { mark, source } = rules === 'bag' ? MORTAR_COVERAGE : MORTAR_DENSITY;
+  return { mark, source };
+}
+
+/** What a deeper notch takes, should it be needed, and what is bought for both. */
+function largerStep(mortar: MortarUse, bags: number, bought: number): Step {
+  const { notch, bagKg } = mortar;
+  return {
+    code: 'material.mortar.sum.larger',
+    figures: {
+      notchKind: notch.kind,
+      notchWidth: notch.width,
+      notchDepth: notch.depth,
+      mortarKgPerM2: rounded(mortarRate(mortar).kgPerM2),
+      wasteShare: MORTAR_WASTE.value.waste,
+      bagKg,
+      bagCount: rounded(bags),
+      boughtCount: packages(bought),
+    },
   };
 }
 

@@ -1,10 +1,10 @@
-import type { Meets } from '../job/Job.ts';
+import type { Job, Meets } from '../job/Job.ts';
 import { bayRuns } from '../layout/movement/bayRuns.ts';
 import { type System, TICKS_PER_64TH, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
-import type { RoomEdge } from '../room/Room.ts';
 import { bayLimit, exteriorJointWidth, movementBays } from '../trade/index.ts';
-import { edgeSides } from './edgeSides.ts';
+import { type EdgeSide, edgeSides } from './edgeSides.ts';
 import { fieldRuns } from './fieldRuns.ts';
+import { jointDepth } from './jointDepth.ts';
 import type { Laid } from './laidSurfaces.ts';
 
 /** Joints of one width, an edge's by its widest place, that take sealant: at the field's edges, across it, or over a joint of the base. Ticks. */
@@ -12,24 +12,31 @@ export interface SoftJoint {
   readonly kind: 'edge' | 'movement' | 'carried';
   readonly width: Ticks;
   readonly length: number;
+  /** From the face of the tile to what its bed lies on. */
+  readonly depth: Ticks;
 }
 
-/** Edges that stay open: the flange lies under the toilet, a tucked edge under its casing. */
-const OPEN: readonly Meets[] = ['flange', 'casing', 'fold'];
+/** Edges that stay open: the flange lies under the toilet, a tucked edge under its casing; and a drain, whose strainer tile meets at a joint (TCNA EJ171, as reported). */
+const OPEN: readonly Meets[] = ['flange', 'casing', 'fold', 'drain'];
 
 /** What a wider gap is told in, as every length is, so that two that are read as one are one: 1/64 in or half a millimetre. */
 const FINEST = { inches: TICKS_PER_64TH, mm: TICKS_PER_MM / 2 } as const;
 
 /** Every joint of a surface that is filled with sealant and not with grout, summed by width, the widest last. */
-export function softJoints(laid: Laid, heated: boolean, system: System): readonly SoftJoint[] {
-  return [...edgeJoints(laid, system), ...movementJoints(laid, heated, system)];
+export function softJoints(laid: Laid, { base, products, print }: JointSpec): readonly SoftJoint[] {
+  const depth = jointDepth({ base, products }, laid.tiles);
+  const joints = [...edgeJoints(laid, print.system), ...movementJoints(laid, base.heated, print.system)];
+  return joints.map((joint) => ({ ...joint, depth }));
 }
 
+type JointSpec = Pick<Job, 'base' | 'products' | 'print'>;
+type Flat = Omit<SoftJoint, 'depth'>;
+
 /** A joint's backer and sealant fill it where it is widest: where a strip is left out, its edge's gap is wider. */
-function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly SoftJoint[] {
+function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly Flat[] {
   const lengths = new Map<Ticks, number>();
   const asPrinted = (gap: Ticks) => Math.round(gap / FINEST[system]) * FINEST[system];
-  const widest = (edge: RoomEdge) =>
+  const widest = (edge: EdgeSide['edge']) =>
     Math.max(edge.gap, ...left.filter((one) => one.edge === edge.id).map(({ gap }) => asPrinted(gap)));
   for (const { edge, length } of edgeSides(frame)) {
     if (OPEN.includes(edge.meets)) continue;
@@ -42,7 +49,7 @@ function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly
 }
 
 /** Lines on joints of the tile by their length; where the pattern has none, as many as bays need, from side to side. */
-function movementJoints({ spec, layout }: Laid, heated: boolean, system: System): readonly SoftJoint[] {
+function movementJoints({ spec, layout }: Laid, heated: boolean, system: System): readonly Flat[] {
   const limit = bayLimit(spec.exposure, heated, system);
   const lengths = new Map<Ticks, number>();
   for (const { width, length } of layout.movement?.lines ?? [])

@@ -21,7 +21,7 @@ import { whoDoes } from './whoDoes.ts';
 export function gates(context: SheetContext): readonly Gate[] {
   const { limits } = context.packet;
   const stops = limits.filter(({ rule }) => rule.startsWith('house.'));
-  const others = limits.filter((limit) => !limit.rule.startsWith('house.') && !saidByBed(limits, limit));
+  const others = limits.filter((limit) => !limit.rule.startsWith('house.') && !saidByOther(limits, limit));
   const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
@@ -35,9 +35,13 @@ export function gates(context: SheetContext): readonly Gate[] {
   return all.map((gate) => marked(context, gate));
 }
 
-/** A trowel that is deep enough for its tile has its bed told once, where that falls short of the one that the heights count with. */
-function saidByBed(limits: readonly Limit[], { rule, pass }: Limit): boolean {
-  return rule === 'trowel' && pass && limits.some((one) => one.rule === 'bed' && !one.pass);
+/**
+ * Trowel and bed are one piece of work, so one gate orders it where either falls short: a trowel that is deep enough for its tile leaves
+ * it to the bed that the heights count with; one that is not asks for the deeper of both beds itself.
+ */
+function saidByOther(limits: readonly Limit[], { rule, pass }: Limit): boolean {
+  const fails = (other: string) => limits.some((one) => one.rule === other && !one.pass);
+  return (rule === 'trowel' && pass && fails('bed')) || (rule === 'bed' && fails('trowel'));
 }
 
 /** The same gate with its result in words, where a figure is held against a limit and where it fails, and what may be signed for. */

@@ -1,4 +1,5 @@
 import { drawSection, type SectionOf } from '../drawing/index.ts';
+import { asLaid } from '../materials/asLaid.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { undercutPlay } from '../trade/index.ts';
@@ -63,7 +64,7 @@ function inWords(packet: Packet, say: Say): SectionOf {
       below: sayThing(say, base.below),
       removed: named(removed),
       kept: named(kept),
-      fresh: named(fresh),
+      fresh: named(asLaid(fresh)),
     },
     heights: { ...heights, results: named(heights.results) },
     isUndercut: isUndercut(packet),

@@ -27,6 +27,7 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
       limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
       ...placed(context, limit),
       ...again(context, limit),
+      ...enoughMortar(context, limit),
     ]
       .filter((one) => one !== '')
       .join(' '),
@@ -46,6 +47,14 @@ function placed({ packet, say }: SheetContext, { rule, surface }: Limit): readon
 /** What fails on a floor that comes up is read again too. */
 function again({ say }: SheetContext, { readOn, pass }: Limit): readonly string[] {
   return readOn === undefined || pass ? [] : [say('gate.again', { layers: sayThing(say, readOn) })];
+}
+
+/** That what is bought does for the deeper notch too, where the tally counts it. */
+function enoughMortar({ packet, say }: SheetContext, { rule, pass }: Limit): readonly string[] {
+  const counted = packet.materials.some(({ sum }) =>
+    sum.some(({ code }) => code === 'material.mortar.sum.larger'),
+  );
+  return rule === 'trowel' && !pass && counted ? [say('gate.enoughMortar')] : [];
 }
 
 /** A limit, with the straightedge that it is for where it is one of flatness. */

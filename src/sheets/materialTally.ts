@@ -9,6 +9,7 @@ import type { Say } from './SheetView.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { saySource } from './saySource.ts';
 import { sayThing } from './sayThing.ts';
+import { tallyTotal } from './tallyTotal.ts';
 import { tileSize } from './tileSize.ts';
 
 /** How much of what to buy: every figure with its sum, its rate and where the rate comes from. */
@@ -29,14 +30,16 @@ export const materialTally: Sheet = {
 
 /** Only the office sees money. */
 function tally(context: SheetContext, priced: boolean) {
+  const materials = context.packet.materials
+    .filter(({ what }) => what !== 'tile')
+    .map((one) => materialRow(context, one));
   return {
     tiles: Object.values(context.packet.tiles).map((plan) => {
       const { price, ...rest } = tileCount(context, plan);
       return priced ? { ...rest, price } : rest;
     }),
-    materials: context.packet.materials
-      .filter(({ what }) => what !== 'tile')
-      .map((one) => materialRow(context, one)),
+    materials,
+    ...(priced ? { total: tallyTotal(context, materials) } : {}),
   };
 }
 
@@ -66,7 +69,7 @@ function materialRow(context: SheetContext, material: Material) {
   const one = packet.surfaces.length === 1 ? 'yes' : 'no';
   return {
     what: say(`material.${material.what}.name`),
-    name: material.name === undefined ? '' : nameOf(say, material.what, material.name),
+    name: nameText(context, material),
     sum: material.sum.map(({ code, figures }) =>
       say(code, { ...sayFigures(context, figures), ...graded(context, code, figures), one }),
     ),
@@ -74,6 +77,12 @@ function materialRow(context: SheetContext, material: Material) {
     amount: amountText(context, material),
     buy: buyText(context, material),
   };
+}
+
+/** What a line is called beside its kind: its name, or the size it is sold in. */
+function nameText({ say, length }: SheetContext, { what, name, size }: Material): string {
+  if (size !== undefined) return length(size);
+  return name === undefined ? '' : nameOf(say, what, name);
 }
 
 /** The joint of a line that names a kind of grout. */

@@ -1,4 +1,7 @@
+import { jointDepth } from '../materials/jointDepth.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { jointBacking } from '../trade/index.ts';
 import { jointFromLine } from './jointFromLine.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -13,10 +16,19 @@ export function movementLines(context: SheetContext, surface: PacketSurface): re
         why: line.why,
         width: length(line.width),
         length: longLength(line.length),
+        ...backing(context, surface, line.width),
       }),
     ),
     ...(laid ? laidWide(context, surface) : sawnWider(context, surface)),
   ];
+}
+
+/** What lies under the sealant of a soft joint this wide, in the depth of this floor. */
+function backing({ packet, length }: SheetContext, { pieces }: PacketSurface, width: Ticks) {
+  const keys = new Set(pieces.map(({ tile }) => tile));
+  const tiles = packet.spec.tiles.filter(({ key }) => keys.has(key));
+  const { kind, size } = jointBacking(width, jointDepth(packet.spec, tiles));
+  return { backing: kind, size: length(size) };
 }
 
 /** Where tile stands beside soft joints that are laid wide, once for each width. */

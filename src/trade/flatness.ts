@@ -17,7 +17,8 @@ interface FlatnessRule {
 
 /**
  * Flatness by the tile's longest side: tight from `tightFrom`. In inches, and in the millimetres that the standard itself prints
- * beside them, which are round and not converted.
+ * beside them, which are round and not converted. The short gap is 1/16 in of both classes, so 1.6 mm of both: a base is as flat
+ * whichever a job is printed in.
  */
 export const FLATNESS: Fact<Readonly<Record<System, FlatnessRule>>> = {
   value: {
@@ -29,7 +30,7 @@ export const FLATNESS: Fact<Readonly<Record<System, FlatnessRule>>> = {
     mm: {
       tightFrom: 380,
       ordinary: { gap: 6, over: 3000, shortGap: 1.6, shortOver: 300 },
-      tight: { gap: 3, over: 3000, shortGap: 2, shortOver: 610 },
+      tight: { gap: 3, over: 3000, shortGap: 1.6, shortOver: 610 },
     },
   },
   mark: 'S',

@@ -17,6 +17,7 @@ export * from './flatness.ts';
 export * from './groutVolume.ts';
 export * from './houseYear.ts';
 export * from './inches.ts';
+export * from './jointBacking.ts';
 export * from './jointMinimum.ts';
 export type { Limit } from './Limit.ts';
 export * from './lineError.ts';

@@ -132,7 +132,8 @@ export function surfaceOf(room: FixtureRoom): PacketSurface {
       radius: one.circle.radius,
       clearRadius: one.circle.radius + 2032,
     };
-    return { name: one.name, ring, cleared: ring, edges: [], ...(circle ? { circle } : {}) };
+    const facts = { meets: 'cabinet', gap: 2032, gapMax: 2540, touch: true, seen: 'plain' } as const;
+    return { name: one.name, facts, ring, cleared: ring, edges: [], ...(circle ? { circle } : {}) };
   });
   const field = subtract(
     [{ outer: outline, holes: [] }],

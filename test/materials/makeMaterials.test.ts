@@ -132,7 +132,7 @@ describe('sealant, backer and sealer', () => {
 
   test('a tile joint over a joint of the base is counted; where that is still asked, what it would add is told', () => {
     const field = [fieldLayout(inches(100), inches(60), JOB.joint)];
-    const run = { width: inches(1 / 4), length: inches(60) };
+    const run = { surface: 'floor', width: inches(1 / 4), length: inches(60) };
     const over = makeMaterials(JOB, field, {}, [{ isOver: true, ...run }]);
     const asked = makeMaterials(JOB, field, {}, [{ isOver: false, ...run }]);
     const litres = (60 * 25.4 * (25.4 / 4) * (25.4 / 8)) / 1e6;
@@ -169,14 +169,21 @@ describe('sealant, backer and sealer', () => {
     const [edge] = layout.frame.edges;
     const wide = [1 / 4, 7 / 16, 3 / 8].slice(1).map((gap) => ({ edge: edge!.id, gap: inches(gap) }));
     const left = wide.map((one) => ({ ...one, shape: layout.field[0]!, why: 'gapOnly' as const }));
-    const lines = makeMaterials(JOB, [{ ...layout, left }], {});
-    const rods = find(lines, 'backer')!.sum.map(({ figures }) => [figures.width, figures.diameter]);
+    // Tile of 3/4 in leaves room for both.
+    const deep = withTile({ thickness: inches(3 / 4) });
+    const lines = makeMaterials(deep, [{ ...layout, left }], {});
+    const backers = lines.filter(({ what }) => what === 'backer');
+    const runs = backers.flatMap(({ sum }) => sum.filter(({ code }) => code === 'material.backer.sum.rod'));
+    const rods = runs.map(({ figures }) => [figures.width, figures.diameter]);
     expect(rods).toEqual([
       [inches(1 / 4), inches(5 / 16)],
       [inches(7 / 16), inches(35 / 64)],
     ]);
-    const plain = makeMaterials(JOB, [layout], {});
-    expect(find(lines, 'backer')!.amount).toBeCloseTo(find(plain, 'backer')!.amount, 3);
+    const plain = makeMaterials(deep, [layout], {});
+    expect(backers.reduce((sum, { amount }) => sum + amount, 0)).toBeCloseTo(
+      find(plain, 'backer')!.amount,
+      3,
+    );
     expect(find(lines, 'sealant')!.amount).toBeGreaterThan(find(plain, 'sealant')!.amount);
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { momentFigures } from '../pages/support/printedFigures.ts';
-import { demos, demoTexts, sheetsOf, sheetsOnce } from './demos.ts';
+import { demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 type Demo = (typeof demos)[number];
 
@@ -94,6 +94,29 @@ describe('the crew reads one trowel', () => {
     const named = gates.filter(({ note }) => note.includes(trowel));
     expect(named).toHaveLength(1);
     expect(named[0]!.note.indexOf(trowel)).toBeLessThan(named[0]!.note.lastIndexOf(' × '));
+  });
+
+  test.each(cases)('%s: one box of the job sheet orders what is done about trowel and bed', (_, demo) => {
+    const failing = demo.packet.limits.filter(({ rule, pass }) => /^(?:trowel|bed)$/.test(rule) && !pass);
+    const say = demo.sheets.find(({ template }) => template === 'job-sheet')!.lang;
+    const names = ['limit.trowel', 'limit.bed'].map((code) => words.say(say)(code));
+    const [{ gates } = { gates: [] }] = dataOf<{ gates: readonly { what: string; note: string }[] }>(
+      demo,
+      'job-sheet',
+    );
+    const orders = gates.filter(({ what, note }) => names.includes(what) && note !== '');
+    expect(orders).toHaveLength(failing.length > 0 ? 1 : 0);
+  });
+
+  // By hand: a bed of 12 × 12 / 24 mm at 45° holds 1.6 kg a litre (geometry; from memory); a bag of 50 lb covers 45 sq ft of it (common practice).
+  test.each(advised)('%s: mortar is enough for the deeper notch, should it be needed', (_, { packet }) => {
+    const { wouldPass } = packet.limits.find(({ rule, pass }) => rule === 'trowel' && !pass)!;
+    const { notchWidth, notchDepth, notchSpace } = wouldPass!.figures as Record<string, number>;
+    const bedMm = (notchWidth! * notchDepth!) / (notchWidth! + notchSpace!) / 320 / Math.SQRT2;
+    const areaM2 = packet.surfaces.reduce((sum, surface) => sum + surface.areaM2, 0);
+    const mortar = packet.materials.find(({ what }) => what === 'mortar')!;
+    expect(mortar.amount).toBeGreaterThanOrEqual(bedMm * 1.6 * areaM2 * 1.1 * 0.999);
+    expect(mortar.buy * packet.spec.products.mortar.bagKg).toBeGreaterThanOrEqual(mortar.amount * 0.999);
   });
 
   test.each(cases)('%s: the bed on the job sheet is the bed of the tally', (_, { packet }) => {

@@ -114,7 +114,11 @@ describe('base and bed', () => {
       6,
     ],
     ['tight over 3 m: ANSI A108.01', inMm(trade.flatnessGap(millimetres(600), millimetres(3000), 'mm')), 3],
-    ['tight over 610 mm: ANSI A108.01', inMm(trade.flatnessGap(millimetres(600), millimetres(610), 'mm')), 2],
+    [
+      'tight over 610 mm, 1/16 in as in 24 in: ANSI A108.01',
+      inMm(trade.flatnessGap(millimetres(600), millimetres(610), 'mm')),
+      1.6,
+    ],
     ['38 cm: ANSI A108.01', trade.flatnessClass(millimetres(380), 'mm').name, 'tight'],
     ['1/4 × 1/4 × 1/4, geometry', inIn(square(1 / 4, 1 / 4, 1 / 4)), 1 / 8],
     ['1/4 × 3/8 × 1/4, geometry', inIn(square(1 / 4, 3 / 8, 1 / 4)), 3 / 16],

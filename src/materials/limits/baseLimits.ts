@@ -1,36 +1,18 @@
 import type { Job } from '../../job/Job.ts';
 import { onGrid } from '../../measure/index.ts';
-import {
-  bedDepth,
-  CONTACT,
-  contactShare,
-  type Limit,
-  type Notch,
-  soldIn,
-  TROWEL_ANGLE,
-  TROWELS,
-  trowelFor,
-} from '../../trade/index.ts';
+import { CONTACT, contactShare, type Limit, TROWELS } from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
 import { statedBed } from '../statedBed.ts';
+import { type TrowelAsked, trowelAsked } from '../trowelAsked.ts';
 import { flatnessLimits } from './flatnessLimits.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
 
 /** What is asked of the base under a surface and of the bed on it: flatness, contact, trowel. */
-export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
-  const longest = Math.max(...tiles.flatMap(({ length, width }) => [length, width]));
-  const notch = job.products.mortar.notch;
-  // A trowel is held against the one that is sold in the same units: printed in others it is the same trowel.
-  const wanted = trowelFor(longest, soldIn(notch.width, job.print.system));
-  // What is advised is looked for in a shop, so it has the units of the sheet.
-  const advised = trowelFor(longest, job.print.system);
-  const [bed, least, sold] = [notch, wanted, advised].map(bedOf) as [number, number, number];
-  // Sold in other units, or with a bed that the heights count deeper, what is advised may leave less than is asked for.
-  const asked = Math.max(least, statedBed(job) ?? 0);
-  const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
-  const deepEnough = bed >= least;
+export function baseLimits(job: Job, laid: Laid): readonly Limit[] {
+  const { spec } = laid;
+  const asked = trowelAsked(job, laid);
   return [
-    ...flatnessLimits(job, spec.name, longest),
+    ...flatnessLimits(job, spec.name, asked.longest),
     limitOf(CONTACT, {
       rule: 'contact',
       bound: 'least',
@@ -44,34 +26,34 @@ export function baseLimits(job: Job, { spec, tiles }: Laid): readonly Limit[] {
       rule: 'trowel',
       bound: 'least',
       surface: spec.name,
-      found: Math.round(bed),
-      limit: Math.round(least),
+      found: Math.round(asked.bed),
+      limit: Math.round(asked.least),
       unit: 'ticks',
-      pass: deepEnough,
+      pass: asked.pass,
       advice: true,
-      ...(deepEnough
-        ? {}
-        : {
-            wouldPass: {
-              code: `limit.trowel.${advised.kind}`,
-              figures: {
-                ownKind: notch.kind,
-                ownNotchWidth: notch.width,
-                ownNotchDepth: notch.depth,
-                notchWidth: advised.width,
-                notchDepth: advised.depth,
-                notchSpace: advised.space,
-                short: printed(sold) < printed(asked) ? 'yes' : 'no',
-                advisedBed: Math.round(sold),
-                asked: Math.round(asked),
-              },
-            },
-          }),
+      ...(asked.pass ? {} : { wouldPass: advice(job, asked) }),
     }),
   ];
 }
 
-/** The bed as mortar is counted: of a trowel held as it is on the floor. */
-function bedOf(notch: Notch): number {
-  return bedDepth(notch, TROWEL_ANGLE.value);
+/** The order in which trowels are tried: the job's, and the one that is advised where that does not fill. */
+function advice(job: Job, { least, advised, advisedBed }: TrowelAsked): NonNullable<Limit['wouldPass']> {
+  const { notch } = job.products.mortar;
+  const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
+  // Sold in other units, or with a bed that the heights count deeper, what is advised may leave less than is asked for.
+  const asked = Math.max(least, statedBed(job) ?? 0);
+  return {
+    code: `limit.trowel.${advised.kind}`,
+    figures: {
+      ownKind: notch.kind,
+      ownNotchWidth: notch.width,
+      ownNotchDepth: notch.depth,
+      notchWidth: advised.width,
+      notchDepth: advised.depth,
+      notchSpace: advised.space,
+      short: printed(advisedBed) < printed(asked) ? 'yes' : 'no',
+      advisedBed: Math.round(advisedBed),
+      asked: Math.round(asked),
+    },
+  };
 }

@@ -159,6 +159,7 @@ function roundObstacle(
 ): FramedObstacle {
   return {
     name,
+    facts: { ...facts, meets: 'pipe', gap },
     ring: circleRing(centre, radius),
     cleared: circleRing(centre, radius + gap),
     circle: { centre, radius, clearRadius: radius + gap },
@@ -180,6 +181,7 @@ function boxObstacle({ name, ring }: NonNullable<Floor['boxes']>[number], gap: n
   );
   return {
     name,
+    facts: { ...facts, meets: 'cabinet', gap },
     ring,
     cleared: outsetByEdge(
       ring,
