@@ -12,10 +12,10 @@ export interface CalendarEntry {
   readonly things?: readonly string[];
   /** Who comes for it, where the job says so. */
   readonly who?: string;
-  /** On `lift`: the laboratory must have said no first. On `heavy`: a toilet goes back. On `water`: the room has a shower or gets as wet. */
+  /** On `lift`: the laboratory must have said no first. On `heavy` or `furniture`: a toilet goes back. On `water`: the room has a shower or gets as wet. */
   readonly concerns?: 'laboratory' | 'toilet' | 'shower';
-  /** On `heavy`: furniture waits for `furniture`, as the room is closed again before. */
-  readonly furniture?: 'later';
+  /** On `heavy`: furniture waits for `furniture`, as the room is closed again before; `allLater`: and so does what is joined to water. */
+  readonly furniture?: 'later' | 'allLater';
   /** The wait it rests on and where that comes from. */
   readonly hours?: number;
   readonly source: string;
@@ -24,7 +24,9 @@ export interface CalendarEntry {
   readonly tempC?: number;
   /** The moment that the wait comes to, where the time told is another one, and why it is another one. */
   readonly due?: string;
-  readonly moved?: 'night' | 'evening' | 'work' | 'oneGo' | 'sealer' | 'missed';
+  readonly moved?: 'night' | 'evening' | 'work' | 'oneGo' | 'softJoints' | 'sealer' | 'missed';
+  /** Of work that comes after the time by which it is to be done, `moved` being `missed`: that time, as it is told. */
+  readonly latest?: string;
   /** What is set, lifted, filled or laid, by the tally's measure of the field, and how much of it in an hour. */
   readonly areaM2?: number;
   readonly paceM2PerHour?: number;

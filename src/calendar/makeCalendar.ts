@@ -2,12 +2,13 @@ import { hasToilet } from '../job/hasToilet.ts';
 import type { Job } from '../job/Job.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
-import { eveningBefore, morningAfter } from './daytime.ts';
-import { type Minutes, toIso } from './localTime.ts';
+import { type Minutes, toIso, toMinutes } from './localTime.ts';
 import { heatOff, makeGroundwork } from './makeGroundwork.ts';
+import { cureOf, sealEntries } from './sealEntries.ts';
 import { setZones, type ZoneTime } from './setZones.ts';
+import { told, toldByDay } from './told.ts';
 import { type Wait, type Waits, waitsOf } from './waits.ts';
-import { endOfWork, nextDayStart, nextWorking, startInOneGo } from './workingTime.ts';
+import { endOfWork, nextWorking, startInOneGo } from './workingTime.ts';
 
 /** Work that puts something wet on the base. */
 const WET: ReadonlySet<string> = new Set(['fill', 'layer', 'set']);
@@ -70,20 +71,6 @@ function doNotSet(from: string): CalendarEntry {
   return { code: 'doNotSet', from, source: COLD.source };
 }
 
-/** A time that is told, and the moment that it rests on where that is another one. */
-function told(
-  moment: Minutes,
-  due: Minutes,
-  moved: NonNullable<CalendarEntry['moved']>,
-): Pick<CalendarEntry, 'from' | 'due' | 'moved'> {
-  return { from: toIso(moment), ...(moment === due ? {} : { due: toIso(due), moved }) };
-}
-
-/** How long the sealer dries, by its own sheet or from memory. */
-function cureOf({ products: { sealer } }: Job): Wait {
-  return { hours: sealer.cureHours, source: sealer.stated.includes('cureHours') ? 'job' : 'memory' };
-}
-
 /** Porous tile is sealed in the working hours before grouting, and dries as the sealer's sheet says. */
 function sealTile(
   job: Job,
@@ -97,23 +84,21 @@ function sealTile(
   return { entry, dry: start + sealer.cureHours * 60 };
 }
 
-/** A time that falls at night, told for when people are up. */
-function after(code: string, moment: Minutes, wait: Wait): CalendarEntry {
-  return { code, ...told(morningAfter(moment), moment, 'night'), ...wait };
-}
-
 function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly CalendarEntry[] {
-  const sealing = sealEntries(job, grouted, waits);
-  const closed = sealing.find(({ code }) => code === 'sealerCures');
-  const may = (code: string, wait: Wait) =>
-    afterSealer(after(code, grouted + wait.hours * 60, wait), closed, grouted + wait.hours * 60);
-  const heat = { hours: HEAT_AFTER.value.days * 24, source: HEAT_AFTER.source };
   const walked = grouted + waits.walk.hours * 60;
+  const jointed = nextWorking(walked, job.work);
+  const sealing = sealEntries(job, grouted, jointed, waits);
+  const closed = sealing.find(({ code }) => code === 'sealerCures');
+  const may = (code: string, wait: Wait) => {
+    const due = grouted + wait.hours * 60;
+    return afterSealer({ code, ...toldByDay(due), ...wait }, closed, due);
+  };
+  const heat = { hours: HEAT_AFTER.value.days * 24, source: HEAT_AFTER.source };
   const soft = { ...waits.walk, source: SOFT_JOINT_ORDER.source };
   const entries: CalendarEntry[] = [
     may('walk', waits.walk),
-    { code: 'softJoints', ...told(nextWorking(walked, job.work), walked, 'work'), ...soft },
-    ...weighing({ ...may('heavy', waits.heavy), ...(hasToilet(job) && { concerns: 'toilet' }) }, closed),
+    { code: 'softJoints', ...told(jointed, walked, 'work'), ...soft },
+    ...weighing(job, may('heavy', waits.heavy), closed),
     ...sealing,
     { ...may('water', waits.water), ...(isWet(job) && { concerns: 'shower' }) },
     ...(job.base.heated ? [may('heat', heat)] : []),
@@ -128,54 +113,36 @@ function isWet({ surfaces }: Job): boolean {
 
 /**
  * When heavy things may stand on the tile. Where the room is closed again later, furniture goes back once, when the sealer is dry,
- * and is not carried out again.
+ * and is not carried out again; so does what is joined to water, unless whoever joins it has working hours on a day before.
  */
-function weighing(heavy: CalendarEntry, closed: CalendarEntry | undefined): readonly CalendarEntry[] {
-  if (closed?.to === undefined || heavy.from >= closed.to) return [heavy];
+function weighing(
+  job: Job,
+  heavy: CalendarEntry,
+  closed: CalendarEntry | undefined,
+): readonly CalendarEntry[] {
+  const toilet = hasToilet(job) ? ({ concerns: 'toilet' } as const) : {};
+  if (closed?.to === undefined || heavy.from >= closed.to) return [{ ...heavy, ...toilet }];
   const { hours = 0, source } = closed;
-  return [
-    { ...heavy, furniture: 'later' },
-    { code: 'furniture', from: closed.to, hours, source },
-  ];
-}
-
-/** What would be allowed while the sealer dries waits until it is dry. */
-function afterSealer(entry: CalendarEntry, closed: CalendarEntry | undefined, due: Minutes): CalendarEntry {
-  const dry = closed?.to;
-  if (dry === undefined || entry.from < closed!.from || entry.from >= dry) return entry;
-  return { ...entry, from: dry, due: toIso(due), moved: 'sealer' };
+  const back: CalendarEntry = { code: 'furniture', from: closed.to, hours, source };
+  return nextWorking(toMinutes(heavy.from), job.work) < dayOf(closed.from)
+    ? [{ ...heavy, ...toilet, furniture: 'later' }, back]
+    : [
+        { ...heavy, furniture: 'allLater' },
+        { ...back, ...toilet },
+      ];
 }
 
 /**
- * When sealing may start and is to be done, the hours to book for it, and how long nobody walks there again until it is dry.
- * Sealing is reckoned to take as long as grouting; common practice, no source.
+ * What would be allowed while the sealer dries waits until it is dry; and so does what would be allowed on the day on which the room
+ * is closed again, as an hour of it serves nobody.
  */
-function sealEntries(job: Job, grouted: Minutes, { sealFrom, sealTo }: Waits): readonly CalendarEntry[] {
-  const { sealer, grout } = job.products;
-  const needed = job.tiles.some((tile) => sealingNeed(tile.material, tile.glazed, grout.kind).grout);
-  if (!needed || sealer.kind === 'none') return [];
-  const from = grouted + sealFrom.hours * 60;
-  const window = sealTo.hours > sealFrom.hours;
-  const first = after('sealFrom', from, sealFrom);
-  const latest = grouted + sealTo.hours * 60;
-  const last = told(eveningBefore(latest), latest, 'evening');
-  const day = nextDayStart(from, job.work);
-  const end = endOfWork(day, Math.round(grout.groutingHours * 60), job.work);
-  const dry = end + sealer.cureHours * 60;
-  const comes = sealer.by === undefined ? {} : { who: sealer.by };
-  // A window of our own that holds no working hours ends with the first of them; one of the product's sheet stays, and is told as missed.
-  const late = window && end > latest;
-  const own = late && sealTo.source !== 'job';
-  return [
-    first,
-    ...(window && !own && last.from > first.from ? [{ code: 'sealTo', ...last, ...sealTo }] : []),
-    {
-      code: 'seal',
-      ...told(day, from, late && !own ? 'missed' : 'work'),
-      to: toIso(end),
-      ...comes,
-      ...sealFrom,
-    },
-    { code: 'sealerCures', from: toIso(day), to: toIso(morningAfter(dry)), ...cureOf(job) },
-  ];
+function afterSealer(entry: CalendarEntry, closed: CalendarEntry | undefined, due: Minutes): CalendarEntry {
+  const dry = closed?.to;
+  if (dry === undefined || entry.from >= dry || toMinutes(entry.from) < dayOf(closed!.from)) return entry;
+  return { ...entry, from: dry, due: toIso(due), moved: 'sealer' };
+}
+
+/** The midnight with which the day of a time begins. */
+function dayOf(iso: string): Minutes {
+  return toMinutes(iso.slice(0, 10));
 }

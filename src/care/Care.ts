@@ -14,6 +14,8 @@ export interface Care {
     /** Closed again while the sealer dries. */
     readonly closedFrom?: string;
     readonly closedTo?: string;
+    /** By when it should be sealed, where the hours booked for it come later. */
+    readonly sealMissed?: string;
     readonly checkAgainMonths?: number;
   };
   readonly dos: readonly CareLine[];

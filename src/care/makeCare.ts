@@ -42,6 +42,7 @@ function datesOf(calendar: readonly CalendarEntry[]) {
   const at = (code: string) => calendar.find((entry) => entry.code === code)?.from;
   const [sealFrom, sealTo, heat] = [at('sealFrom'), at('sealTo'), at('heat')];
   const cures = calendar.find((entry) => entry.code === 'sealerCures');
+  const missed = calendar.find((entry) => entry.code === 'seal')?.latest;
   return {
     walk: at('walk') ?? '',
     heavy: at('heavy') ?? '',
@@ -49,6 +50,7 @@ function datesOf(calendar: readonly CalendarEntry[]) {
     ...(sealFrom === undefined ? {} : { sealFrom }),
     ...(sealTo === undefined ? {} : { sealTo }),
     ...(cures?.to === undefined ? {} : { closedFrom: cures.from, closedTo: cures.to }),
+    ...(missed === undefined ? {} : { sealMissed: missed }),
     ...(heat === undefined ? {} : { heat }),
   };
 }

@@ -5,7 +5,7 @@ import { path } from './text.ts';
 
 /** Lines along which the zones meet. */
 export function seamMarks(surface: PacketSurface, scale: Scale): readonly Mark[] {
-  return surface.zones.flatMap(({ seam }) =>
-    seam ? [path([toPaper(scale, seam.from), toPaper(scale, seam.to)], 'seam')] : [],
+  return surface.zones.flatMap(({ seam = [] }) =>
+    seam.map(({ from, to }) => path([toPaper(scale, from), toPaper(scale, to)], 'seam')),
   );
 }

@@ -17,6 +17,7 @@ export * from './isSliver.ts';
 export * from './lineThroughShape.ts';
 export * from './mitreAt.ts';
 export * from './narrowness.ts';
+export * from './offsetShapes.ts';
 export * from './outsetByEdge.ts';
 export * from './overlay.ts';
 export * from './Point.ts';

@@ -1,6 +1,7 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import { calendarWait } from './calendarWait.ts';
 import { calendarWhat } from './calendarWhat.ts';
+import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { saySource } from './saySource.ts';
@@ -13,7 +14,8 @@ export const calendarSheet: Sheet = {
   speaks: 'owner',
   make: (context) => {
     const rows = context.packet.calendar.map((entry) => calendarRow(context, entry));
-    return [{ data: { rows, many: rows.length > ROOMY } }];
+    const held = readingsSpeakAgainst(context) ? context.say('heldDates') : '';
+    return [{ data: { rows, many: rows.length > ROOMY, held } }];
   },
 };
 

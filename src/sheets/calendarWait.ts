@@ -16,7 +16,14 @@ export function calendarWait(
   const wait = say('calendar.wait', hoursAndMinutes(entry.hours));
   return [
     sumOf(context, entry, wait),
-    ...(entry.due && entry.moved ? [say(`calendar.moved.${entry.moved}`, { due: time(entry.due) })] : []),
+    ...(entry.due && entry.moved
+      ? [
+          say(`calendar.moved.${entry.moved}`, {
+            due: time(entry.due),
+            latest: entry.latest ? time(entry.latest) : '',
+          }),
+        ]
+      : []),
   ].join('; ');
 }
 

@@ -1,6 +1,7 @@
 import type { CareLine } from '../care/Care.ts';
 import { drawCarePicture, drawDropTest } from '../drawing/index.ts';
 import { noToilet } from './noToilet.ts';
+import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigures } from './sayFigures.ts';
@@ -22,7 +23,11 @@ export const careSheet: Sheet = {
           wet: context.time(dates.wet),
           sealFrom: dates.sealFrom ? context.time(dates.sealFrom) : '',
           sealTo: dates.sealTo ? context.time(dates.sealTo) : '',
+          held: readingsSpeakAgainst(context) ? context.say('heldDates') : '',
           closed: closedAgain(context),
+          late: dates.sealMissed
+            ? context.say('sheet.care-sheet.late', { latest: context.time(dates.sealMissed) })
+            : '',
           noToilet: noToilet(context, false),
           sealNeeded: care.seal.needed,
           checkMonths: dates.checkAgainMonths ?? 0,

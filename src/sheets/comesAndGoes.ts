@@ -1,3 +1,4 @@
+import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import { heightKind } from '../job/heightKind.ts';
 import { toiletForgotten } from '../job/toiletForgotten.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -17,11 +18,15 @@ export interface ComesAndGoes {
   readonly sealed: string;
 }
 
-/** What is plumbed waits for heavy use; an appliance for the sealer too, where the room is closed again for it; base for the soft joint that it covers; doors and carpet for a light foot. */
-function backAfter(what: string): 'heavy' | 'furniture' | 'softJoints' | 'walk' {
+/** What is plumbed waits for heavy use, and for the sealer where nobody could join it before; an appliance for the sealer too, where the room is closed again for it; base for the soft joint that it covers; doors and carpet for a light foot. */
+function backAfter(
+  what: string,
+  heavy: CalendarEntry | undefined,
+): 'heavy' | 'furniture' | 'softJoints' | 'walk' {
   if (/\b(?:base|baseboards?|trim|skirting|rodapié|zócalo)\b/i.test(what)) return 'softJoints';
   if (heightKind(what) === 'appliance') return 'furniture';
-  return PLUMBED.test(what) ? 'heavy' : 'walk';
+  if (!PLUMBED.test(what)) return 'walk';
+  return heavy?.furniture === 'allLater' ? 'furniture' : 'heavy';
 }
 
 /**
@@ -40,7 +45,7 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
   const lifted = by('fill', 'layer', 'set');
   const out = by('lift', 'fill', 'layer', 'set');
   const backAt = (what: string) => {
-    const after = backAfter(what);
+    const after = backAfter(what, at('heavy'));
     const entry = at(after) ?? (after === 'furniture' ? at('heavy') : undefined);
     if (!entry) return { back: '', sealed: '' };
     // Grout is sealed round what is joined to water and stands there by then; the rest stands off the floor.

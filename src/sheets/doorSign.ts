@@ -25,9 +25,10 @@ export const doorSign: Sheet = {
           clock: clock(walk.from),
           from: closes ? say('sheet.door-sign.from', { from: time(closes.from) }) : '',
           heavy: heavy ? time(heavy.from) : '',
-          again: cures?.to
-            ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })
-            : '',
+          again:
+            cures?.to && cures.to > walk.from
+              ? say('sheet.door-sign.again', { from: time(cures.from), to: time(cures.to) })
+              : '',
           noToilet: noToilet(context, false),
           noWayOut: noWayOut(context),
           phone: packet.spec.contacts.phone ?? '',

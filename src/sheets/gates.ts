@@ -31,6 +31,7 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),
+    ...sealingGates(context),
   ];
   return all.map((gate) => marked(context, gate));
 }
@@ -190,6 +191,24 @@ function heightGates(context: SheetContext): Gate[] {
       }),
     ),
   ];
+}
+
+/** Sealing that is booked after the time by which it is to be done: whoever plans the work can still begin it on another day. */
+function sealingGates({ packet, say, time }: SheetContext): Gate[] {
+  return packet.calendar.flatMap(({ code, from, latest }): Gate[] =>
+    code !== 'seal' || latest === undefined
+      ? []
+      : [
+          {
+            what: say('gate.sealLate'),
+            limit: '',
+            found: '',
+            state: 'open',
+            note: say('gate.sealLateNote', { from: time(from), latest: time(latest) }),
+            source: '',
+          },
+        ],
+  );
 }
 
 function undercutGate({ packet: { heights, spec }, say, length }: SheetContext): Gate {

@@ -37,15 +37,20 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
       lang,
       ...(second ? { second } : {}),
       ...(unread ? { unread } : {}),
-      ...(own.for !== 'owner' && !page.blank ? markOf(context) : {}),
+      ...(page.blank ? {} : markOf(context, own)),
       ...(page.blank ? {} : { head: headOf(packet, context) }),
     };
   });
 }
 
-/** What stands in the head of all sheets that are not for the owner: a stop, or that the floor is laid. */
-function markOf(context: SheetContext): Pick<SheetView, 'hold' | 'laid'> {
-  if (readingsSpeakAgainst(context)) return { hold: context.say('gate.hold') };
+/** What stands in the head: a stop, to the owner in words of his own; and on all sheets that are not for the owner, that the floor is laid. */
+function markOf(
+  context: SheetContext,
+  { for: reader, bundles }: Pick<SheetView, 'for' | 'bundles'>,
+): Pick<SheetView, 'hold' | 'laid'> {
+  if (readingsSpeakAgainst(context))
+    return { hold: context.say(bundles.includes('owner') ? 'gate.holdOwner' : 'gate.hold') };
+  if (reader === 'owner') return {};
   return context.packet.job.status === 'finished' ? { laid: context.say('gate.laid') } : {};
 }
 

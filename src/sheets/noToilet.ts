@@ -3,7 +3,8 @@ import type { SheetContext } from './SheetContext.ts';
 
 /**
  * From when to when the house has no toilet, for those who live there: where the job says that its only one is in this room. Empty
- * elsewhere. It goes with the first work in the room, goes back when heavy things may, and stands in a closed room again while the sealer dries.
+ * elsewhere. It goes with the first work in the room and goes back when heavy things may, or once
+ * the sealer is dry; where it is back before, it stands in a closed room again meanwhile.
  *
  * @param withSealing false on a sheet that tells elsewhere when the room is closed again.
  */
@@ -13,16 +14,15 @@ export function noToilet(
 ): string {
   if (!packet.spec.access.onlyToilet) return '';
   const at = (code: string) => packet.calendar.find((entry) => entry.code === code);
-  const [closes, heavy, cures] = [roomCloses(packet.calendar), at('heavy'), at('sealerCures')];
-  if (!closes || !heavy) return '';
-  const again = cures?.to && cures.to > heavy.from ? cures : undefined;
-  // A toilet that goes back on the day on which the room is closed again serves nobody that day.
-  if (again?.to && again.from.slice(0, 10) === heavy.from.slice(0, 10))
-    return say('noToilet', { from: time(closes.from), to: time(again.to), again: 'none', open: '' });
+  const heavy = at('heavy');
+  const [closes, cures] = [roomCloses(packet.calendar), at('sealerCures')];
+  const back = heavy?.furniture === 'allLater' ? at('furniture') : heavy;
+  if (!closes || !back) return '';
+  const again = cures?.to && cures.to > back.from ? cures : undefined;
   const told = again && withSealing ? time(again.from) : 'closed';
   return say('noToilet', {
     from: time(closes.from),
-    to: time(heavy.from),
+    to: time(back.from),
     again: again ? told : 'none',
     open: again?.to ? time(again.to) : '',
   });

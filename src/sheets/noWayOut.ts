@@ -11,7 +11,8 @@ export function noWayOut({ packet, say, time }: Pick<SheetContext, 'packet' | 's
   const soft = floorSoft(packet.calendar);
   const walk = packet.calendar.findLast(({ code }) => code === 'walk');
   if (!soft || !walk) return '';
-  const cures = packet.calendar.find(({ code }) => code === 'sealerCures');
+  const sealed = packet.calendar.find(({ code }) => code === 'sealerCures');
+  const cures = sealed?.to && sealed.to > walk.from ? sealed : undefined;
   return say('noWayOut', {
     deadEnd: isDeadEnd(packet.spec) ? 'yes' : 'no',
     from: time(soft.from),

@@ -29,6 +29,7 @@ export * from './movementBays.ts';
 export * from './normalShare.ts';
 export * from './offcuts.ts';
 export * from './offsetLimit.ts';
+export * from './passage.ts';
 export * from './perimeterGap.ts';
 export * from './preparing.ts';
 export * from './remeasure.ts';

@@ -9,7 +9,8 @@ export interface Zone {
   readonly areaM2: number;
   /** Hours to set it at the job's pace. */
   readonly hours: number;
-  readonly seam?: { readonly from: Point; readonly to: Point };
+  /** The lines along which it ends and a later zone goes on: one where it is straight. */
+  readonly seam?: readonly { readonly from: Point; readonly to: Point }[];
   /** First and last piece to set, by name. */
   readonly first: string;
   readonly last: string;

@@ -4,6 +4,7 @@ import type { Job, ZoneWish } from '../job/Job.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { fieldAreaM2 } from '../materials/fieldRuns.ts';
 import { areaM2Of } from '../measure/index.ts';
+import { backingOut } from './backingOut.ts';
 import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
 import { type Part, partsInOrder } from './partsInOrder.ts';
@@ -19,19 +20,40 @@ import { zoneMortar } from './zoneMortar.ts';
 export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
   const surface = job.surfaces.find(({ name }) => name === layout.surface);
   const wayOut = wayOutOf(job, surface, layout);
-  const seams = seamsFor(job, layout, surface?.zones ?? { kind: 'auto' });
-  return partsInOrder(layout, seams, wayOut).map((part, i) => zoneOf(job, layout, cuts, part, i + 1, wayOut));
+  const parts = partsOf(job, layout, surface?.zones ?? { kind: 'auto' }, wayOut);
+  return parts.map((part, i) => zoneOf(job, layout, cuts, part, i + 1, wayOut));
 }
 
-function seamsFor(job: Job, layout: Layout, wish: ZoneWish): Seams {
-  if (wish.kind === 'splits') return wishedSeams(layout, wish);
-  return equalSeams(layout, wish.kind === 'count' ? wish.count : daysFor(job, fieldAreaM2(layout)));
+/** Where the job leaves it open, in as few as are set within a day each, or a part more for each that takes in what only it reaches. */
+function partsOf(job: Job, layout: Layout, wish: ZoneWish, wayOut: WayOut | undefined): readonly Part[] {
+  const partedBy = (seams: Seams) => {
+    const bands = partsInOrder(layout, seams, wayOut);
+    return { bands, parts: backingOut(layout, bands, wayOut) };
+  };
+  if (wish.kind === 'splits') return partedBy(wishedSeams(layout, wish)).parts;
+  if (wish.kind === 'count') return partedBy(equalSeams(layout, wish.count)).parts;
+  const days = daysFor(job, fieldAreaM2(layout));
+  const tried = Array.from({ length: MORE_PARTS + 1 }, (_, more) => days + more);
+  for (const count of tried) {
+    const { bands, parts } = partedBy(equalSeams(layout, count));
+    const fits = parts.every(({ pieces }) => daysFor(job, setAreaM2(layout, pieces)) === 1);
+    if (parts === bands || fits) return parts;
+  }
+  return partedBy(equalSeams(layout, days)).parts;
 }
+
+/** By how many parts more a floor is parted before one of them is left longer than a day. */
+const MORE_PARTS = 3;
 
 function daysFor({ work }: Job, fieldM2: number): number {
   const hours = fieldM2 / work.paceM2PerHour;
   const day = (work.endMinute - work.startMinute) / 60;
   return Math.max(1, Math.ceil(hours / day - 1e-9));
+}
+
+/** The part of the field that some pieces take, joints and all, in square metres. */
+function setAreaM2(layout: Layout, pieces: readonly Piece[]): number {
+  return (fieldAreaM2(layout) * areaOf(pieces)) / areaOf(layout.pieces);
 }
 
 function zoneOf(
@@ -42,7 +64,7 @@ function zoneOf(
   number: number,
   wayOut: WayOut | undefined,
 ): Zone {
-  const areaM2 = (fieldAreaM2(layout) * areaOf(pieces)) / areaOf(layout.pieces);
+  const areaM2 = setAreaM2(layout, pieces);
   const ids = new Set(pieces.map(({ id }) => id));
   return {
     number,

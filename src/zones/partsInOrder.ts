@@ -5,27 +5,37 @@ import { partOf, type Seams } from './seamsOf.ts';
 import type { WayOut } from './wayOutOf.ts';
 import type { Zone } from './Zone.ts';
 
-/** Pieces set in one go, and the line on which they stop. */
+/** Pieces set in one go, and the lines on which they stop. */
 export interface Part {
   readonly pieces: readonly Piece[];
   readonly seam?: NonNullable<Zone['seam']>;
 }
 
+/** A part as the seams make it: on an axis all that lies between two places. */
+export interface Band extends Part {
+  readonly axis: 0 | 1;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** The parts between the seams in the order of work: the farthest from the way out first, the one that ends at it last. */
-export function partsInOrder(layout: Layout, seams: Seams, wayOut: WayOut | undefined): Part[] {
-  const groups = Array.from({ length: seams.at.length + 1 }, (): Piece[] => []);
+export function partsInOrder(layout: Layout, seams: Seams, wayOut: WayOut | undefined): Band[] {
+  const { axis, at } = seams;
+  const groups = Array.from({ length: at.length + 1 }, (): Piece[] => []);
   for (const piece of layout.pieces) groups[partOf(piece, seams)]!.push(piece);
-  const door = wayOut?.at[seams.axis] ?? Number.POSITIVE_INFINITY;
+  const door = wayOut?.at[axis] ?? Number.POSITIVE_INFINITY;
   const parts = groups
     .map((pieces, index) => ({ pieces, index }))
     .filter(({ pieces }) => pieces.length > 0)
-    .map((part) => ({ ...part, away: awayFrom(part.pieces, seams.axis, door) }))
+    .map((part) => ({ ...part, away: awayFrom(part.pieces, axis, door) }))
     .sort((a, b) => b.away - a.away || a.index - b.index);
   return parts.map(({ pieces, index }, order) => {
-    if (order === parts.length - 1) return { pieces };
+    const [from, to] = [at[index - 1] ?? Number.NEGATIVE_INFINITY, at[index] ?? Number.POSITIVE_INFINITY];
+    const band = { pieces, axis, from, to };
+    if (order === parts.length - 1) return band;
     // It stops at the seam on the side of the way out.
-    const at = seams.at[isBelow(pieces, seams.axis, door) ? index : index - 1];
-    return at === undefined ? { pieces } : { pieces, seam: seamLine(layout, seams.axis, at) };
+    const end = isBelow(pieces, axis, door) ? to : from;
+    return Number.isFinite(end) ? { ...band, seam: [seamLine(layout, axis, end)] } : band;
   });
 }
 
@@ -46,7 +56,7 @@ function isBelow(pieces: readonly Piece[], axis: 0 | 1, door: number): boolean {
   return (low + high) / 2 < door;
 }
 
-function seamLine(layout: Layout, axis: 0 | 1, at: number): NonNullable<Zone['seam']> {
+function seamLine(layout: Layout, axis: 0 | 1, at: number): NonNullable<Zone['seam']>[number] {
   const along = axis === 0 ? 1 : 0;
   const places = lineCrossings(layout.frame.outline, along, Math.floor(at) + 0.5);
   const [first, last] = [places[0]?.at ?? 0, places[places.length - 1]?.at ?? 0];

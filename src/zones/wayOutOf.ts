@@ -7,6 +7,8 @@ export interface WayOut {
   readonly name: string;
   /** Middle of its closed-door line, in the pattern's frame. */
   readonly at: Point;
+  /** That line, the floor on its left. */
+  readonly line: { readonly from: Point; readonly to: Point };
   readonly only: boolean;
 }
 
@@ -17,5 +19,10 @@ export function wayOutOf(job: Job, surface: SurfaceSpec | undefined, layout: Lay
   const line = lines.find(({ name }) => marked.has(name)) ?? lines[0];
   if (!line) return undefined;
   const at: Point = [(line.from[0] + line.to[0]) / 2, (line.from[1] + line.to[1]) / 2];
-  return { name: line.name, at, only: lines.length === 1 || marked.has(line.name) || job.access.onlyExit };
+  return {
+    name: line.name,
+    at,
+    line,
+    only: lines.length === 1 || marked.has(line.name) || job.access.onlyExit,
+  };
 }

@@ -272,7 +272,7 @@ export function surfaceOf(room: FixtureRoom): PacketSurface {
         found: [],
         ...(number === 1
           ? {
-              seam: { from: across([0, 1])[0], to: across([0, 1])[1] },
+              seam: [{ from: across([0, 1])[0], to: across([0, 1])[1] }],
             }
           : {}),
       };

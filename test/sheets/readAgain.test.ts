@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { languages } from '../../src/job/languages.ts';
 import { remeasureOver } from '../../src/trade/index.ts';
-import { demos, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
 
 /** Floors whose readings name a slip, or whose walk round the room misses by more than practice lets stand. */
 const isOut = ({ packet }: (typeof demos)[number]) =>
@@ -11,6 +12,19 @@ const isOut = ({ packet }: (typeof demos)[number]) =>
 
 const dataOf = ({ sheets }: (typeof demos)[number], template: string) =>
   sheets.filter((sheet) => sheet.template === template).map(({ data }) => data as Record<string, unknown>);
+
+const isHeld = (demo: (typeof demos)[number]) =>
+  demo.packet.job.status !== 'finished' &&
+  (isOut(demo) || dataOf(demo, 'set-out').some(({ again }) => again));
+
+/** Where the owner is told what for. */
+const told = [
+  ['care-sheet', 'heldDates'],
+  ['calendar', 'heldDates'],
+  ['choice-sheet', 'sheet.choice-sheet.held'],
+] as const;
+
+const OWNERS = new Set(['calendar', 'care-sheet', 'choice-sheet', 'door-sign', 'record']);
 
 describe('readings that do not agree', () => {
   test.each(demos.filter(isOut))(
@@ -28,13 +42,32 @@ describe('readings that do not agree', () => {
     },
   );
 
-  test.each(demos)('$slug: stops every sheet that is not for the owner', (demo) => {
-    const says = isOut(demo) && demo.packet.job.status !== 'finished';
-    const held = demo.sheets.filter(({ hold }) => hold).map(({ name }) => name);
-    const others = demo.sheets.filter((sheet) => sheet.for !== 'owner' && sheet.head).map(({ name }) => name);
-    const leans = dataOf(demo, 'set-out').some(({ again }) => again);
-    expect(held).toEqual(says || (leans && demo.packet.job.status !== 'finished') ? others : []);
-  });
+  test.each(demos)(
+    '$slug: stops every sheet, those that speak to the owner in words of their own',
+    (demo) => {
+      const held = demo.sheets.filter(({ hold }) => hold);
+      const bound = demo.sheets.filter(({ head }) => head).map(({ name }) => name);
+      expect(held.map(({ name }) => name)).toEqual(isHeld(demo) ? bound : []);
+      for (const { name, lang, hold } of held)
+        expect([name, hold]).toEqual([
+          name,
+          words.say(lang)(OWNERS.has(name) ? 'gate.holdOwner' : 'gate.hold'),
+        ]);
+    },
+  );
+
+  test.each(['rowan-bath', 'sedge-washroom'].flatMap((slug) => languages.map((lang) => ({ slug, lang }))))(
+    '$slug in $lang: care sheet, calendar and choice sheet tell the owner what for',
+    ({ slug, lang }) => {
+      const demo = sheetsOf(slug, inLanguage(demoTexts[slug]!, lang), [
+        ...told.map(([name]) => name),
+        'set-out',
+      ]);
+      const say = words.say(lang);
+      for (const [name, code] of told)
+        for (const data of dataOf(demo, name)) expect(data.held).toBe(isHeld(demo) ? say(code) : '');
+    },
+  );
 
   test.each(demos.filter((demo) => !isOut(demo) && demo.packet.surfaces.length === 1))(
     '$slug: nothing is said where they agree',

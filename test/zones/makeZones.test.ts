@@ -64,7 +64,7 @@ describe('the field is parted into zones', () => {
   test('the seam lies on the middle of a joint, from wall to wall', () => {
     const [first] = zonesOf(hall, { kind: 'splits', from: 'hall', at: [inch(34)] }).zones;
     const at = gap + 3 * (hall.tile.width + joint) - Math.ceil(joint / 2);
-    expect(first!.seam).toEqual({ from: [0, at], to: [inch(60), at] });
+    expect(first!.seam).toEqual([{ from: [0, at], to: [inch(60), at] }]);
   });
 
   test('a running bond is parted along its courses', () => {

@@ -1,4 +1,13 @@
-import { bounds, lineThroughShape, type Ring, subtract } from '../../geometry/index.ts';
+import {
+  bounds,
+  lineThroughShape,
+  offsetShapes,
+  pointInShape,
+  type Ring,
+  ringCentroid,
+  type Shape,
+  subtract,
+} from '../../geometry/index.ts';
 import type { ChalkLine, LaterLines, Layout, Piece } from '../Layout.ts';
 import { type ChalkGround, facesOf } from './chalkGround.ts';
 import { apartOf, jointLine, leastApart, type Stretch } from './chalkLine.ts';
@@ -19,18 +28,14 @@ export function laterLines(
   zones: readonly (readonly string[])[],
 ): LaterLines[] {
   const byId = new Map(layout.pieces.map((piece) => [piece.id, piece]));
-  const laid = zones.map((ids) =>
-    ringRound(
-      ids.flatMap((id) => byId.get(id) ?? []),
-      layout.pattern.joint,
-    ),
-  );
+  const parts = zones.map((ids) => ids.flatMap((id) => byId.get(id) ?? []));
+  const laid = parts.map((own, i) => laidFloor(own, parts.slice(i + 1).flat(), layout.pattern.joint));
   const faces = facesOf(ground);
   const own = [...layout.chalk.lines, ...(layout.chalk.further ?? [])];
   const inlaid = (layout.inlays ?? []).flatMap(({ chalk }) => chalk?.lines ?? []);
   let next = own.length + inlaid.length + 1;
   return zones.slice(1).map((_, i) => {
-    const covered = laid.slice(0, i + 1).map((outer) => ({ outer, holes: [] }));
+    const covered = laid.slice(0, i + 1).flat();
     const bareFaces = { ...faces, floor: subtract(faces.floor, covered) };
     const bare = own.filter((line) => line.snappable && isBare(line, bareFaces));
     const lines = ([0, 1] as const).flatMap((axis) => {
@@ -50,7 +55,18 @@ export function laterLines(
   });
 }
 
-/** The box round pieces as whole tiles, with the joint. Zones are parted by straight seams, so boxes hold no other zone's floor. */
+/** What a zone's pieces cover as whole tiles, with the joint: the box round them, or where that holds floor of later zones each for itself. */
+function laidFloor(own: readonly Piece[], later: readonly Piece[], joint: number): Shape[] {
+  const box = { outer: ringRound(own, joint), holes: [] };
+  const holdsOther = later.some(({ fullTile }) => pointInShape(ringCentroid(fullTile), box));
+  if (!holdsOther) return [box];
+  return offsetShapes(
+    own.map(({ fullTile }) => ({ outer: fullTile, holes: [] })),
+    joint,
+  );
+}
+
+/** The box round pieces as whole tiles, with the joint. */
 function ringRound(pieces: readonly Piece[], joint: number): Ring {
   const { minX, minY, maxX, maxY } = bounds(pieces.flatMap(({ fullTile }) => fullTile));
   const [left, low, right, high] = [minX - joint, minY - joint, maxX + joint, maxY + joint];

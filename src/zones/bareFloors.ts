@@ -1,0 +1,93 @@
+import {
+  bounds,
+  distanceShapes,
+  intersect,
+  offsetShapes,
+  type Point,
+  pointInShape,
+  type Ring,
+  type Shape,
+  subtract,
+  unite,
+} from '../geometry/index.ts';
+import type { Layout, Piece } from '../layout/Layout.ts';
+import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
+import type { Band } from './partsInOrder.ts';
+import type { WayOut } from './wayOutOf.ts';
+
+/** The floor before a part is set, as one sees it who must lay it. */
+export interface BareFloor {
+  /** Whether a piece can be laid from where one comes to from the way out, without stepping on tile. */
+  readonly isReached: (piece: Piece) => boolean;
+}
+
+/**
+ * The floor that is still bare before each part in the order of work. What stands in it parts it, and so does a passage too narrow for a
+ * person. Undefined where nobody passes through the way out.
+ */
+export function bareFloors(
+  layout: Layout,
+  parts: readonly Band[],
+  wayOut: WayOut,
+): readonly BareFloor[] | undefined {
+  const beyond = beyondOf(wayOut);
+  const ground = unite([
+    { outer: layout.frame.outline, holes: [] },
+    { outer: beyond, holes: [] },
+  ]);
+  const open = subtract(ground, solidsOf(layout));
+  const out: Point = [(beyond[0]![0] + beyond[2]![0]) / 2, (beyond[0]![1] + beyond[2]![1]) / 2];
+  const floors = parts.map((_, i) => {
+    const laid = parts.slice(0, i).flatMap((part) => coverOf(layout, part));
+    const bare = subtract(open, subtract(laid, [{ outer: beyond, holes: [] }]));
+    return bareFloor(bare, out);
+  });
+  return floors.some((floor) => floor === undefined) ? undefined : floors.flatMap((floor) => floor ?? []);
+}
+
+function bareFloor(bare: readonly Shape[], out: Point): BareFloor | undefined {
+  const half = PASSAGE.value / 2;
+  const stands = offsetShapes(bare, -half);
+  const own = stands.find((shape) => pointInShape(out, shape));
+  if (!own) return undefined;
+  const others = stands.filter((shape) => shape !== own);
+  const within = intersect(offsetShapes([own], half + LAYING_REACH.value), bare);
+  const reached = within.filter((shape) => pointInShape(own.outer[0]!, shape));
+  return {
+    isReached: ({ shape }) => {
+      if (!shape.outer.some((point) => reached.some((one) => pointInShape(point, one)))) return false;
+      const away = distanceShapes(shape, own);
+      return others.every((other) => distanceShapes(shape, other) >= away);
+    },
+  };
+}
+
+/** The floor on the other side of the way out, as far as a person needs to stand on it. Floor lies on the left of its line. */
+function beyondOf({ line: { from, to } }: WayOut): Ring {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const share = (2 * PASSAGE.value) / Math.hypot(dx, dy);
+  const [x, y] = [Math.round(dy * share), Math.round(-dx * share)];
+  return [from, [from[0] + x, from[1] + y], [to[0] + x, to[1] + y], to];
+}
+
+/** What one cannot step over. */
+function solidsOf({ frame }: Layout): Shape[] {
+  return frame.obstacles
+    .filter(({ edges }) => !edges.some(({ meets }) => meets === 'flange' || meets === 'pipe'))
+    .map(({ ring }) => ({ outer: ring, holes: [] }));
+}
+
+/** What a part covers: all between its seams, and what of its pieces lies beyond them. */
+function coverOf({ frame }: Layout, { pieces, axis, from, to }: Band): Shape[] {
+  const { minX, minY, maxX, maxY } = bounds(frame.outline);
+  const low = Math.max(from, axis === 0 ? minX : minY);
+  const high = Math.min(to, axis === 0 ? maxX : maxY);
+  const band: Ring =
+    axis === 0
+      ? [[low, minY], [high, minY], [high, maxY], [low, maxY]]
+      : [[minX, low], [maxX, low], [maxX, high], [minX, high]]; // biome-ignore format: boxes on lines
+  const beyond = pieces.filter(({ shape }) =>
+    shape.outer.some((point) => point[axis] < from || point[axis] > to),
+  );
+  return [{ outer: band, holes: [] }, ...beyond.map(({ shape }) => ({ outer: shape.outer, holes: [] }))];
+}
