@@ -1,8 +1,9 @@
-import { DAY, type Minutes, weekday } from './localTime.ts';
+import { DAY, type Minutes, toIso, weekday } from './localTime.ts';
 
-/** Working weekdays and the hours of a working day, in minutes after midnight. */
+/** Working weekdays, days off among them as ISO dates, and the hours of a working day, in minutes after midnight. */
 export interface WorkingHours {
   readonly days: readonly number[];
+  readonly daysOff?: readonly string[];
   readonly startMinute: number;
   readonly endMinute: number;
 }
@@ -12,6 +13,7 @@ export interface WorkingHours {
  *
  * @example
  * nextDayStart(1, { days: [1, 2, 3, 4, 5], startMinute: 480, endMinute: 990 }) //=> 480
+ * nextDayStart(1, { days: [1, 2, 3, 4, 5], daysOff: ['1970-01-01'], startMinute: 480, endMinute: 990 }) //=> 1920
  */
 export function nextDayStart(moment: Minutes, hours: WorkingHours): Minutes {
   let day = Math.floor(moment / DAY) * DAY;
@@ -64,6 +66,7 @@ export function startInOneGo(from: Minutes, minutes: Minutes, hours: WorkingHour
   return fitsADay && start + minutes > end ? nextDayStart(end, hours) : start;
 }
 
-function isWorkingDay(day: Minutes, { days }: WorkingHours): boolean {
+function isWorkingDay(day: Minutes, { days, daysOff = [] }: WorkingHours): boolean {
+  if (daysOff.includes(toIso(day).slice(0, 10))) return false;
   return !days.some((d) => d >= 1 && d <= 7) || days.includes(weekday(day));
 }

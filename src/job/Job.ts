@@ -53,6 +53,8 @@ export interface Work {
   readonly from: string;
   /** Working weekdays, 1 = Monday … 7 = Sunday. */
   readonly days: readonly number[];
+  /** Days on which nobody works though they are working weekdays, ISO dates. */
+  readonly daysOff: readonly string[];
   /** Start and end of the working day in minutes after midnight. */
   readonly startMinute: number;
   readonly endMinute: number;

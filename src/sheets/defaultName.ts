@@ -12,6 +12,7 @@ const FORMS: readonly (readonly [code: string, form: string])[] = [
   ['sawStep', 'print\\.saw step'],
   ['workFrom', 'work\\.from'],
   ['workDays', 'work\\.days'],
+  ['daysOff', 'work\\.days off'],
   ['workHours', 'work\\.hours'],
   ['pace', 'work\\.pace'],
   ['temperature', 'work\\.temperature'],

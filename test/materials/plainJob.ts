@@ -66,6 +66,7 @@ export const JOB: Job = {
   work: {
     from: '2026-11-30',
     days: [1, 2, 3, 4, 5],
+    daysOff: [],
     startMinute: 480,
     endMinute: 990,
     paceM2PerHour: 1,

@@ -23,6 +23,23 @@ export const date: Reader<string> = {
   json: { type: 'string', format: 'date', examples: ['2027-03-01'] },
 };
 
+/**
+ * A public holiday or another day off, or the word `none`.
+ *
+ * @example
+ * dayOff.read('2027-05-31') //=> { ok: true, value: ['2027-05-31'] }
+ * dayOff.read('none') //=> { ok: true, value: [] }
+ */
+export const dayOff: Reader<readonly string[]> = {
+  read: (value) => {
+    if (value === 'none') return good([]);
+    const read = date.read(value);
+    return read.ok ? good([read.value]) : read;
+  },
+  standIn: [],
+  json: { anyOf: [{ const: 'none' }, date.json] },
+};
+
 const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 
 function dayNumber(word: string): number {

@@ -56,6 +56,7 @@ export function testJob(
     work: {
       from: '2027-03-08',
       days: [1, 2, 3, 4, 5],
+      daysOff: [],
       startMinute: 480,
       endMinute: 960,
       paceM2PerHour: 1,
