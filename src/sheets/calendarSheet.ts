@@ -15,12 +15,21 @@ export const calendarSheet: Sheet = {
   make: (context) => {
     const rows = context.packet.calendar.map((entry) => calendarRow(context, entry));
     const held = readingsSpeakAgainst(context) ? context.say('heldDates') : '';
-    return [{ data: { rows, many: rows.length > ROOMY, held } }];
+    return [{ data: { rows, many: rows.length > ROOMY, held, off: daysOff(context) } }];
   },
 };
 
 /** Rows that stand on a page with room between them. */
 const ROOMY = 13;
+
+/** The days off from the first entry to the last, as a sentence; empty where there are none. */
+function daysOff({ packet, say, date, lang }: SheetContext): string {
+  const days = packet.calendar.flatMap(({ from, to = from }) => [from.slice(0, 10), to.slice(0, 10)]).sort();
+  const off = [...(packet.spec.work.daysOff ?? [])].filter((day) => days[0]! <= day && day <= days.at(-1)!);
+  if (off.length === 0) return '';
+  const listed = new Intl.ListFormat(lang, { type: 'conjunction' }).format(off.sort().map(date));
+  return say('sheet.calendar.off', { days: listed });
+}
 
 function calendarRow(context: SheetContext, entry: CalendarEntry) {
   const { say, time, units } = context;

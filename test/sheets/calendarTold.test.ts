@@ -147,3 +147,22 @@ describe('the owner is told from when to when there is no toilet', () => {
     expect(told(sheetsOf('fernlea-boot-room', text, KINDS)).every((one) => one.length > 40)).toBe(true);
   });
 });
+
+describe('days off', () => {
+  const offOf = (slug: string, text = demoTexts[slug]!) =>
+    dataOf<{ off: string }>(sheetsOf(slug, text, KINDS), 'calendar')[0]!.off;
+
+  test('are told on the calendar', () => {
+    expect(offOf('rowan-bath')).toContain('31');
+    expect(offOf('quarry-kitchen')).toBe('');
+  });
+
+  test('are not told where they lie before or after the work', () => {
+    const text = demoTexts['rowan-bath']!.replace(
+      'days off: 2027-05-31',
+      'days off: [2027-05-31, 2027-12-25]',
+    );
+    expect(text).not.toBe(demoTexts['rowan-bath']);
+    expect(offOf('rowan-bath', text)).toBe(offOf('rowan-bath'));
+  });
+});
