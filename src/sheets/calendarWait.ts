@@ -18,13 +18,18 @@ export function calendarWait(
     sumOf(context, entry, wait),
     ...(entry.due && entry.moved
       ? [
-          say(`calendar.moved.${entry.moved}`, {
+          say(`calendar.moved.${movedBy(entry)}`, {
             due: time(entry.due),
             latest: entry.latest ? time(entry.latest) : '',
           }),
         ]
       : []),
   ].join('; ');
+}
+
+/** Why a time is not the one that its sum comes to: work that is put off to another day begins there with the morning. */
+function movedBy({ from, due = from, moved }: CalendarEntry) {
+  return moved === 'work' && from.slice(0, 10) !== due.slice(0, 10) ? 'morning' : moved;
 }
 
 function sumOf(

@@ -1,3 +1,4 @@
+import { isHard } from '../cuts/isHard.ts';
 import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
@@ -11,6 +12,8 @@ export interface FoundLine {
   readonly edge: string;
   readonly space: string;
   readonly cuts: readonly number[];
+  /** Whether one of them has a card, on which sizes of what is cut away stand too. */
+  readonly onCard: boolean;
   /** How many lines of circles the numbers take. */
   readonly deep: number;
 }
@@ -50,6 +53,7 @@ export function foundLines(
     for (const cut of cuts) line.cuts.add(cut);
     alike.set(key, line);
   }
+  const hard = new Set(surface.cuts.filter(isHard).map(({ number }) => number));
   const lines = [...alike.values()];
   const edges = [...new Set(lines.map(({ edge }) => edge))];
   return edges.flatMap((wall) => {
@@ -59,9 +63,15 @@ export function foundLines(
       const told = rowRanges([...new Set(rows)])
         .map((range) => rowsSaid(say, range))
         .join(', ');
-      return { rows: told, edge, space, cuts: inOrder, deep: linesOf(inOrder) };
+      const onCard = inOrder.some((cut) => hard.has(cut));
+      return { rows: told, edge, space, cuts: inOrder, onCard, deep: linesOf(inOrder) };
     });
   });
+}
+
+/** What the words over found spaces need to know of them. */
+export function foundFigures(found: readonly Pick<FoundLine, 'onCard'>[]): { readonly cards: 'yes' | 'no' } {
+  return { cards: found.some(({ onCard }) => onCard) ? 'yes' : 'no' };
 }
 
 /** One row by its name, several by the first and the last, with the step where not every row between them is meant. */

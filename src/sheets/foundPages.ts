@@ -1,5 +1,5 @@
 import { textWidth } from '../drawing/index.ts';
-import type { FoundLine } from './foundLines.ts';
+import { type FoundLine, foundFigures } from './foundLines.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { wordLines } from './wordLines.ts';
 
@@ -43,9 +43,13 @@ function pairMm(pair: Pair, widthMm: number): number {
 /** The words over the found spaces, in both languages of the crew, and the heads of their columns. */
 function headsMm(
   { say, second }: SheetContext,
+  found: readonly FoundLine[],
   widthMm: number,
 ): { readonly words: number; readonly keys: number } {
-  const words = say('sheet.zone.expected') + (second ? second.say('sheet.zone.expected') : '');
+  const figures = foundFigures(found);
+  const words = [say, ...(second ? [second.say] : [])]
+    .map((tell) => tell('sheet.zone.expected', figures))
+    .join('');
   const lines = Math.ceil((textWidth(words, POINTS.head) * 1.1) / widthMm);
   return { words: lines * MM.head + MM.round, keys: MM.keys };
 }
@@ -56,7 +60,7 @@ const sumMm = (pairs: readonly Pair[], widthMm: number): number =>
 /** How high found spaces stand together under their heads, in mm of a page so wide; 0 where there are none. */
 export function foundMm(context: SheetContext, found: readonly FoundLine[], widthMm: number): number {
   if (found.length === 0) return 0;
-  const { words, keys } = headsMm(context, widthMm);
+  const { words, keys } = headsMm(context, found, widthMm);
   return words + keys + sumMm(pairsOf(found), widthMm);
 }
 
@@ -76,7 +80,7 @@ export function foundPages(
   found: readonly FoundLine[],
   { widthMm, heightMm, takenMm }: FoundRoom,
 ): readonly (readonly FoundLine[])[] {
-  const { words, keys } = headsMm(context, widthMm);
+  const { words, keys } = headsMm(context, found, widthMm);
   const pairs = pairsOf(found);
   const rooms = (i: number) => heightMm - SLACK_MM - words - keys - (i === 0 ? takenMm : 0);
   const total = sumMm(pairs, widthMm);

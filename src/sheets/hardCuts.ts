@@ -39,11 +39,12 @@ export const hardCuts: Sheet = {
       areLow(tight, pageSpace(context.packet.spec.print.paper, 'portrait').heightMm) &&
       tight.every(({ leastMm }, i) => leastMm >= Math.min(LEAST_MM, cards[i]!.leastMm));
     const placed = low ? tight.map((one) => ({ ...one, spans: [] })) : cards;
+    const { system: unit } = context.packet.spec.print;
     const scales = [...new Set(placed.map(({ scale }) => scale))];
     return [
       {
         ...(scales.length === 1 ? { scale: scales[0]! } : {}),
-        data: { unit: context.packet.spec.print.system, cards: placed, low },
+        data: { unit, asPlan: placed.some(({ asPlan }) => asPlan !== ''), cards: placed, low },
       },
     ];
   },

@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import {
+  cardTurn,
   drawCheckBars,
   drawTemplate,
   drawTemplateKey,
@@ -50,11 +51,14 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
   const { packet, say } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const plan = planTemplate(cut, tile, space);
+  // The card and the template of a cut call it by one hand, however each lies on its page.
+  const { turn, asPlan } = cardTurn(cut, surface);
   return plan.grid.pages.map((window, page) => ({
     number: cut.number,
     count: cut.pieces.length,
     kind: say(`cut.${cut.kind}`),
-    hand: handWords(say, cut, tile),
+    hand: handWords(say, cut, tile, turn),
+    asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
     names: namesOf(cut),
     surface: packet.surfaces.length > 1 ? surface.name : '',
     page: page + 1,

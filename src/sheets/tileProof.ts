@@ -2,7 +2,7 @@ import type { TilePlan, TilePrices } from '../tiles/TilePlan.ts';
 import type { SheetContext } from './SheetContext.ts';
 
 /** How many tiles are needed and how many are proved necessary, with the price list that shows it and what it adds up to. */
-export function tileProof(context: SheetContext, { needed, bound, whole, prices }: TilePlan) {
+export function tileProof(context: SheetContext, { needed, bound, whole, cut, prices }: TilePlan) {
   const { say, length, packet } = context;
   // A packet from before there was the setting keeps every offcut.
   const least = packet.spec.offcuts?.narrowest ?? 0;
@@ -10,11 +10,13 @@ export function tileProof(context: SheetContext, { needed, bound, whole, prices 
   const line = say('sheet.tile-sheet.needed', { needed, bound });
   if (!prices) return { line, lines: [], sum: '' };
   const steps = [...new Set(prices.each.map(({ price }) => price))];
+  const rest = cut - prices.each.reduce((sum, { pieces }) => sum + pieces.length, 0);
   const lines = [
     ...(whole > 0 ? [say('sheet.tile-sheet.wholePrice')] : []),
     ...steps.map((price) =>
       say('sheet.tile-sheet.cutPrice', { price: partOf(price, prices.over), cuts: cutsAt(prices, price) }),
     ),
+    ...(rest > 0 ? [say('sheet.tile-sheet.restPrice')] : []),
     ...prices.groups.map(({ price, pieces }) =>
       say('sheet.tile-sheet.groupPrice', { price: partOf(price, prices.over), pieces: pieces.join(', ') }),
     ),

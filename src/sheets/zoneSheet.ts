@@ -4,7 +4,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { closerPages } from './closerPages.ts';
 import { edgeWords } from './edgeWords.ts';
-import { foundLines } from './foundLines.ts';
+import { foundFigures, foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
@@ -88,6 +88,7 @@ function zonePage(
         : '',
       ...said,
       found: parts,
+      expected: foundFigures(parts.flatMap(({ lines }) => lines)),
       apart,
       listApart,
       factsApart,

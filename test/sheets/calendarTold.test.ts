@@ -113,7 +113,7 @@ describe('the owner is told who seals, and carries furniture back once', () => {
   test('no sheet for the owner lets furniture in before the sealer is dry', () => {
     for (const demo of demos) {
       const rows = rowsOf(demo).filter(({ what }) =>
-        /urniture and appliances back|aparatos en su sitio/.test(what),
+        /urniture and appliances back|electrodomésticos en su sitio/.test(what),
       );
       expect(rows).toHaveLength(1);
       const dry = demo.packet.calendar.find(({ code }) => code === 'sealerCures')?.to;

@@ -10,7 +10,14 @@ const context = { say } as SheetContext;
 const A4 = { widthMm: 178, heightMm: 255 };
 
 const lines = (count: number, edge = 'A-B', deep = 1): readonly FoundLine[] =>
-  Array.from({ length: count }, (_, i) => ({ rows: `KN${i + 1}`, edge, space: '4 in', cuts: [i + 1], deep }));
+  Array.from({ length: count }, (_, i) => ({
+    rows: `KN${i + 1}`,
+    edge,
+    space: '4 in',
+    cuts: [i + 1],
+    onCard: false,
+    deep,
+  }));
 const counts = (found: readonly FoundLine[], takenMm = 0) =>
   foundPages(context, found, { ...A4, takenMm }).map((part) => part.length);
 

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { isHard } from '../../src/cuts/isHard.ts';
 import { rowRanges } from '../../src/sheets/rowRanges.ts';
-import { demos } from './demos.ts';
+import { demos, words } from './demos.ts';
 
 interface ZoneData {
+  readonly expected: { readonly cards: 'yes' | 'no' };
   readonly found: readonly { readonly lines: readonly { rows: string; edge: string; space: string }[] }[];
 }
 
@@ -28,7 +30,16 @@ const zones = demos.flatMap(({ slug, packet, sheets }) =>
     surface.zones.map((zone) => {
       const sheet = sheets.find(({ name }) => name === `zone-${zone.number}`)!;
       const round = new Set(surface.obstacles.filter(({ circle }) => circle).map(({ name }) => name));
-      return { slug, zone, round, lines: (sheet.data as ZoneData).found.flatMap(({ lines }) => lines) };
+      const hard = surface.cuts.filter(isHard).map(({ number }) => number);
+      const { expected } = sheet.data as ZoneData;
+      return {
+        slug,
+        zone,
+        round,
+        hard,
+        expected,
+        lines: (sheet.data as ZoneData).found.flatMap(({ lines }) => lines),
+      };
     }),
   ),
 );
@@ -53,4 +64,25 @@ test('rows that step on by two are told so, and not mixed up with a single row b
     ['K1', 'K1'],
     ['K3', 'K5'],
   ]);
+});
+
+describe('a difference at a hard cut', () => {
+  test.each(zones)(
+    'is told to change what is cut away the other way: $slug zone $zone.number',
+    ({ zone, round, hard, expected }) => {
+      const ends = zone.found.filter(({ edge = '' }) => !round.has(edge));
+      expect(expected.cards).toBe(
+        ends.some(({ cuts }) => cuts.some((cut) => hard.includes(cut))) ? 'yes' : 'no',
+      );
+    },
+  );
+
+  test('is told in every language, and not where no hard cut is named', () => {
+    for (const lang of words.languages) {
+      const [with_, without] = ['yes', 'no'].map((cards) =>
+        words.say(lang)('sheet.zone.expected', { cards }),
+      );
+      expect(with_!.length).toBeGreaterThan(without!.length + 30);
+    }
+  });
 });

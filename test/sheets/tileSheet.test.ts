@@ -59,6 +59,18 @@ describe.each(demos)('the tile sheet of $slug', ({ packet, sheets }) => {
     expect(drawn.filter(({ drawing }) => !/role="img" aria-label="[^"]+"/.test(drawing!))).toEqual([]);
   });
 
+  test('names what each cut counts in the proof, or that all others count nothing', () => {
+    const { proofs } = sheet.data as { proofs: readonly { lines: readonly string[] }[] };
+    for (const [i, { tile }] of Object.values(packet.tiles).entries()) {
+      const cuts = packet.surfaces.flatMap((surface) => surface.cuts.filter((cut) => cut.tile === tile));
+      const said = proofs[i]!.lines.join(' ');
+      const named = cuts.every(({ number }) =>
+        new RegExp(`\\b${number}\\b`).test(said.replace(/\(\d+\u00a0×\)/g, '')),
+      );
+      expect(named || /\b0 (?:each|cada)/.test(said)).toBe(true);
+    }
+  });
+
   test('tells how many tiles are needed and proved necessary, with a sum that comes to the proof', () => {
     const { proofs } = sheet.data as { proofs: readonly { line: string; sum: string }[] };
     for (const [i, { needed, bound }] of Object.values(packet.tiles).entries()) {
