@@ -60,3 +60,20 @@ function footMm(pieces: readonly string[], notes: readonly string[], widthMm: nu
   const wordsMm = LINE_MM * wordLines(notes.join(' '), WORD_POINTS, isBeside ? widthMm - long : widthMm);
   return isBeside ? piecesMm + Math.max(0, wordsMm - ROW_MM) : piecesMm + GAP_MM + wordsMm;
 }
+
+/** What a low card tells beside its drawing: what its cut is called, how many pieces it names, and what stands after them. */
+export interface LowWords {
+  readonly called: string;
+  readonly pieces: number;
+  readonly notes: readonly string[];
+}
+
+/** The column of a low card, its number and its count with what stands round them, a line of small words; in mm. */
+const [LOW_COLUMN_MM, NUMBERED_MM, SMALL_MM] = [20, 24.5, 3.7] as const;
+
+/** How high the words of a low card stand, one under the other, in mm. */
+export function lowWordsMm({ called, pieces, notes }: LowWords): number {
+  const lines = (words: string) => wordLines(words, WORD_POINTS, LOW_COLUMN_MM) * SMALL_MM;
+  const told = notes.reduce((sum, note) => sum + lines(note), 0);
+  return NUMBERED_MM + lines(called) + pieces * (ROW_MM + GAP_MM) + (told > 0 ? told + GAP_MM : 0);
+}

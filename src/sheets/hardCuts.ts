@@ -15,7 +15,7 @@ import {
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { type CardRoom, LOW_CARD, lowRoom, roomOf } from './cardRoom.ts';
+import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
@@ -95,26 +95,28 @@ interface CardSpace {
   readonly size: Space;
   readonly spans: readonly unknown[];
   readonly pieces: readonly string[];
-  /** The tiles in which its pieces lie elsewhere, whether it may break, and notes, of which a low card has no room to tell. */
+  /** The tiles in which its pieces lie elsewhere, and whether it may break, of which a low card has no room to tell. */
   readonly elsewhere?: string;
   readonly breaks?: boolean;
-  readonly notes?: readonly string[];
+  /** What stands beside the drawing of a low card. */
+  readonly told?: LowWords;
 }
 
 /** Whether cards as low as their drawings allow take fewer pages than cards of the usual height. */
 export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
   const places = cards.reduce((sum, { spans }) => sum + 2 ** spans.length, 0);
   const fit = cards.every(
-    ({ size, pieces, elsewhere, breaks, notes = [] }) =>
-      size.widthMm <= lowRoom.single.widthMm &&
-      pieces.length <= LOW_PIECES &&
-      !elsewhere &&
-      !breaks &&
-      notes.length === 0,
+    ({ size, pieces, elsewhere, breaks }) =>
+      size.widthMm <= lowRoom.single.widthMm && pieces.length <= LOW_PIECES && !elsewhere && !breaks,
   );
   const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
   const rows = pairs.map((pair) =>
-    Math.max(LOW_CARD.leastMm, ...pair.map(({ size }) => size.heightMm + LOW_CARD.roundMm)),
+    Math.max(
+      LOW_CARD.leastMm,
+      ...pair.map(({ size, told }) =>
+        Math.max(size.heightMm + LOW_CARD.roundMm, told ? lowWordsMm(told) : 0),
+      ),
+    ),
   );
   return fit && pagesOf(rows, pageMm) < Math.ceil(places / A_PAGE);
 }
@@ -192,14 +194,18 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
   const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
   const { turn, asPlan } = cardTurn(cut, surface);
-  return {
-    number: cut.number,
-    count: cut.pieces.length,
+  const called = {
     kind: say(`cut.${cut.kind}`),
     hand: handWords(say, cut, tileOf(context, cut), turn),
     asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
+  };
+  return {
+    number: cut.number,
+    count: cut.pieces.length,
+    ...called,
     broken,
     notes,
+    told: { called: Object.values(called).join(' '), pieces: cut.pieces.length, notes },
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,

@@ -11,7 +11,9 @@ export function tapeFigure(ticks: number, system: Packet['spec']['print']['syste
   const feet = Math.floor(all / sixtyFourthsPerFoot);
   const inches = sawFigure((all - feet * sixtyFourthsPerFoot) * ticksPerSixtyFourth, 'inches');
   if (feet === 0) return `${inches} in`;
-  return inches === '0' ? `${feet} ft` : `${feet} ft ${inches} in`;
+  if (inches === '0') return `${feet} ft`;
+  // After feet a fraction stands with a 0.
+  return `${feet} ft ${/^\d+\//.test(inches) ? '0 ' : ''}${inches} in`;
 }
 
 /**
