@@ -20,6 +20,8 @@ export interface AreaMark {
   readonly rings: readonly (readonly Step[])[];
   readonly line?: LineName;
   readonly fill?: Fill;
+  /** Whether its white ground lies over lines too; default no. */
+  readonly over?: boolean;
 }
 
 export interface CircleMark {

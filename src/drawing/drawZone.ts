@@ -14,11 +14,11 @@ import { type Taken, takenBy } from './takenBy.ts';
 import { textBox } from './textBox.ts';
 import { beginArrow, doorShares, wayOutArrow } from './zoneArrows.ts';
 import { shafts, zoneMarks, zonePieces } from './zoneMarks.ts';
-import { namedWhere, zoneNames } from './zoneNames.ts';
+import { endsOf, namedWhere, zoneNames } from './zoneNames.ts';
 
 export interface ZoneOptions extends DrawOptions {
   readonly space: Spaces;
-  /** Whether all pieces are named, or only the first and the last; default all. */
+  /** Whether all pieces are named, or only those that the zone's words name; default all. */
   readonly names?: 'all' | 'ends';
 }
 
@@ -164,7 +164,7 @@ function withNames(
 ): ZoneDrawing {
   const { surface, scale } = on;
   const pieces = zonePieces(surface, zone);
-  const ends = [zone.first, zone.last];
+  const ends = endsOf(zone);
   const wanted = options.names === 'ends' ? pieces.filter(({ id }) => ends.includes(id)) : pieces;
   const must = new Set([...ends, ...specks(wanted, scale)]);
   const ground = {

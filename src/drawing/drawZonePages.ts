@@ -8,6 +8,7 @@ import type { PlanPart, PlanParts } from './PlanParts.ts';
 import { type Orientation, ratios } from './pickScale.ts';
 import { planGrid } from './planGrid.ts';
 import { zonePieces } from './zoneMarks.ts';
+import { endsOf } from './zoneNames.ts';
 
 /** More pieces than these bear no names on so few pages; small tiles of a large zone are counted in their rows. */
 const mostPieces = 250;
@@ -73,8 +74,8 @@ export function drawZonePages(
 function gridsOf(surface: PacketSurface, zone: Zone, onePage: ZoneDrawing, { uses, system }: PagesOptions) {
   const points = surface.pieces.flatMap(({ shape }) => shape.outer);
   const larger = ratios[system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
-  // The first and the last bear their names on the zone's own page too: no page is needed for them alone.
-  const told = new Set([zone.first, zone.last].filter((id) => !onePage.unnamed.includes(id)));
+  // The ends bear their names on the zone's own page too: no page is needed for them alone.
+  const told = new Set(endsOf(zone).filter((id) => !onePage.unnamed.includes(id)));
   const named = surface.pieces.filter(({ id }) => !told.has(id));
   const largestOf = (border: number, use: PageUse) => {
     const largest = new Map<number, PlanParts>();

@@ -13,7 +13,7 @@ import { specks } from './specks.ts';
 import { takenBy } from './takenBy.ts';
 import { beginArrow, doorShares, wayOutArrow } from './zoneArrows.ts';
 import { shafts, zoneMarks, zonePieces } from './zoneMarks.ts';
-import { namedWhere, zoneNames } from './zoneNames.ts';
+import { endsOf, namedWhere, zoneNames } from './zoneNames.ts';
 
 /** A part of a zone's plan, and of the pieces that are named on it those that miss name or number, and those that bear them not themselves. */
 export interface ZonePartDrawing extends Drawing {
@@ -26,19 +26,17 @@ function marksOf(
   surface: PacketSurface,
   zone: Zone,
   part: PlanPart,
-  placed: PartOnPaper,
+  { scale, paper, window, shown }: PartOnPaper,
   say: DrawOptions['say'],
 ) {
-  const { scale, paper, window, shown } = placed;
-  const drawn = clipMarks(
-    [
-      ...zoneMarks(surface, zone, scale),
-      ...cornerLetters(surface, scale),
-      ...wayOutArrow(surface, zone, scale, doorShares[0]),
-    ],
-    shown,
-  );
-  return [...drawn, ...matchLines(part, window, say, { ...takenBy(drawn), paper })];
+  // An outline that is cut off is open lines too: only the arrow's are shafts.
+  const out = clipMarks(wayOutArrow(surface, zone, scale, doorShares[0]), shown);
+  const drawn = [
+    ...clipMarks([...zoneMarks(surface, zone, scale), ...cornerLetters(surface, scale)], shown),
+    ...out,
+  ];
+  const marks = [...drawn, ...matchLines(part, window, say, { ...takenBy(drawn), paper })];
+  return { marks, taken: [...takenBy(marks).boxes, ...shafts(out)] };
 }
 
 /**
@@ -54,26 +52,26 @@ export function drawZonePart(
 ): ZonePartDrawing {
   const placed = partOnPaper(surface, parts, part);
   const { scale, paper, shown, own } = placed;
-  const marks = marksOf(surface, zone, part, placed, options.say);
+  const { marks, taken } = marksOf(surface, zone, part, placed, options.say);
   const pieces = zonePieces(surface, zone);
   const onPaper = (ring: PacketSurface['outline']) => ring.map((point) => toPaper(scale, point));
   const ground = {
     paper: shown,
     outline: onPaper(surface.outline),
     bare: surface.obstacles.map(({ ring }) => onPaper(ring)),
-    taken: [...takenBy(marks).boxes, ...shafts(marks)],
+    taken,
     lines: takenBy(marks, true).lines,
-    must: specks(pieces, scale),
+    must: new Set([...endsOf(zone), ...specks(pieces, scale)]),
   };
   const { requests, counted } = zoneNames(pieces, zone, scale, ground);
-  // The first and the last are named on the zone's own page: where they lie on none of the parts they are not asked for here.
-  const ends = [zone.first, zone.last];
+  // The ends are named on the zone's own page: where they lie on none of the parts they are not asked for here.
+  const ends = endsOf(zone);
   const mine = requests
     .filter(({ name, pole }) => holds(own, pole) && (!ends.includes(name) || holds(shown, pole)))
     .map((one) => asShown(one, shown));
   const names = placeNames(mine, ground);
   const here = new Set(mine.map(({ name }) => name));
-  const words = [...ground.taken, ...takenBy(names.marks).boxes];
+  const words = [...taken, ...takenBy(names.marks).boxes];
   const begin = here.has(zone.first) ? beginArrow({ surface, zone, scale }, words) : [];
   const { right: widthMm, top: heightMm } = paper;
   const frame = { id: options.id, label: options.label, widthMm, heightMm, ratio: scale.ratio };

@@ -7,7 +7,7 @@ import { markBounds } from './markBounds.ts';
 import { nameRequest } from './nameRequest.ts';
 import { doorLine } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
-import { angleTo, boxedWord, move } from './signs.ts';
+import { angleTo, boxedSize, boxedWord, move } from './signs.ts';
 import type { Taken } from './takenBy.ts';
 import { sizes, text } from './text.ts';
 import { textWidth } from './textWidth.ts';
@@ -23,7 +23,7 @@ export interface ZoneOnPaper {
 export function kneelSign(on: ZoneOnPaper, taken: Taken, word: string): readonly Mark[] {
   const end = spotOf(on.surface, on.zone.last, on.scale);
   if (!end || !taken.paper) return [];
-  const inside = () => kneelMarks(kneelSpot(on, taken, end), word);
+  const inside = () => kneelMarks(kneelSpot(on, taken, end, word), word);
   return kneelOutside(on, taken, word) ?? inside();
 }
 
@@ -33,11 +33,16 @@ function kneelMarks(at: Spot, word: string): readonly Mark[] {
   return [...knees, ...boxedWord([at[0], at[1] - 0.6], word)];
 }
 
-/** Half the room that the sign takes, in mm. */
-const kneel = { wide: 11, high: 5 };
+/** The room that the sign takes at least, in mm, and what it keeps off lines and words. */
+const kneel = { wide: 22, high: 10, off: 0.8 };
 
 /** Kneel on a bare part of the floor beside the last piece, off the zone's own pieces if there is room, or where none is bare, on those. */
-function kneelSpot({ surface, zone, scale }: ZoneOnPaper, { boxes, lines, paper }: Taken, last: Spot): Spot {
+function kneelSpot(
+  { surface, zone, scale }: ZoneOnPaper,
+  { boxes, lines, paper }: Taken,
+  last: Spot,
+  word: string,
+): Spot {
   const outline = surface.outline.map((point) => toPaper(scale, point));
   const spots = (wanted: (piece: PacketPiece) => boolean) =>
     surface.pieces
@@ -46,13 +51,18 @@ function kneelSpot({ surface, zone, scale }: ZoneOnPaper, { boxes, lines, paper 
       .sort((a, b) => distance(a, last) - distance(b, last));
   const bare = spots((piece) => piece.zone > zone.number);
   const all = bare.length > 0 ? bare : spots((piece) => piece.zone === zone.number);
-  const sign = (at: Spot) => boxRound(at, 2 * kneel.wide, 2 * kneel.high);
+  const standing = surface.obstacles.flatMap(({ ring }) => {
+    const spots = ring.map((point) => toPaper(scale, point));
+    return spots.map((spot, i) => [spot, spots[(i + 1) % spots.length]!] as const);
+  });
+  const wide = Math.max(kneel.wide, boxedSize(word)[0] + 2 * kneel.off);
+  const sign = (at: Spot) => boxRound(at, wide, kneel.high);
   const roomy = all.filter(
     (at) =>
       corners(sign(at)).every((corner) => inRings(corner, [outline])) &&
       (!paper || within(sign(at), paper)) &&
       !boxes.some((box) => overlap(sign(at), box, 0)) &&
-      !lines.some(([a, b]) => segmentMeets(a, b, sign(at))),
+      ![...lines, ...standing].some(([a, b]) => segmentMeets(a, b, sign(at))),
   );
   const own = surface.pieces
     .filter((piece) => piece.zone === zone.number)

@@ -81,17 +81,22 @@ function cleared(marks: readonly Mark[], height: number, from: 'hatch' | 'all'):
 
 /**
  * Writes marks as SVG: the only place where y is turned down, numbers are rounded and text is escaped. Hatches lie
- * lowest, then the paper cleared round words, then white fills, lines, black fills and words, each in the order given.
+ * lowest, then the paper cleared round words, then white fills, lines, white fills that lie over lines, black fills and words, each in the
+ * order given.
  */
 export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
+  const isOver = (mark: Mark) => mark.mark === 'area' && mark.over === true;
+  const [over, under] = [marks.filter(isOver), marks.filter((mark) => !isOver(mark))];
   const [widthMm, heightMm] = [wholePixels(frame.widthMm), wholePixels(frame.heightMm)];
   const id = frame.id.replace(/[^A-Za-z0-9-]/g, '-');
   const body =
     svgHatches(marks, heightMm, id) +
     cleared(marks, heightMm, 'hatch') +
-    filled(marks, heightMm, 'paper') +
-    lines(marks, heightMm) +
+    filled(under, heightMm, 'paper') +
+    lines(under, heightMm) +
     cleared(marks, heightMm, 'all') +
+    filled(over, heightMm, 'paper') +
+    lines(over, heightMm) +
     filled(marks, heightMm, 'ink') +
     marks.map((mark) => words(mark, heightMm)).join('') +
     svgLinks(frame.links ?? [], heightMm);

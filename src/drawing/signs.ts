@@ -1,3 +1,4 @@
+import { boxRound, corners } from './boxes.ts';
 import type { Mark, Spot } from './Mark.ts';
 import { path, sizes, text } from './text.ts';
 import { textWidth } from './textWidth.ts';
@@ -37,14 +38,16 @@ export function flag(centre: Spot, letters: string, radius = 3): readonly Mark[]
   ];
 }
 
-/** A word in a box. */
+/** How wide and high a word with its box is, in mm. */
+export function boxedSize(word: string, size: number = sizes.note): readonly [width: number, height: number] {
+  return [textWidth(word, size, 400) + 2.4, size * 0.353 + 1.6];
+}
+
+/** A word in a box, on white ground over whatever lines are there. */
 export function boxedWord(centre: Spot, word: string, size: number = sizes.note): readonly Mark[] {
-  const half = textWidth(word, size, 400) / 2 + 1.2;
-  const high = size * 0.353 * 0.5 + 0.8;
-  const [x, y] = centre;
-  const ring: Spot[] = [[x - half, y - high], [x + half, y - high], [x + half, y + high], [x - half, y + high]]; // biome-ignore format: a box on a line
+  const ring = corners(boxRound(centre, ...boxedSize(word, size)));
   return [
-    { mark: 'area', rings: [ring], line: 'dimension', fill: 'paper' },
+    { mark: 'area', rings: [ring], line: 'dimension', fill: 'paper', over: true },
     text(centre, word, { size, clear: 'none' }),
   ];
 }

@@ -32,7 +32,7 @@ export function zoneMarks(surface: PacketSurface, zone: Zone, scale: Scale): rea
   ];
 }
 
-/** Boxes of the arrows' shafts, so that no name is written over them. */
+/** Boxes of the shafts of arrows among whole marks, so that no name is written over them. */
 export function shafts(marks: readonly Mark[]): readonly Box[] {
   const thick = marks.filter((mark) => mark.mark === 'path' && mark.line === 'thick');
   return thick.map((mark) => markBounds([mark]));

@@ -4,7 +4,12 @@ import { type PieceNames, pieceNames } from './pieceNames.ts';
 import type { NameGround, PlacedNames } from './placeNames.ts';
 import type { Scale } from './Scale.ts';
 
-/** What is to be written on a zone's pieces: names and cut numbers, the first and the last in bold. */
+/** The pieces of a zone that its words name: the first, the last, and where what the first shuts off is begun. */
+export function endsOf({ first, last, beyond }: Zone): readonly string[] {
+  return [first, last, ...(beyond === undefined ? [] : [beyond])];
+}
+
+/** What is to be written on a zone's pieces: names and cut numbers, those that its words name in bold. */
 export function zoneNames(
   pieces: readonly PacketPiece[],
   zone: Zone,
@@ -12,10 +17,10 @@ export function zoneNames(
   ground: NameGround,
 ): PieceNames {
   const asked = pieceNames(pieces, scale, true, ground);
-  const isEnd = (name: string) => name === zone.first || name === zone.last;
+  const ends = endsOf(zone);
   return {
     ...asked,
-    requests: asked.requests.map((one) => (isEnd(one.name) ? { ...one, bold: true } : one)),
+    requests: asked.requests.map((one) => (ends.includes(one.name) ? { ...one, bold: true } : one)),
   };
 }
 

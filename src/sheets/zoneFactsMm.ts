@@ -6,6 +6,8 @@ export interface ZoneFacts {
   readonly set: string;
   readonly first: string;
   readonly last: string;
+  /** The piece from which the part that the first shuts off is set. */
+  readonly beyond?: string;
   readonly wayOut: string;
   readonly mortar: string;
   readonly rate: string;
@@ -20,17 +22,35 @@ const WIDER = 1.04;
 /** A line and what stands round each paragraph; a blank to fill in and a box to tick; what stands round all; in mm. */
 const MM = { line: 5.3, round: 1.2, blank: 22, box: 6, all: 2.6 } as const;
 
+/** What one paragraph says, in both languages, the width of its blanks, and whether it is printed in bold. */
+interface FactLine {
+  readonly own: readonly string[];
+  readonly second: string;
+  readonly blank: number;
+  readonly bold?: boolean;
+}
+
 /** How high the facts of a zone stand with the line under its ticks, in mm: as many lines as their words take on a page so wide. */
-export function zoneFactsMm({ say, second }: SheetContext, facts: ZoneFacts, widthMm: number): number {
+export function zoneFactsMm(context: SheetContext, facts: ZoneFacts, widthMm: number): number {
+  const high = factLines(context, facts).map(({ own, second, blank, bold }) => {
+    const words = textWidth(own.join(' · '), POINTS, bold ? 700 : 400);
+    const long = words + textWidth(second, SECOND_POINTS) + blank;
+    return Math.ceil((long * WIDER) / widthMm) * MM.line + MM.round;
+  });
+  return high.reduce((sum, one) => sum + one, MM.all);
+}
+
+function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly FactLine[] {
   const label = (key: string) => say(`sheet.zone.${key}`);
   const other = (...keys: string[]) => keys.map((key) => second?.say(`sheet.zone.${key}`) ?? '').join('  ');
   const batches = say('sheet.zone.batches', { count: facts.batches });
-  const lines = [
+  return [
     {
       own: [label('set'), facts.set, label('first'), facts.first, label('last'), facts.last, facts.wayOut],
       second: other('set', 'first', 'last'),
       blank: 0,
     },
+    ...beyondLine({ say, second }, facts),
     {
       own: [label('mortar'), facts.mortar, facts.rate, batches, label('water'), label('bag')],
       second: other('mortar', 'water'),
@@ -43,9 +63,15 @@ export function zoneFactsMm({ say, second }: SheetContext, facts: ZoneFacts, wid
     },
     { own: [label('before')], second: other('before'), blank: 0 },
   ];
-  const high = lines.map(({ own, second: words, blank }) => {
-    const long = textWidth(own.join(' · '), POINTS) + textWidth(words, SECOND_POINTS) + blank;
-    return Math.ceil((long * WIDER) / widthMm) * MM.line + MM.round;
-  });
-  return high.reduce((sum, one) => sum + one, MM.all);
+}
+
+/** What is set first, where the first piece shuts off a part of the zone. */
+function beyondLine(
+  { say, second }: Pick<SheetContext, 'say' | 'second'>,
+  { first, beyond }: ZoneFacts,
+): readonly FactLine[] {
+  if (beyond === undefined) return [];
+  const figures = { first, far: beyond };
+  const also = second?.say('sheet.zone.beyond', figures) ?? '';
+  return [{ own: [say('sheet.zone.beyond', figures)], second: also, blank: 0, bold: true }];
 }

@@ -105,6 +105,7 @@ function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
     walks: walksOn(context),
     first: zone.first,
     last: zone.last,
+    ...(zone.beyond === undefined ? {} : { beyond: zone.beyond }),
     wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
     count: zone.pieces.length,
     ...mortarFacts(context, zone),

@@ -8,10 +8,10 @@ import {
   type Ring,
   type Shape,
   subtract,
-  unite,
 } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
+import { openFloor } from './openFloor.ts';
 import type { Band } from './partsInOrder.ts';
 import type { WayOut } from './wayOutOf.ts';
 
@@ -30,13 +30,7 @@ export function bareFloors(
   parts: readonly Band[],
   wayOut: WayOut,
 ): readonly BareFloor[] | undefined {
-  const beyond = beyondOf(wayOut);
-  const ground = unite([
-    { outer: layout.frame.outline, holes: [] },
-    { outer: beyond, holes: [] },
-  ]);
-  const open = subtract(ground, solidsOf(layout));
-  const out: Point = [(beyond[0]![0] + beyond[2]![0]) / 2, (beyond[0]![1] + beyond[2]![1]) / 2];
+  const { open, beyond, out } = openFloor(layout, wayOut);
   const floors = parts.map((_, i) => {
     const laid = parts.slice(0, i).flatMap((part) => coverOf(layout, part));
     const bare = subtract(open, subtract(laid, [{ outer: beyond, holes: [] }]));
@@ -60,21 +54,6 @@ function bareFloor(bare: readonly Shape[], out: Point): BareFloor | undefined {
       return others.every((other) => distanceShapes(shape, other) >= away);
     },
   };
-}
-
-/** The floor on the other side of the way out, as far as a person needs to stand on it. Floor lies on the left of its line. */
-function beyondOf({ line: { from, to } }: WayOut): Ring {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const share = (2 * PASSAGE.value) / Math.hypot(dx, dy);
-  const [x, y] = [Math.round(dy * share), Math.round(-dx * share)];
-  return [from, [from[0] + x, from[1] + y], [to[0] + x, to[1] + y], to];
-}
-
-/** What one cannot step over. */
-function solidsOf({ frame }: Layout): Shape[] {
-  return frame.obstacles
-    .filter(({ edges }) => !edges.some(({ meets }) => meets === 'flange' || meets === 'pipe'))
-    .map(({ ring }) => ({ outer: ring, holes: [] }));
 }
 
 /** What a part covers: all between its seams, and what of its pieces lies beyond them. */

@@ -9,6 +9,7 @@ import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
 import { type Part, partsInOrder } from './partsInOrder.ts';
 import { equalSeams, type Seams, wishedSeams } from './seamsOf.ts';
+import { shutOff } from './shutOff.ts';
 import { type WayOut, wayOutOf } from './wayOutOf.ts';
 import type { Zone } from './Zone.ts';
 import { zoneMortar } from './zoneMortar.ts';
@@ -21,7 +22,12 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
   const surface = job.surfaces.find(({ name }) => name === layout.surface);
   const wayOut = wayOutOf(job, surface, layout);
   const parts = partsOf(job, layout, surface?.zones ?? { kind: 'auto' }, wayOut);
-  return parts.map((part, i) => zoneOf(job, layout, cuts, part, i + 1, wayOut));
+  return parts.map((part, i) => {
+    const zone = zoneOf(job, layout, cuts, part, i + 1, wayOut);
+    const laid = parts.slice(0, i).flatMap(({ pieces }) => pieces);
+    const beyond = wayOut && shutOff(layout, { laid, pieces: part.pieces, first: zone.first }, wayOut);
+    return beyond === undefined ? zone : { ...zone, beyond };
+  });
 }
 
 /** Where the job leaves it open, in as few as are set within a day each, or a part more for each that takes in what only it reaches. */

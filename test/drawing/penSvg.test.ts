@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { type HatchName, hatches } from '../../src/drawing/hatches.ts';
 import type { Mark } from '../../src/drawing/Mark.ts';
 import { penSvg, wholePixels } from '../../src/drawing/penSvg.ts';
+import { boxedWord } from '../../src/drawing/signs.ts';
 import { sawFigure, text } from '../../src/drawing/text.ts';
 import { faultsOf } from './readSvg.ts';
 
@@ -36,6 +37,21 @@ describe('the pen', () => {
       line: 'sawn',
     };
     expect(penSvg([arc], frame).svg).toMatch(/A5,5,0,[01],0,0,/);
+  });
+
+  test('gives a word in a box white ground over the lines below it, and draws the box over that', () => {
+    const line: Mark = { mark: 'path', steps: [[20, 0], [20, 40]], line: 'seam' }; // biome-ignore format: two ends
+    for (const marks of [
+      [line, ...boxedWord([20, 20], 'here')],
+      [...boxedWord([20, 20], 'here'), line],
+    ]) {
+      const { svg } = penSvg(marks, frame);
+      const ground = svg.lastIndexOf('fill="#fff"');
+      expect(svg.indexOf('stroke-dasharray')).toBeGreaterThan(0);
+      expect(svg.indexOf('stroke-dasharray')).toBeLessThan(ground);
+      expect(svg.lastIndexOf('stroke-width')).toBeGreaterThan(ground);
+      expect(svg.indexOf('>here<')).toBeGreaterThan(ground);
+    }
   });
 
   test('writes a figure so that it is read as whole, space, numerator, slash, denominator', () => {

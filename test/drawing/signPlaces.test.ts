@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Box, boxOf, boxRound, overlap, within } from '../../src/drawing/boxes.ts';
+import { type Box, boxOf, boxRound, overlap, segmentMeets, within } from '../../src/drawing/boxes.ts';
 import { chalkLine } from '../../src/drawing/chalkMarks.ts';
 import { firstApart } from '../../src/drawing/firstFree.ts';
 import { inRings, segmentsCross } from '../../src/drawing/inRings.ts';
@@ -8,6 +8,7 @@ import type { Mark, Spot } from '../../src/drawing/Mark.ts';
 import { markBounds } from '../../src/drawing/markBounds.ts';
 import { cornerLetters, doorWords, wallMarks } from '../../src/drawing/roomMarks.ts';
 import { scaleFor, toPaper } from '../../src/drawing/Scale.ts';
+import { seamMarks } from '../../src/drawing/seamMarks.ts';
 import { takenBy } from '../../src/drawing/takenBy.ts';
 import { text } from '../../src/drawing/text.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
@@ -32,14 +33,18 @@ const circlesOf = (marks: readonly Mark[]) => marks.filter((mark) => mark.mark =
 
 describe('the sign where to kneel at the end of a zone', () => {
   /** The sign of a zone beside walls, corner letters and the words of the doorway. */
-  function signOf(number: number, ratio: number, border: number) {
+  function signOf(number: number, ratio: number, border: number, word = WORD) {
     const surface = surfaceOf(bootRoom);
     const { scale, outline, paper } = onPaper(surface, ratio, border);
     const zone = surface.zones.find((one) => one.number === number)!;
     const on: ZoneOnPaper = { surface, zone, scale };
-    const drawn = [...wallMarks(surface, scale), ...cornerLetters(surface, scale)];
+    const drawn = [
+      ...wallMarks(surface, scale),
+      ...seamMarks(surface, scale),
+      ...cornerLetters(surface, scale),
+    ];
     const doors = [...drawn, ...doorWords(surface, scale, say, { ...takenBy(drawn), paper })];
-    const marks = kneelSign(on, { ...takenBy(doors), paper }, WORD);
+    const marks = kneelSign(on, { ...takenBy(doors), paper }, word);
     return { marks, doors, outline, paper, surface, scale };
   }
   const knees = (marks: readonly Mark[]) => circlesOf(marks).map(({ centre }) => centre);
@@ -58,6 +63,23 @@ describe('the sign where to kneel at the end of a zone', () => {
     for (const mark of marks) expect(own.filter((box) => overlap(markBounds([mark]), box))).toEqual([]);
     for (const knee of knees(marks)) expect(inRings(knee, [outline])).toBe(true);
   });
+
+  test.each([WORD, 'arrodíllese aquí', 'ajoelhe-se bem aqui'])(
+    'keeps its box off walls, seams and what stands there: %s',
+    (word) => {
+      const { marks, doors, surface, scale } = signOf(1, 24, 14, word);
+      const [box] = marks.flatMap((mark) => (mark.mark === 'area' ? [markBounds([mark])] : []));
+      const solid = surface.obstacles.map(
+        ({ ring }): Mark => ({
+          mark: 'area',
+          rings: [ring.map((point) => toPaper(scale, point))],
+        }),
+      );
+      const { lines } = takenBy([...doors, ...solid], true);
+      expect(lines.length).toBeGreaterThan(doors.length / 2);
+      expect(lines.filter(([a, b]) => segmentMeets(a, b, box!, 0.5))).toEqual([]);
+    },
+  );
 
   test.each([
     [24, 14],

@@ -68,6 +68,18 @@ describe('the close up of a zone', () => {
     },
   );
 
+  test.each(close)(
+    'has the names of the first piece, and of the one where work begins beyond it, on its drawing: $slug $zone.number',
+    ({ zone, own, closer }) => {
+      const wanted = [zone.first, ...(zone.beyond === undefined ? [] : [zone.beyond])];
+      for (const id of wanted) {
+        expect(namesOn(dataOf(own))).toContain(id);
+        expect(closer.flatMap((page) => namesOn(dataOf(page)))).toContain(id);
+      }
+      expect(closer.flatMap((page) => listed(dataOf(page)))).not.toContain(zone.first);
+    },
+  );
+
   test.each(close)('is drawn larger than the plan on its own page: $slug $zone.number', ({ own, closer }) => {
     for (const page of closer) expect(ratioOf(page)).toBeLessThan(ratioOf(own));
   });
