@@ -9,7 +9,8 @@ export interface PrintedRow {
 
 /**
  * A row in steps that a tape is read to: the room down to a step, gaps to the nearest one, and the last gap what is left, so that the row
- * adds up to the room. Tiles and joints stay as they measure, so that only where these are finer than a step the last gap is.
+ * adds up to the room and neither gap is further off than a step. Tiles and joints stay as they measure, so that only where these are
+ * finer than a step the last gap is.
  *
  * @param step the saw step in ticks.
  */
@@ -24,8 +25,9 @@ export function printedRow({ terms }: Row, step: Ticks): PrintedRow {
     what === 'gap' ? (i === last ? 0 : sawNearest(saw, step)) : saw,
   );
   const rest = () => room - saws.reduce((sum, saw) => sum + saw, 0);
-  // Where rounding up left nothing for the last gap, the others give a step back.
-  for (const i of gaps) if (rest() < 0 && saws[i]! >= step) saws[i] = saws[i]! - step;
+  // Where rounding up left nothing for the last gap, or more than a step less than there is, the others give a step back.
+  const short = () => rest() < 0 || (terms[last!]?.saw ?? 0) - rest() > step;
+  for (const i of gaps) if (i !== last && saws[i]! >= step && short()) saws[i] = saws[i]! - step;
   if (last !== undefined) saws[last] = Math.max(0, rest());
   return { terms: terms.map((term, i) => ({ ...term, saw: saws[i]! })), room };
 }
