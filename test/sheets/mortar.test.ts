@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { momentFigures } from '../pages/support/printedFigures.ts';
-import { demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
+import { beforeLaid, demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 type Demo = (typeof demos)[number];
 
@@ -156,7 +156,7 @@ describe('the crew reads one trowel', () => {
 
 describe('when tile may be walked on', () => {
   test.each(cases)('%s: each zone has the day of the calendar and the door for all others', (_, demo) => {
-    const [door] = dataOf<{ day: string; clock: string }>(demo, 'door-sign');
+    const [door] = dataOf<{ day: string; clock: string }>(beforeLaid(demo, ['door-sign']), 'door-sign');
     const grout = demo.packet.calendar.find(({ code }) => code === 'grout')!;
     for (const { walks } of dataOf<{ walks: readonly { who: string; from: string }[] }>(demo, 'zone')) {
       expect(walks).toHaveLength(2);
