@@ -9,7 +9,7 @@ import { words } from './demos.ts';
 const kept = JSON.parse(
   readFileSync(join(import.meta.dirname, '../../jobs/almond-hall/packet.json'), 'utf8'),
 ) as Packet;
-const KINDS = ['door-sign', 'care-sheet', 'heights', 'material-tally'];
+const KINDS = ['calendar', 'door-sign', 'care-sheet', 'heights', 'material-tally'];
 
 /** The kept packet of a floor that is laid, with all its sheets in one language; or the same floor before that. */
 function toldIn(lang: (typeof languages)[number], status: Packet['job']['status']) {
@@ -38,9 +38,9 @@ function toldIn(lang: (typeof languages)[number], status: Packet['job']['status'
 
 /** What nobody can do any more when the tile lies: order it, book, settle what the sheet of the base asks. */
 const YET_TO_COME = {
-  en: /before you order|first time to book|until the question|measure first|agree now/i,
-  es: /antes de pedir|acuerde ya|hasta responder|mida (?:antes|la)/i,
-  pt: /antes de pedir|combine já|até responder|meça/i,
+  en: /before you order|first time to book|until the question|measure first|agree (?:now|who)/i,
+  es: /antes de pedir|acuerde (?:ya|qui)|hasta responder|mida (?:antes|la)/i,
+  pt: /antes de pedir|combine (?:já|quem)|até responder|meça/i,
 } as const;
 
 const textOf = (sheets: ReturnType<typeof toldIn>) => JSON.stringify(sheets.map(({ data }) => data));
