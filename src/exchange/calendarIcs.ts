@@ -11,10 +11,11 @@ const moment = 15;
 /** Local time without a zone: wherever the calendar is opened, eight o'clock stays eight o'clock. */
 const localTime = (iso: string) => new Date(`${iso}:00Z`);
 
-function eventOf({ job, spec }: Packet, entry: CalendarEntry, i: number, say: Say) {
+function eventOf(packet: Packet, entry: CalendarEntry, i: number, say: Say) {
+  const { job } = packet;
   const start = localTime(entry.from);
   const end = entry.to ? localTime(entry.to) : new Date(start.getTime() + moment * 60_000);
-  const summary = calendarWhat(say, entry, spec.print.system);
+  const summary = calendarWhat(say, entry, packet);
   return {
     id: `${job.slug}-${job.revision}-${i + 1}@tile-job-packet`,
     start,

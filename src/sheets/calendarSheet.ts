@@ -32,11 +32,11 @@ function daysOff({ packet, say, date, lang }: SheetContext): string {
 }
 
 function calendarRow(context: SheetContext, entry: CalendarEntry) {
-  const { say, time, units } = context;
+  const { packet, say, time } = context;
   return {
     from: time(entry.from),
     to: entry.to ? time(entry.to) : '',
-    what: calendarWhat(say, entry, units.system),
+    what: calendarWhat(say, entry, packet),
     wait: calendarWait(context, entry),
     source: saySource(say, entry.source),
   };

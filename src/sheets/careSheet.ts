@@ -1,5 +1,6 @@
 import type { CareLine } from '../care/Care.ts';
 import { drawCarePicture, drawDropTest } from '../drawing/index.ts';
+import { isLaid } from './isLaid.ts';
 import { noToilet } from './noToilet.ts';
 import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet } from './Sheet.ts';
@@ -25,9 +26,7 @@ export const careSheet: Sheet = {
           sealTo: dates.sealTo ? context.time(dates.sealTo) : '',
           held: readingsSpeakAgainst(context) ? context.say('heldDates') : '',
           closed: closedAgain(context),
-          late: dates.sealMissed
-            ? context.say('sheet.care-sheet.late', { latest: context.time(dates.sealMissed) })
-            : '',
+          late: lateSealing(context),
           noToilet: noToilet(context, false),
           sealNeeded: care.seal.needed,
           checkMonths: dates.checkAgainMonths ?? 0,
@@ -55,11 +54,20 @@ function closedAgain({ packet, say, time }: SheetContext): string {
   const { closedFrom, closedTo } = packet.care.dates;
   if (!closedFrom || !closedTo) return '';
   const by = packet.spec.products.sealer.by;
-  return say('sheet.care-sheet.closed', {
+  const figures = {
     from: time(closedFrom),
     to: time(closedTo),
     who: by === undefined ? 'none' : sayThing(say, by),
-  });
+  };
+  return say(isLaid(packet) ? 'sheet.care-sheet.closedLaid' : 'sheet.care-sheet.closed', figures);
+}
+
+/** That sealing is booked too late; when the floor is laid no day can be moved for it. */
+function lateSealing({ packet, say, time }: SheetContext): string {
+  const { sealMissed } = packet.care.dates;
+  if (!sealMissed) return '';
+  const figures = { latest: time(sealMissed) };
+  return say(isLaid(packet) ? 'sheet.care-sheet.lateLaid' : 'sheet.care-sheet.late', figures);
 }
 
 const SPARES = 'care.used.spares';

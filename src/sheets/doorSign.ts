@@ -1,9 +1,10 @@
+import { isLaid } from './isLaid.ts';
 import { noToilet } from './noToilet.ts';
 import { noWayOut } from './noWayOut.ts';
 import { roomCloses } from './roomCloses.ts';
 import type { Sheet } from './Sheet.ts';
 
-/** A sign for the door: closed until when, and for what. */
+/** A sign for the door: closed until when, and for what. A floor that is laid needs none. */
 export const doorSign: Sheet = {
   name: 'door-sign',
   for: 'all',
@@ -12,7 +13,7 @@ export const doorSign: Sheet = {
   make: (context) => {
     const { packet, say, time, clock } = context;
     const walk = packet.calendar.findLast((entry) => entry.code === 'walk');
-    if (!walk) return [];
+    if (!walk || isLaid(packet)) return [];
     const closes = roomCloses(packet.calendar);
     const at = (code: string) => packet.calendar.findLast((entry) => entry.code === code);
     const heavy = at('furniture') ?? at('heavy');

@@ -1,8 +1,8 @@
 import { isHard } from '../cuts/isHard.ts';
-import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { edgeWords } from './edgeWords.ts';
+import { printedSpace } from './printedSpace.ts';
 import { type RowRange, rowRanges } from './rowRanges.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -43,10 +43,11 @@ export function foundLines(
 ): FoundLine[] {
   const round = new Set(surface.obstacles.filter(({ circle }) => circle).map(({ name }) => name));
   const alike = new Map<string, { edge: string; space: string; rows: string[]; cuts: Set<number> }>();
-  for (const { row, edge = '', expected, cuts } of zone.found) {
+  for (const found of zone.found) {
+    const { row, edge = '', cuts } = found;
     if (round.has(edge)) continue;
     const name = shortEdge(surface, edge, say);
-    const space = length(sawNearest(expected, packet.rounding.step));
+    const space = length(printedSpace(surface, found, packet.rounding.step));
     const key = `${name}|${space}`;
     const line = alike.get(key) ?? { edge: name, space, rows: [], cuts: new Set() };
     line.rows.push(row);

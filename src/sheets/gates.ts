@@ -5,6 +5,7 @@ import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { isUndercut } from './isUndercut.ts';
+import { laidCode } from './laidCode.ts';
 import { limitGate } from './limitGate.ts';
 import { noCheck } from './noCheck.ts';
 import { readAgain } from './readAgain.ts';
@@ -186,7 +187,7 @@ function heightGates(context: SheetContext): Gate[] {
         limit: '',
         found: '',
         state: result.pass ? 'pass' : 'fail',
-        note: say(result.code, sayApart(context, result.figures)),
+        note: say(laidCode(packet, result.code), sayApart(context, result.figures)),
         source: '',
       }),
     ),

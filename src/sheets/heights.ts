@@ -4,7 +4,9 @@ import type { Ticks } from '../measure/index.ts';
 import type { HeightResult, Packet } from '../packet/Packet.ts';
 import { undercutPlay } from '../trade/index.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { isLaid } from './isLaid.ts';
 import { isUndercut } from './isUndercut.ts';
+import { laidCode } from './laidCode.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
@@ -34,6 +36,7 @@ export const heights: Sheet = {
         ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
         data: {
           drawing: drawing.svg,
+          ...captions(context),
           stack: length(packet.heights.stack),
           removed:
             packet.heights.removed > 0
@@ -45,12 +48,30 @@ export const heights: Sheet = {
           }),
           undercutWho: whoDoes(context, 'jamb', 'undercut'),
           results: packet.heights.results.map((result) => resultRow(context, result)),
-          toMeasure: (packet.heights.toMeasure ?? []).map(({ name, code }) => ({ name, text: say(code) })),
+          toMeasure: (packet.heights.toMeasure ?? []).map(({ name, code }) => ({
+            name,
+            text: isLaid(packet) ? '' : say(code),
+          })),
         },
       },
     ];
   },
 };
+
+/** What the tables ask for: all of it before tile is ordered, of a floor that is laid nothing more. */
+function captions({ packet, say }: SheetContext) {
+  return isLaid(packet)
+    ? {
+        before: say('sheet.heights.beforeLaid'),
+        stateOf: say('sheet.heights.stateLaid'),
+        toMeasureOf: say('sheet.heights.toMeasureLaid'),
+      }
+    : {
+        before: say('sheet.heights.before'),
+        stateOf: say('sheet.heights.state'),
+        toMeasureOf: say('sheet.heights.toMeasure'),
+      };
+}
 
 /** Layers and heights named in the language of the sheet. */
 function inWords(packet: Packet, say: Say): SectionOf {
@@ -74,10 +95,12 @@ function inWords(packet: Packet, say: Say): SectionOf {
 /** Heights that neither fit nor fail as they are: one to measure, and a flange that fits when it is raised. */
 const STATES: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'measure',
+  'height.appliance.measureLaid': 'toMeasureLaid',
   'height.flange.spacers': 'raise',
 };
 
-function resultRow(context: SheetContext, { name, kind, after, pass, code, figures }: HeightResult) {
+function resultRow(context: SheetContext, { name, kind, after, pass, code: found, figures }: HeightResult) {
+  const code = laidCode(context.packet, found);
   const state = STATES[code] ?? (pass ? 'pass' : 'fail');
   return {
     name: sayThing(context.say, name),

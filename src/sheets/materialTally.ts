@@ -2,6 +2,7 @@ import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
 import { asMarked } from './asMarked.ts';
 import { gradedJoint } from './gradedJoint.ts';
+import { laidCode } from './laidCode.ts';
 import { pileLine } from './pileLine.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -71,7 +72,11 @@ function materialRow(context: SheetContext, material: Material) {
     what: say(`material.${material.what}.name`),
     name: nameText(context, material),
     sum: material.sum.map(({ code, figures }) =>
-      say(code, { ...sayFigures(context, figures), ...graded(context, code, figures), one }),
+      say(laidCode(packet, code), {
+        ...sayFigures(context, figures),
+        ...graded(context, code, figures),
+        one,
+      }),
     ),
     source: saySource(say, material.source),
     amount: amountText(context, material),

@@ -8,8 +8,9 @@ export interface PrintedRow {
 }
 
 /**
- * A row in steps that a tape is read to: the room down to a step, gaps to the nearest one, and the last gap what is left, so that the row
- * adds up to the room. Tiles and joints stay as they measure, so that only where these are finer than a step the last gap is.
+ * A row in steps that a tape is read to: the room down to a step, the space before its first joint and all other gaps to the nearest one,
+ * and the last gap what is left, so that the row adds up to the room and neither end is further off than a step. Tiles and joints stay
+ * as they measure, so that only where these are finer than a step the last gap is.
  *
  * @param step the saw step in ticks.
  */
@@ -20,12 +21,21 @@ export function printedRow({ terms }: Row, step: Ticks): PrintedRow {
   );
   const gaps = terms.flatMap(({ what }, i) => (what === 'gap' ? [i] : []));
   const last = gaps.at(-1);
-  const saws = terms.map(({ what, saw }, i) =>
-    what === 'gap' ? (i === last ? 0 : sawNearest(saw, step)) : saw,
-  );
+  const saws = terms.map(({ what, saw }, i) => {
+    if (what !== 'gap') return saw;
+    return i === last ? 0 : sawNearest(i === 0 ? gapBeside(terms[0]!, terms[1]) : saw, step);
+  });
   const rest = () => room - saws.reduce((sum, saw) => sum + saw, 0);
-  // Where rounding up left nothing for the last gap, the others give a step back.
-  for (const i of gaps) if (rest() < 0 && saws[i]! >= step) saws[i] = saws[i]! - step;
+  const wanted = last === undefined ? 0 : gapBeside(terms[last]!, terms[last - 1]);
+  // Where rounding left nothing for the last gap, or more than a step less than there is, the others give a step back.
+  for (const i of gaps)
+    if (i !== last && saws[i]! >= step && (rest() < 0 || wanted - rest() > step)) saws[i] = saws[i]! - step;
+  if (gaps[0] !== last && rest() - wanted > step) saws[gaps[0]!] = saws[gaps[0]!]! + step;
   if (last !== undefined) saws[last] = Math.max(0, rest());
   return { terms: terms.map((term, i) => ({ ...term, saw: saws[i]! })), room };
+}
+
+/** What a gap truly is with what its piece lost to the saw. */
+function gapBeside(gap: RowTerm, piece: RowTerm | undefined): Ticks {
+  return gap.exact + (piece ? piece.exact - piece.saw : 0);
 }

@@ -16,7 +16,16 @@ export const rowSums: Sheet = {
   make: (context) => {
     const surfaces = context.packet.surfaces.filter(({ rows }) => rows.length > 0);
     if (surfaces.length === 0) return [];
-    return [{ data: { surfaces: surfaces.map((surface) => rowTable(context, surface)) } }];
+    const { packet, units, length } = context;
+    return [
+      {
+        data: {
+          unit: units.system,
+          step: length(packet.rounding.step),
+          surfaces: surfaces.map((surface) => rowTable(context, surface)),
+        },
+      },
+    ];
   },
 };
 

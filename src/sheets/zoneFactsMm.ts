@@ -11,6 +11,8 @@ export interface ZoneFacts {
   readonly wayOut: string;
   readonly mortar: string;
   readonly rate: string;
+  /** Powder by the deeper notch, where the job sheet asks for one. */
+  readonly deeper: string;
   readonly batches: number;
   readonly walks: readonly { readonly who: string; readonly from: string }[];
 }
@@ -52,7 +54,7 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
     },
     ...beyondLine({ say, second }, facts),
     {
-      own: [label('mortar'), facts.mortar, facts.rate, batches, label('water'), label('bag')],
+      own: [label('mortar'), facts.mortar, facts.rate, facts.deeper, batches, label('water'), label('bag')],
       second: other('mortar', 'water'),
       blank: MM.blank,
     },

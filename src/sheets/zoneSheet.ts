@@ -3,6 +3,7 @@ import { drawCheckBars } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { closerPages } from './closerPages.ts';
+import { deeperNotch } from './deeperNotch.ts';
 import { edgeWords } from './edgeWords.ts';
 import { foundFigures, foundLines } from './foundLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
@@ -108,7 +109,7 @@ function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
     ...(zone.beyond === undefined ? {} : { beyond: zone.beyond }),
     wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
     count: zone.pieces.length,
-    ...mortarFacts(context, zone),
+    ...mortarFacts(context, surface, zone),
   };
 }
 
@@ -122,14 +123,15 @@ function walksOn({ packet: { calendar }, say, time }: SheetContext) {
   ];
 }
 
-/** Powder for the zone, the rate it goes by with the trowel that leaves it, and the batches. */
-function mortarFacts(context: SheetContext, zone: Zone) {
+/** Powder for the zone, the rate it goes by with the trowel that leaves it, that by a deeper notch where one is advised, and the batches. */
+function mortarFacts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const { packet, say } = context;
   const { notch } = packet.spec.products.mortar;
   const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth });
   return {
     mortar: String(sayFigure(context, 'mortarKg', zoneMass(packet, zone))),
     rate: zone.mortarBy ? say('sheet.zone.rate', { by: zone.mortarBy, kind: notch.kind, ...figures }) : '',
+    deeper: deeperNotch(context, surface, zone),
     batches: zone.batches,
   };
 }

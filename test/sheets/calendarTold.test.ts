@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { demos, demoTexts, inLanguage, sheetsOf } from './demos.ts';
+import { beforeLaid, demos, demoTexts, inLanguage, sheetsOf } from './demos.ts';
 
 interface Row {
   readonly from: string;
@@ -120,7 +120,10 @@ describe('the owner is told who seals, and carries furniture back once', () => {
       const furniture = demo.packet.calendar.find(({ code }) => code === 'furniture' || code === 'heavy')!;
       const back = demo.packet.calendar.find(({ code }) => code === 'furniture') ?? furniture;
       if (dry) expect(back.from >= dry).toBe(true);
-      const [{ heavy } = { heavy: '' }] = dataOf<{ heavy: string }>(demo, 'door-sign');
+      const [{ heavy } = { heavy: '' }] = dataOf<{ heavy: string }>(
+        beforeLaid(demo, ['door-sign']),
+        'door-sign',
+      );
       expect(heavy).toBe(rows[0]!.from);
     }
   });

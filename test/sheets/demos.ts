@@ -37,6 +37,15 @@ export function sheetsOf(slug: string, text: string, kinds?: readonly string[]) 
   return { slug, packet, sheets: makeSheets(packet, words, kinds) };
 }
 
+/** A job as it was before its floor was laid, with sheets of some kinds: a finished one has no sign on its door. */
+export function beforeLaid(
+  { slug, packet: made }: { slug: string; packet: Packet },
+  kinds: readonly string[],
+) {
+  const packet: Packet = { ...made, job: { ...made.job, status: 'planned' } };
+  return { slug, packet, sheets: makeSheets(packet, words, kinds) };
+}
+
 const madeOf = new Map<string, ReturnType<typeof sheetsOf>>();
 
 /** All sheets of a job's text, made once: several files ask for the demos in other units. */

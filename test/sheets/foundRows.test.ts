@@ -2,27 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { isHard } from '../../src/cuts/isHard.ts';
 import { rowRanges } from '../../src/sheets/rowRanges.ts';
 import { demos, words } from './demos.ts';
+import { spokenRows } from './spokenRows.ts';
 
 interface ZoneData {
   readonly expected: { readonly cards: 'yes' | 'no' };
   readonly found: readonly { readonly lines: readonly { rows: string; edge: string; space: string }[] }[];
-}
-
-/** Every row that a line of found spaces speaks of, as whoever reads it counts on from the first number to the last. */
-function spokenOf(rows: string): readonly string[] {
-  return rows.split(', ').flatMap((part) => {
-    const [, first = part, last, by = '1'] = /^(\S+) … (\S+)(?: \D*(\d+).*)?$/.exec(part) ?? [];
-    if (!last) return [first];
-    const [, letters, number, end] = /^(\D*)(\d+)(\D*)$/.exec(first)!;
-    const lastNumber = Number(/\d+/.exec(last)![0]);
-    expect(last).toBe(`${letters}${lastNumber}${end}`);
-    const steps = (lastNumber - Number(number)) / Number(by);
-    const step = Number(by) * Math.sign(steps);
-    return Array.from(
-      { length: Math.abs(steps) + 1 },
-      (_, k) => `${letters}${Number(number) + k * step}${end}`,
-    );
-  });
 }
 
 const zones = demos.flatMap(({ slug, packet, sheets }) =>
@@ -48,7 +32,7 @@ describe('the rows named beside a found space', () => {
   test.each(zones)(
     'are those that end there and no others, counted on from name to name: $slug zone $zone.number',
     ({ zone, lines, round }) => {
-      const spoken = lines.flatMap(({ rows }) => spokenOf(rows));
+      const spoken = lines.flatMap(({ rows }) => spokenRows(rows));
       const ends = zone.found.filter(({ edge = '' }) => !round.has(edge)).map(({ row }) => row);
       const count = (list: readonly string[], row: string) => list.filter((one) => one === row).length;
       expect([...new Set(spoken)].sort()).toEqual([...new Set(ends)].sort());

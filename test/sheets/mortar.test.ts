@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { momentFigures } from '../pages/support/printedFigures.ts';
-import { demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
+import { beforeLaid, demos, demoTexts, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 type Demo = (typeof demos)[number];
 
@@ -119,6 +119,26 @@ describe('the crew reads one trowel', () => {
     expect(mortar.buy * packet.spec.products.mortar.bagKg).toBeGreaterThanOrEqual(mortar.amount * 0.999);
   });
 
+  // The bed by hand as above; figures are printed to a tenth of the unit, 0.45359237 kg a pound (NIST Handbook 44, Appendix C).
+  test.each(advised)('%s: each zone tells the powder for the deeper notch too', (_, demo) => {
+    const { packet } = demo;
+    const { wouldPass } = packet.limits.find(({ rule, pass }) => rule === 'trowel' && !pass)!;
+    const { notchWidth, notchDepth, notchSpace } = wouldPass!.figures as Record<string, number>;
+    const kgPerM2 = ((notchWidth! * notchDepth!) / (notchWidth! + notchSpace!) / 320 / Math.SQRT2) * 1.6;
+    const areaM2 = packet.surfaces.reduce((sum, surface) => sum + surface.areaM2, 0);
+    const zones = dataOf<{ mortar: string; deeper: string }>(demo, 'zone');
+    const masses = zones.map(({ deeper }) => numberIn(/[\d.,]+ (?:lb|kg)$/.exec(plain(deeper))?.[0] ?? '0'));
+    const kgPerUnit = packet.spec.print.system === 'mm' ? 1 : 0.45359237;
+    const sum = masses.reduce((all, one) => all + one, 0) * kgPerUnit;
+    expect(Math.abs(sum - areaM2 * kgPerM2)).toBeLessThan(0.1);
+    for (const [i, { mortar }] of zones.entries()) expect(masses[i]!).toBeGreaterThan(numberIn(mortar));
+  });
+
+  test.each(cases)('%s: no zone tells of another notch where the job sheet asks for none', (_, demo) => {
+    if (demo.packet.limits.some(({ rule, pass }) => rule === 'trowel' && !pass)) return;
+    expect(dataOf<{ deeper: string }>(demo, 'zone').filter(({ deeper }) => deeper !== '')).toEqual([]);
+  });
+
   test.each(cases)('%s: the bed on the job sheet is the bed of the tally', (_, { packet }) => {
     const { sum } = packet.materials.find(({ what }) => what === 'mortar')!;
     const { bed } = sum.find(({ figures }) => figures.bed)!.figures;
@@ -136,7 +156,7 @@ describe('the crew reads one trowel', () => {
 
 describe('when tile may be walked on', () => {
   test.each(cases)('%s: each zone has the day of the calendar and the door for all others', (_, demo) => {
-    const [door] = dataOf<{ day: string; clock: string }>(demo, 'door-sign');
+    const [door] = dataOf<{ day: string; clock: string }>(beforeLaid(demo, ['door-sign']), 'door-sign');
     const grout = demo.packet.calendar.find(({ code }) => code === 'grout')!;
     for (const { walks } of dataOf<{ walks: readonly { who: string; from: string }[] }>(demo, 'zone')) {
       expect(walks).toHaveLength(2);

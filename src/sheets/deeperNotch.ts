@@ -1,0 +1,40 @@
+import type { Packet, PacketSurface } from '../packet/Packet.ts';
+import { type Limit, type MortarUse, mortarRate, type Notch } from '../trade/index.ts';
+import type { Zone } from '../zones/Zone.ts';
+import type { SheetContext } from './SheetContext.ts';
+import { sayFigures } from './sayFigures.ts';
+import { zoneMass } from './zoneMass.ts';
+
+/**
+ * Powder for a zone by the notch that the job sheet asks for where the job's own leaves too little bed: empty where it asks for none,
+ * or where that takes no more. The batches stay as many, each so much larger: they go by the hours that a mix can be worked.
+ */
+export function deeperNotch(context: SheetContext, { name }: PacketSurface, zone: Zone): string {
+  const { packet, say } = context;
+  const notch = advisedNotch(packet, name);
+  if (!notch) return '';
+  const rateOf = (use: MortarUse) => mortarRate(use).kgPerM2;
+  const { mortar } = packet.spec.products;
+  // What the job says that a bag covers is for its own notch.
+  const { bagKg, backButter } = mortar;
+  const rate = rateOf({ notch, bagKg, backButter });
+  if (rate <= rateOf(mortar)) return '';
+  const mass = zoneMass(packet, zone, ({ areaM2 }) => areaM2 * rate);
+  const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth, mortarKg: mass });
+  return say('sheet.zone.deeper', { kind: notch.kind, ...figures });
+}
+
+/** The notch that the trowel's limit names as the one that would pass. */
+function advisedNotch({ limits }: Packet, surface: string): Notch | undefined {
+  const isAsked = ({ rule, pass, surface: of }: Limit) =>
+    rule === 'trowel' && !pass && (of === undefined || of === surface);
+  const advice = limits.find(isAsked)?.wouldPass;
+  if (!advice) return undefined;
+  const { notchWidth, notchDepth, notchSpace } = advice.figures;
+  return {
+    kind: advice.code === 'limit.trowel.v' ? 'v' : 'square',
+    width: Number(notchWidth),
+    depth: Number(notchDepth),
+    space: Number(notchSpace),
+  };
+}
