@@ -24,19 +24,17 @@ const WIDER = 1.04;
 /** A line and what stands round each paragraph; a blank to fill in and a box to tick; what stands round all; in mm. */
 const MM = { line: 5.3, round: 1.2, blank: 22, box: 6, all: 2.6 } as const;
 
-/** What one paragraph says, in both languages, the width of its blanks, and whether it is printed in bold. */
+/** What one paragraph says, in both languages, and the width of its blanks. */
 interface FactLine {
   readonly own: readonly string[];
   readonly second: string;
   readonly blank: number;
-  readonly bold?: boolean;
 }
 
 /** How high the facts of a zone stand with the line under its ticks, in mm: as many lines as their words take on a page so wide. */
 export function zoneFactsMm(context: SheetContext, facts: ZoneFacts, widthMm: number): number {
-  const high = factLines(context, facts).map(({ own, second, blank, bold }) => {
-    const words = textWidth(own.join(' · '), POINTS, bold ? 700 : 400);
-    const long = words + textWidth(second, SECOND_POINTS) + blank;
+  const high = factLines(context, facts).map(({ own, second, blank }) => {
+    const long = textWidth(own.join(' · '), POINTS) + textWidth(second, SECOND_POINTS) + blank;
     return Math.ceil((long * WIDER) / widthMm) * MM.line + MM.round;
   });
   return high.reduce((sum, one) => sum + one, MM.all);
@@ -46,13 +44,15 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
   const label = (key: string) => say(`sheet.zone.${key}`);
   const other = (...keys: string[]) => keys.map((key) => second?.say(`sheet.zone.${key}`) ?? '').join('  ');
   const batches = say('sheet.zone.batches', { count: facts.batches });
+  const ends = [label('set'), facts.set, label('first'), facts.first, label('last'), facts.last];
+  const beyond = (tongue: SheetContext['say']) =>
+    facts.beyond === undefined ? '' : tongue('sheet.zone.beyond', { first: facts.first, far: facts.beyond });
   return [
     {
-      own: [label('set'), facts.set, label('first'), facts.first, label('last'), facts.last, facts.wayOut],
-      second: other('set', 'first', 'last'),
+      own: [...ends, facts.wayOut, ...(facts.beyond === undefined ? [] : [beyond(say)])],
+      second: `${other('set', 'first', 'last')}  ${second ? beyond(second.say) : ''}`,
       blank: 0,
     },
-    ...beyondLine({ say, second }, facts),
     {
       own: [label('mortar'), facts.mortar, facts.rate, facts.deeper, batches, label('water'), label('bag')],
       second: other('mortar', 'water'),
@@ -65,15 +65,4 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
     },
     { own: [label('before')], second: other('before'), blank: 0 },
   ];
-}
-
-/** What is set first, where the first piece shuts off a part of the zone. */
-function beyondLine(
-  { say, second }: Pick<SheetContext, 'say' | 'second'>,
-  { first, beyond }: ZoneFacts,
-): readonly FactLine[] {
-  if (beyond === undefined) return [];
-  const figures = { first, far: beyond };
-  const also = second?.say('sheet.zone.beyond', figures) ?? '';
-  return [{ own: [say('sheet.zone.beyond', figures)], second: also, blank: 0, bold: true }];
 }

@@ -40,10 +40,8 @@ export function shutOff(layout: Layout, { laid, pieces, first }: Begun, wayOut: 
   const lost = pieces.filter((piece) => !set.has(piece) && isLost(piece, after, cutOff));
   if (lost.length === 0) return undefined;
   const isLaid = new Set(laid);
-  const walkedOn = layout.pieces.filter(
-    (piece) => !isLaid.has(piece) && distanceShapes(piece.shape, before.own) <= PASSAGE.value / 2,
-  );
-  return farthestWalk(wayOut.at, walkedOn, lost).id;
+  const over = layout.pieces.filter((piece) => !isLaid.has(piece));
+  return farthestWalk({ from: wayOut.at, stands: before.own, over }, lost).id;
 }
 
 /** Where a person can stand: what he comes to from the way out, what he does not, and the floor that he reaches from there. */
