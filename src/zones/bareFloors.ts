@@ -13,6 +13,7 @@ import type { Layout, Piece } from '../layout/Layout.ts';
 import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
 import { openFloor } from './openFloor.ts';
 import type { Band } from './partsInOrder.ts';
+import { tiledOver } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
 /** The floor before a part is set, as one sees it who must lay it. */
@@ -57,8 +58,8 @@ function bareFloor(bare: readonly Shape[], out: Point): BareFloor | undefined {
 }
 
 /** What a part covers: all between its seams, and what of its pieces lies beyond them. */
-function coverOf({ frame }: Layout, { pieces, axis, from, to }: Band): Shape[] {
-  const { minX, minY, maxX, maxY } = bounds(frame.outline);
+function coverOf(layout: Layout, { pieces, axis, from, to }: Band): Shape[] {
+  const { minX, minY, maxX, maxY } = bounds(layout.frame.outline);
   const low = Math.max(from, axis === 0 ? minX : minY);
   const high = Math.min(to, axis === 0 ? maxX : maxY);
   const band: Ring =
@@ -68,5 +69,5 @@ function coverOf({ frame }: Layout, { pieces, axis, from, to }: Band): Shape[] {
   const beyond = pieces.filter(({ shape }) =>
     shape.outer.some((point) => point[axis] < from || point[axis] > to),
   );
-  return [{ outer: band, holes: [] }, ...beyond.map(({ shape }) => ({ outer: shape.outer, holes: [] }))];
+  return [{ outer: band, holes: [] }, ...tiledOver(layout, beyond)];
 }

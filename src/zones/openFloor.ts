@@ -1,6 +1,7 @@
-import { type Point, type Ring, type Shape, subtract, unite } from '../geometry/index.ts';
+import { type Point, type Ring, type Shape, simplified, subtract, unite } from '../geometry/index.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { PASSAGE } from '../trade/index.ts';
+import { DENT } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
 /** The floor of a room that one can step on before any tile is laid, together with what lies beyond its way out. */
@@ -20,7 +21,7 @@ export function openFloor(layout: Layout, wayOut: WayOut): OpenFloor {
     { outer: beyond, holes: [] },
   ]);
   const out: Point = [(beyond[0]![0] + beyond[2]![0]) / 2, (beyond[0]![1] + beyond[2]![1]) / 2];
-  return { open: subtract(ground, solidsOf(layout)), beyond, out };
+  return { open: simplified(subtract(ground, solidsOf(layout)), DENT), beyond, out };
 }
 
 /** Floor lies on the left of the way out's line. */
@@ -34,6 +35,6 @@ function beyondOf({ line: { from, to } }: WayOut): Ring {
 /** What one cannot step over. */
 function solidsOf({ frame }: Layout): Shape[] {
   return frame.obstacles
-    .filter(({ edges }) => !edges.some(({ meets }) => meets === 'flange' || meets === 'pipe'))
+    .filter(({ facts: { meets } }) => meets !== 'flange' && meets !== 'pipe')
     .map(({ ring }) => ({ outer: ring, holes: [] }));
 }

@@ -12,6 +12,7 @@ import type { Layout, Piece } from '../layout/Layout.ts';
 import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
 import { farthestWalk } from './farthestWalk.ts';
 import { openFloor } from './openFloor.ts';
+import { tiledOver } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
 /** A zone as it is begun: the pieces of those before it, its own, and the first of them. */
@@ -28,7 +29,7 @@ export interface Begun {
 export function shutOff(layout: Layout, { laid, pieces, first }: Begun, wayOut: WayOut): string | undefined {
   const { open, beyond, out } = openFloor(layout, wayOut);
   const bareOver = (set: readonly Piece[]) =>
-    subtract(open, subtract(set.map(({ shape }) => shape), [{ outer: beyond, holes: [] }])); // biome-ignore format: one call
+    subtract(open, subtract(tiledOver(layout, set), [{ outer: beyond, holes: [] }]));
   const start = pieces.find(({ id }) => id === first)!;
   const near = pieces.filter((piece) => distanceShapes(spotOf(piece), start.shape) <= LAYING_REACH.value);
   const before = standingOn(bareOver(laid), out);
