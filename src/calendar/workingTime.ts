@@ -67,6 +67,6 @@ export function startInOneGo(from: Minutes, minutes: Minutes, hours: WorkingHour
 }
 
 function isWorkingDay(day: Minutes, { days, daysOff = [] }: WorkingHours): boolean {
-  if (daysOff.includes(toIso(day).slice(0, 10))) return false;
+  if (daysOff.length > 0 && daysOff.includes(toIso(day).slice(0, 10))) return false;
   return !days.some((d) => d >= 1 && d <= 7) || days.includes(weekday(day));
 }

@@ -46,12 +46,12 @@ export function drawChoice(
     ...obstacleMarks(surface, scale),
     ...wallMarks(surface, scale),
   ];
-  const doors = doorWords(surface, scale, options.say, { ...takenBy(drawn), paper });
+  const there = takenBy(drawn);
+  const doors = doorWords(surface, scale, options.say, { ...there, paper });
   // A name with no room on the paper or beside the walls is left out: the owner knows the doorways.
-  const walls = takenBy(drawn).lines;
   const named = doors.filter((mark) => {
     const box = textBox(mark);
-    return within(box, paper) && !walls.some(([from, to]) => segmentMeets(from, to, box));
+    return within(box, paper) && !there.lines.some(([from, to]) => segmentMeets(from, to, box));
   });
   const marks = [...drawn, ...named];
   const outline = surface.outline.map((point) => toPaper(scale, point));

@@ -37,7 +37,7 @@ export * from './shapeCentroid.ts';
 export * from './shapesOf.ts';
 export * from './shortcutOutside.ts';
 export * from './side.ts';
-export { simplified } from './simplified.ts';
+export * from './simplified.ts';
 export * from './splitTouching.ts';
 export * from './stripsAlong.ts';
 export * from './subtract.ts';

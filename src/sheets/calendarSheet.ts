@@ -25,6 +25,7 @@ const ROOMY = 13;
 /** The days off from the first entry to the last, as a sentence; empty where there are none. */
 function daysOff({ packet, say, date, lang }: SheetContext): string {
   const days = packet.calendar.flatMap(({ from, to = from }) => [from.slice(0, 10), to.slice(0, 10)]).sort();
+  // A packet from before there was the setting has none.
   const off = [...(packet.spec.work.daysOff ?? [])].filter((day) => days[0]! <= day && day <= days.at(-1)!);
   if (off.length === 0) return '';
   const listed = new Intl.ListFormat(lang, { type: 'conjunction' }).format(off.sort().map(date));

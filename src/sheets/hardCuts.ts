@@ -15,11 +15,11 @@ import {
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { calledCut } from './calledCut.ts';
 import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
-import { handWords } from './handWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -190,22 +190,18 @@ function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): T
 }
 
 function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, room: CardRoom) {
-  const { say } = context;
   const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
-  const { turn, asPlan } = cardTurn(cut, surface);
-  const called = {
-    kind: say(`cut.${cut.kind}`),
-    hand: handWords(say, cut, tileOf(context, cut), turn),
-    asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
-  };
+  const { kind, hand, asPlan } = calledCut(context, surface, cut);
   return {
     number: cut.number,
     count: cut.pieces.length,
-    ...called,
+    kind,
+    hand,
+    asPlan,
     broken,
     notes,
-    told: { called: Object.values(called).join(' '), pieces: cut.pieces.length, notes },
+    told: { called: `${kind} ${hand} ${asPlan}`, pieces: cut.pieces.length, notes },
     elsewhere: elsewhere(context.packet, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,

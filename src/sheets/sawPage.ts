@@ -1,8 +1,8 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { cardScale, cardTurn, drawCard, drawPlan } from '../drawing/index.ts';
+import { cardScale, drawCard, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { calledCut } from './calledCut.ts';
 import { cutOnCard } from './cutOnCard.ts';
-import { handWords } from './handWords.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
 
@@ -50,15 +50,11 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {
   const { packet, say, length, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const { turn, asPlan } = cardTurn(cut, surface);
-  const hand = handWords(say, cut, tile, turn);
-  const plan = asPlan
-    ? ` · ${say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! })}`
-    : '';
+  const { turn, kind, hand, asPlan } = calledCut(context, surface, cut);
   return {
     id: cardId(i, cut.number),
     number: cut.number,
-    kind: `${`${say(`cut.${cut.kind}`)} ${hand}`.trimEnd()}${plan}`,
+    kind: `${`${kind} ${hand}`.trimEnd()}${asPlan === '' ? '' : ` · ${asPlan}`}`,
     drawing: drawCard(cutOnCard(surface, packet, cut), tile, {
       id: `saw-card-${i + 1}-${cut.number}`,
       label: say('sheet.hard-cuts.drawing', { number: cut.number }),

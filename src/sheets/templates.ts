@@ -1,7 +1,6 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import {
-  cardTurn,
   drawCheckBars,
   drawTemplate,
   drawTemplateKey,
@@ -10,8 +9,8 @@ import {
   type TemplatePlan,
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { calledCut } from './calledCut.ts';
 import { drawingSpace } from './drawingSpace.ts';
-import { handWords } from './handWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -48,17 +47,16 @@ function namesOf({ pieces }: Cut): string {
 }
 
 function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space: Space) {
-  const { packet, say } = context;
+  const { packet } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const plan = planTemplate(cut, tile, space);
-  // The card and the template of a cut call it by one hand, however each lies on its page.
-  const { turn, asPlan } = cardTurn(cut, surface);
+  const { kind, hand, asPlan } = calledCut(context, surface, cut);
   return plan.grid.pages.map((window, page) => ({
     number: cut.number,
     count: cut.pieces.length,
-    kind: say(`cut.${cut.kind}`),
-    hand: handWords(say, cut, tile, turn),
-    asPlan: asPlan ? say('sheet.hard-cuts.asPlan', { count: cut.pieces.length, piece: cut.pieces[0]! }) : '',
+    kind,
+    hand,
+    asPlan,
     names: namesOf(cut),
     surface: packet.surfaces.length > 1 ? surface.name : '',
     page: page + 1,

@@ -1,18 +1,8 @@
-import {
-  bounds,
-  distanceShapes,
-  intersect,
-  offsetShapes,
-  type Point,
-  pointInShape,
-  type Ring,
-  type Shape,
-  subtract,
-} from '../geometry/index.ts';
+import { bounds, distanceShapes, type Point, type Ring, type Shape, subtract } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
-import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
 import { openFloor } from './openFloor.ts';
 import type { Band } from './partsInOrder.ts';
+import { isInReach, standingOn } from './standingOn.ts';
 import { tiledOver } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
@@ -41,16 +31,12 @@ export function bareFloors(
 }
 
 function bareFloor(bare: readonly Shape[], out: Point): BareFloor | undefined {
-  const half = PASSAGE.value / 2;
-  const stands = offsetShapes(bare, -half);
-  const own = stands.find((shape) => pointInShape(out, shape));
-  if (!own) return undefined;
-  const others = stands.filter((shape) => shape !== own);
-  const within = intersect(offsetShapes([own], half + LAYING_REACH.value), bare);
-  const reached = within.filter((shape) => pointInShape(own.outer[0]!, shape));
+  const standing = standingOn(bare, out);
+  if (!standing) return undefined;
+  const { own, others } = standing;
   return {
     isReached: ({ shape }) => {
-      if (!shape.outer.some((point) => reached.some((one) => pointInShape(point, one)))) return false;
+      if (!isInReach(shape, standing)) return false;
       const away = distanceShapes(shape, own);
       return others.every((other) => distanceShapes(shape, other) >= away);
     },

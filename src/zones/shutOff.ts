@@ -1,17 +1,9 @@
-import {
-  bounds,
-  distanceShapes,
-  intersect,
-  offsetShapes,
-  type Point,
-  pointInShape,
-  type Shape,
-  subtract,
-} from '../geometry/index.ts';
+import { bounds, distanceShapes, intersect, type Point, type Shape, subtract } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
-import { LAYING_REACH, PASSAGE } from '../trade/index.ts';
+import { LAYING_REACH } from '../trade/index.ts';
 import { farthestWalk } from './farthestWalk.ts';
 import { openFloor } from './openFloor.ts';
+import { isInReach, type Standing, standingOn } from './standingOn.ts';
 import { tiledOver } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
@@ -45,31 +37,10 @@ export function shutOff(layout: Layout, { laid, pieces, first }: Begun, wayOut: 
   return farthestWalk({ from: wayOut.at, stands: before.own, over }, lost).id;
 }
 
-/** Where a person can stand: what he comes to from the way out, what he does not, and the floor that he reaches from there. */
-interface Standing {
-  readonly own: Shape;
-  readonly others: readonly Shape[];
-  readonly reached: readonly Shape[];
-}
-
-/** Nobody lays tile through what is narrower, such as a joint or the gap at a wall. */
-const SLIT = PASSAGE.value / 12;
-
-function standingOn(bare: readonly Shape[], out: Point): Standing | undefined {
-  const half = PASSAGE.value / 2;
-  const stands = offsetShapes(bare, -half);
-  const own = stands.find((shape) => pointInShape(out, shape));
-  if (!own) return undefined;
-  const floor = offsetShapes(offsetShapes(bare, -SLIT / 2), SLIT / 2);
-  const within = intersect(offsetShapes([own], half + LAYING_REACH.value), floor);
-  const reached = within.filter((shape) => pointInShape(own.outer[0]!, shape));
-  return { own, others: stands.filter((shape) => shape !== own), reached };
-}
-
 /** Whether a piece lies by a place that is cut off, and is laid from none that is not. */
-function isLost({ shape }: Piece, { own, reached }: Standing, cutOff: readonly Shape[]): boolean {
-  if (shape.outer.some((point) => reached.some((one) => pointInShape(point, one)))) return false;
-  const away = distanceShapes(shape, own);
+function isLost({ shape }: Piece, standing: Standing, cutOff: readonly Shape[]): boolean {
+  if (isInReach(shape, standing)) return false;
+  const away = distanceShapes(shape, standing.own);
   return cutOff.some((other) => distanceShapes(shape, other) < away);
 }
 

@@ -9,9 +9,6 @@ export const DENT = PASSAGE.value / 200;
 export function tiledOver({ pattern }: Layout, pieces: readonly Piece[]): Shape[] {
   if (pieces.length === 0) return [];
   const by = Math.max(1, pattern.joint);
-  const grown = offsetShapes(
-    pieces.map(({ shape }) => ({ outer: shape.outer, holes: [] })),
-    by,
-  );
-  return simplified(offsetShapes(grown, -by), DENT);
+  const solid = pieces.map(({ shape }) => ({ outer: shape.outer, holes: [] }));
+  return simplified(offsetShapes(solid, by, -by), DENT);
 }
