@@ -52,7 +52,7 @@ describe('days off in a job file', () => {
 
   test('are dates, each told where it is none', () => {
     const { problems } = read('days off: [2027-05-31, 2027-02-30, Christmas]');
-    expect(problems.filter(({ code }) => code === 'notADate')).toHaveLength(2);
+    expect(problems.filter(({ code }) => code === 'notADayOff')).toHaveLength(2);
   });
 
   test('are none unless told, and that is printed with what nobody said', () => {

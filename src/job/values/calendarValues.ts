@@ -29,12 +29,13 @@ export const date: Reader<string> = {
  * @example
  * dayOff.read('2027-05-31') //=> { ok: true, value: ['2027-05-31'] }
  * dayOff.read('none') //=> { ok: true, value: [] }
+ * dayOff.read('Christmas').code //=> 'notADayOff'
  */
 export const dayOff: Reader<readonly string[]> = {
   read: (value) => {
     if (value === 'none') return good([]);
     const read = date.read(value);
-    return read.ok ? good([read.value]) : read;
+    return read.ok ? good([read.value]) : bad('notADayOff');
   },
   standIn: [],
   json: { anyOf: [{ const: 'none' }, date.json] },
