@@ -22,15 +22,23 @@ export interface PlanOnPages {
 /** What is drawn, without the id that each page has for itself. */
 type PartsOptions = Omit<PlanOptions, 'space'> & { readonly space: Readonly<Record<Orientation, Space>> };
 
-function isLegible(drawings: readonly { unnamed: readonly string[]; counted: boolean }[]): boolean {
-  return drawings.every(({ unnamed, counted }) => !counted && unnamed.length <= mostUnnamed);
+function isLegible({ unnamed, counted }: { unnamed: readonly string[]; counted: boolean }): boolean {
+  return !counted && unnamed.length <= mostUnnamed;
 }
 
-function onPages(surface: PacketSurface, options: PartsOptions, parts: PlanParts): PlanOnPages {
-  const pages = parts.parts.map((part) => ({
-    part,
-    drawing: drawPlanPart(surface, parts, part, { ...options, id: `${options.id}-${part.number}` }),
-  }));
+/** The parts drawn; undefined as soon as one of them can't be read, as drawing all of a large floor takes long. */
+function legiblePages(
+  surface: PacketSurface,
+  options: PartsOptions,
+  parts: PlanParts,
+): PlanOnPages | undefined {
+  const pages: PlanOnPages['pages'][number][] = [];
+  for (const part of parts.parts) {
+    const id = `${options.id}-${part.number}`;
+    const drawing = drawPlanPart(surface, parts, part, { ...options, id });
+    if (!isLegible(drawing)) return undefined;
+    pages.push({ part, drawing });
+  }
   return { parts, pages };
 }
 
@@ -44,18 +52,19 @@ export function drawPlanPages(
   onePage: PlanDrawing,
   options: PartsOptions,
 ): PlanOnPages | undefined {
-  if (isLegible([onePage])) return undefined;
+  if (isLegible(onePage)) return undefined;
   const larger = ratios[options.system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
   for (const ratio of larger) {
     const grids = borders
       .map((border) => planGrid(surface, options.space, ratio, border))
       .filter(({ parts }) => parts.length >= 2 && parts.length <= mostParts);
     const fewest = Math.min(...grids.map(({ parts }) => parts.length));
-    // Of two borders the one with fewer pages is taken whatever it names: the other need not be drawn.
-    const best = fewestUnnamed(
-      grids.filter(({ parts }) => parts.length === fewest).map((parts) => onPages(surface, options, parts)),
-    );
-    if (best && isLegible(best.pages.map(({ drawing }) => drawing))) return best;
+    // Of two borders one with more pages need not be drawn: the next scale is tried instead.
+    const legible = grids
+      .filter(({ parts }) => parts.length === fewest)
+      .flatMap((parts) => legiblePages(surface, options, parts) ?? []);
+    const best = fewestUnnamed(legible);
+    if (best) return best;
   }
   return undefined;
 }

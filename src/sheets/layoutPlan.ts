@@ -19,6 +19,7 @@ import { mosaicLines } from './mosaicLines.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileKey } from './tileKey.ts';
+import { unnamedOnPlan } from './unnamedOnPlan.ts';
 import { wholeAndCut } from './wholeAndCut.ts';
 
 /**
@@ -128,7 +129,7 @@ function planPage(
     data: {
       plan: drawing.svg,
       bars: bars(context, `bars-${i + 1}`),
-      unnamed: drawing.unnamed,
+      ...unnamedOnPlan(drawing.unnamed),
       count,
       swatches: swatches(context, surface, String(i + 1)),
       tiles: tileKey(context, surface, surface.pieces, String(i + 1)),
@@ -154,7 +155,7 @@ function partPages(
     data: {
       plan: drawing.svg,
       bars: bars(context, `bars-${i + 1}-${part.number}`),
-      unnamed: drawing.unnamed,
+      ...unnamedOnPlan(drawing.unnamed),
       key: drawKeyPlan(surface, parts, part.number, {
         id: `key-${i + 1}-${part.number}`,
         label,
