@@ -219,3 +219,46 @@ describe('a tape that is butted against what stands at a wall aslant', () => {
     }
   });
 });
+
+describe('a tape along the front of what stands from wall to wall', () => {
+  // The room is 61 in wide at this wall, which leans; the tub is as long, so that one end of its front lies in a wall, or just off it.
+  const corners = [
+    [0, 0],
+    [ticks('106 in'), 0],
+    [ticks('106 5/8 in'), ticks('61 in')],
+    [0, ticks('61 in')],
+  ] as const;
+  const tub = (along: string) =>
+    ({
+      ...wallFacts({ meets: 'tub' }),
+      name: 'tub',
+      shape: {
+        kind: 'rectangle',
+        along: ticks(along),
+        out: ticks('30 in'),
+        from: [
+          { wall: 'B-C', distance: 0 },
+          { wall: 'A-B', distance: 0 },
+        ],
+      },
+    }) as const;
+
+  test.each(['61 1/4 in', '61 in', '60 1/2 in'])(
+    'is butted against the walls beside it, where the tub is %s long: no hook goes between',
+    (long) => {
+      const { frame, chalk } = layOut(job, surfaceOf([...corners], { obstacles: [tub(long)] })).layout;
+      const walls = frame.edges.filter(({ id }) => ['A-B', 'C-D'].includes(id));
+      const ends = chalk.lines
+        .flatMap(({ marks }) => marks)
+        .filter(({ edge }) => edge.startsWith('tub'))
+        .flatMap(({ at, both = [] }) => both.map((one) => ({ ...one, at })));
+      expect(ends.length).toBeGreaterThan(0);
+      for (const { end, distance, at } of ends) {
+        const wall = walls.find(({ id }) => id === end);
+        // Both walls run along x; the front of the tub is square to them but for its lean, a hundredth.
+        const off = Math.abs(at[1] - (wall?.from[1] ?? Infinity));
+        expect(Math.abs(distance - off), `${end} of ${long}`).toBeLessThan(ticks('1/64 in'));
+      }
+    },
+  );
+});

@@ -4,6 +4,7 @@ import type { RoomEdge } from '../../room/Room.ts';
 import type { TapeEnd } from '../Layout.ts';
 import type { Faces } from './Faces.ts';
 import { hasFace } from './hasFace.ts';
+import { wallAhead } from './wallAhead.ts';
 
 /** An end that a tape may be hooked on or butted against, on one side of a mark. */
 export interface EndBeside extends TapeEnd {
@@ -22,7 +23,8 @@ const HAIR = 4;
 
 /**
  * The ends from which a mark on an edge can be measured along it, at most one a side: the wall's corner where
- * the tape lies free as far as there and the wall beyond has a face; else what stands in the way, or the jamb.
+ * the tape lies free as far as there and the wall beyond has a face; else what stands in the way, the jamb, or the corner of
+ * what the tape lies along; the wall where that corner is in it or too near to it for a hook.
  */
 export function tapeEnds(edge: RoomEdge, at: Point, faces: Faces): EndBeside[] {
   const wall = faces.corners.findIndex(({ name }, i) => `${name}-${next(faces, i).name}` === edge.name);
@@ -36,7 +38,8 @@ export function tapeEnds(edge: RoomEdge, at: Point, faces: Faces): EndBeside[] {
           { end: corner.name, distance: far, side, isCorner: true, across: !endsAt(edge, side, corner.at) },
         ];
     } else if (stop) return stop.end === undefined ? [] : [beside(stop.end, stop.distance, side)];
-    return jamb(edge, at, side, faces);
+    const wallEnd = wallAhead(edge, at, side, faces, BLADE);
+    return wallEnd ? [beside(wallEnd.end, wallEnd.distance, side)] : jamb(edge, at, side, faces);
   });
 }
 
