@@ -21,8 +21,8 @@ export interface MovementLine {
   /** How many joints, and how far, it lies from the chalk line of that axis, with a sign. */
   readonly steps: number;
   readonly distance: Ticks;
-  /** Over a joint of the base, beside a corner round which the tile turns, or where it makes bays even. */
-  readonly why: 'baseJoint' | 'corner' | 'even';
+  /** Over a joint of the base, or nearest to one; beside a corner round which the tile turns; or where it makes bays even. */
+  readonly why: 'baseJoint' | 'nearBaseJoint' | 'corner' | 'even';
   readonly width: Ticks;
   /** Where it runs: more than one part where an obstacle or a corner lies between. */
   readonly parts: readonly { readonly from: Point; readonly to: Point }[];

@@ -61,7 +61,13 @@ function onAxis(floor: Floor, bays: Bays, axis: 0 | 1): Pick<Movement, 'lines' |
   const joints = straight
     ? jointsOn(axis, floor.frame, floor.pattern, floor.origin).filter((at) => at > low && at < high)
     : [];
-  const fixed = fixedOn(floor, bays, axis, joints);
+  const fixed = fixedOn(floor, bays.carried, axis, joints);
+  const over = fixedOn(
+    floor,
+    bays.carried.filter(({ kind }) => kind === 'over'),
+    axis,
+    joints,
+  );
   const [clear, good] = clearOf(floor, axis, joints);
   const wanted = wantedOn(floor, axis, good);
   const ends = [low, ...fixed, high];
@@ -81,7 +87,11 @@ function onAxis(floor: Floor, bays: Bays, axis: 0 | 1): Pick<Movement, 'lines' |
   const places = [...fixed, ...between.flatMap((lines) => lines ?? [])].sort((a, b) => a - b);
   const all = [low, ...places, high];
   const width = widthFor(Math.max(...all.slice(1).map((at, i) => at - all[i]!)), floor, bays);
-  const why = (at: Ticks) => (fixed.includes(at) ? 'baseJoint' : wanted.has(at) ? 'corner' : 'even');
+  const why = (at: Ticks) => {
+    if (over.includes(at)) return 'baseJoint';
+    if (fixed.includes(at)) return 'nearBaseJoint';
+    return wanted.has(at) ? 'corner' : 'even';
+  };
   const lines = places.map((at): MovementLine => ({ ...lineAt(floor, axis, at), why: why(at), width }));
   return { lines: lines.filter(({ parts }) => parts.length > 0), missing };
 }
@@ -124,8 +134,13 @@ function extentOn({ field, wide = [] }: Floor, axis: 0 | 1): readonly [Ticks, Ti
   return [drawnTogether(wide, axis, low), drawnTogether(wide, axis, high)];
 }
 
-/** Joints of the tile that take up one of the base. */
-function fixedOn(floor: Floor, { carried }: Bays, axis: 0 | 1, joints: readonly Ticks[]): readonly Ticks[] {
+/** Joints of the tile that take up one of the base, or lie nearest to one. */
+function fixedOn(
+  floor: Floor,
+  carried: readonly CarriedJoint[],
+  axis: 0 | 1,
+  joints: readonly Ticks[],
+): readonly Ticks[] {
   const name = axis === 0 ? 'along' : 'across';
   const taken = carried
     .filter((one) => one.axis === name)

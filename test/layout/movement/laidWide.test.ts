@@ -70,6 +70,17 @@ describe('floors outside whose soft joints are wider than the grout joint', () =
     }
   });
 
+  const overBase = floors.filter(([, { baseJoint, pattern }]) => baseJoint && !pattern.along);
+  test.each(overBase)('%s: what is called over the base joint has it within its width', (name, floor) => {
+    const { movement } = known.get(name)!.layout;
+    const lines = movement?.lines.filter(({ axis }) => axis === 'along') ?? [];
+    for (const { at, why, width } of lines) {
+      const away = Math.abs(at - floor.baseJoint!);
+      if (why === 'baseJoint') expect(away).toBeLessThanOrEqual(width / 2 + 2);
+      else expect(away).toBeGreaterThan(floor.joint / 2);
+    }
+  });
+
   const wished = floors.filter(
     ([, { along, pattern }]) => along.kind === 'joint' && !pattern.along && !pattern.name,
   );
