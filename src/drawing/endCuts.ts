@@ -28,16 +28,36 @@ function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Poin
   return [crossing[0] + towards[0] * t, crossing[1] + towards[1] * t];
 }
 
-/** The cut that a chalk line ends in at a curved wall, where the chord of the wall tells nothing; undefined at other walls. */
-function cutAtCurve(surface: PacketSurface, edge: PacketEdge | undefined, towards: Point): Ticks | undefined {
-  if (!edge?.arc) return undefined;
+/**
+ * The cut that a chalk line ends in where the run from which the floor was started tells nothing of it: at a curved wall, and where that
+ * run ended at something that stands in the room; undefined where the run's own end is this one.
+ */
+function cutOnLine(
+  surface: PacketSurface,
+  edge: PacketEdge | undefined,
+  towards: Point,
+  size: Ticks,
+): Ticks | undefined {
+  if (!edge) return undefined;
   const { pattern, joint, chalk, field, start } = surface;
   const axis = towards[0] === 0 ? 1 : 0;
   const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
   const run = { low: at, high: at, lowFace: 0, highFace: 0 };
   const { tiles } = pattern;
   const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
-  return ends[towards[axis] > 0 ? 1 : 0];
+  const onLine = ends[towards[axis] > 0 ? 1 : 0];
+  // A run is read somewhere along its wall, which may lean: so far its end may be off what the line finds.
+  const lean = Math.abs(edge.to[axis] - edge.from[axis]) + ROUNDING;
+  return edge.arc || apart(onLine, size, tileSize(surface)[axis] + joint) > lean ? onLine : undefined;
+}
+
+/** Rounding moves an end of a run, and the line that is laid over it, by so few ticks. */
+const ROUNDING: Ticks = 8;
+
+/** How far two ends of a run differ, whichever of them is counted from the joint before it. */
+function apart(one: Ticks, other: Ticks, module: Ticks): Ticks {
+  const off = Math.abs(one - other) % module;
+  return Math.min(off, module - off);
 }
 
 /** How far soft joints that are laid wide move what lies at an end of an axis: none of them lies before its low end. */
@@ -75,26 +95,36 @@ function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
   const [length, width] = tileSize(surface);
   const { along, across } = surface.start.chosen.ends;
-  const [low, high] = otherCourses(surface.pattern, surface.joint, along);
   const all = [
-    { size: along[1], other: high, of: length, turn: 0 },
+    { size: along[1], of: length, turn: 0 },
     { size: across[1], of: width, turn: 90 },
-    { size: along[0], other: low, of: length, turn: 180 },
+    { size: along[0], of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
-  ];
-  return all.flatMap(({ of, turn, other, ...straight }) => {
-    const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], direction(turn));
-    const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+  ].map((one) => atWall(surface, one));
+  const [high, , low] = all.map(({ size }) => size) as [Ticks, Ticks, Ticks, Ticks];
+  const others = otherCourses(surface.pattern, surface.joint, [low, high]);
+  return all.flatMap(({ of, turn, size, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
-    const curved = cutAtCurve(surface, edge, direction(turn));
-    const cuts = curved === undefined ? [straight.size, ...(other === undefined ? [] : [other])] : [curved];
+    const other = turn === 0 ? others[1] : turn === 180 ? others[0] : undefined;
+    const cuts = other === undefined || edge?.arc ? [size] : [size, other];
     return {
-      words: cuts.map((size) => cutWords(size, of, print)).join(' / '),
+      words: cuts.map((cut) => cutWords(cut, of, print)).join(' / '),
       short: cutWords(Math.min(...cuts), of, print),
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };
   });
+}
+
+/** Where an axis leaves the room, and the size of the cut it ends in there. */
+function atWall<End extends { readonly size: Ticks; readonly turn: number }>(
+  surface: PacketSurface,
+  end: End,
+) {
+  const towards = direction(end.turn);
+  const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], towards);
+  const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
+  return { ...end, wall, edge, size: cutOnLine(surface, edge, towards, end.size) ?? end.size };
 }
 
 function cutWords(size: Ticks, of: Ticks, print: EndCutPrint): string {

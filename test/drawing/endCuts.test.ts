@@ -61,6 +61,38 @@ test('one that bends into the room too', () => {
   expect(endCutsOf('{read: 10 ft, middle: 6 in in}')).toContain('endCut 5 1/2 in 46');
 });
 
+// Both runs that the start goes by end at the drain. What lies at a wall follows from where a tile stands: what is left to the gap of 1/4 in
+// before the wall, less whole modules, on the low side less the joint.
+test('what stands in the room takes no end cut to the wall behind it', () => {
+  const file = `
+title: A drain
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 23 5/8 in x 11 3/4 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 84 in, B-C: 66 in, C-D: 84 in, D-A: 66 in}
+  obstacles:
+    floor drain: {rectangle: 5 in x 5 in, from A-B: 34 in, from B-C: 22 in, meets: drain}
+    toilet flange: {circle: 7 in, from C-D: 12 in, from B-C: 18 in, meets: flange}
+  exposure: wet
+  falls: {to: floor drain, folds: cut}
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const options = { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space } as const;
+  const [surface] = made.packet.surfaces;
+  const { svg } = drawPlan(surface!, options);
+  const told = textsIn(svg).flatMap(({ words }) => (words.startsWith('endCut') ? [words] : []));
+  const [x, y] = surface!.start.chosen.origin.map((at) => at / 8128) as [number, number];
+  const saw = (left: number, module: number) => {
+    const [whole, parts] = [Math.floor(left % module), Math.floor(((left % module) % 1) * 16)];
+    const by = parts === 0 ? 1 : Math.min(...[2, 4, 8, 16].filter((one) => (parts * one) % 16 === 0));
+    return `${whole}${parts === 0 ? '' : ` ${(parts * by) / 16}/${by}`} in`;
+  };
+  const ends = [saw(83.75 - x, 23.75), saw(65.75 - y, 11.875), saw(x - 0.375, 23.75), saw(y - 0.375, 11.875)];
+  expect(told.map((words) => words.replace(/^endCut (.*) \d+$/, '$1'))).toEqual(ends);
+});
+
 // The bath's own door at A: the axis leaves the room between A and the doorway, whose words and line take the wall.
 test('words stand past a doorway rather than across its line', () => {
   const file = `
