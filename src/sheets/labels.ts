@@ -34,7 +34,7 @@ function stack({ packet }: SheetContext, surface: PacketSurface, zone: Zone) {
     whole: zone.pieces.length - cut,
     cut,
     cuts,
-    first: zone.first,
+    first: zone.beyond ?? zone.first,
     last: zone.last,
   };
 }

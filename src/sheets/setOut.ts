@@ -35,7 +35,11 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
   const legs = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
   const words = {
     check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', legs) : '',
-    first: [say('sheet.set-out.first'), chalk.firstPiece, ...tiles.map(({ name }) => name)].join(' '),
+    first: [
+      say(`sheet.set-out.${isShutOff(surface) ? 'lineUp' : 'first'}`),
+      chalk.firstPiece,
+      ...tiles.map(({ name }) => name),
+    ].join(' '),
     middle: [linesSay(context, surface), ...foldsSay(context, surface)].join(' '),
   };
   const below = setOutWordsMm(words, drawingSpace(paper, 'portrait', 0).widthMm);
@@ -76,6 +80,11 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
   return { lines: lines.slice(0, first), last: lines.slice(first) };
 }
 
+/** Whether other tile is set before the one by which the floor is lined up, as that would shut it off. */
+function isShutOff({ zones: [zone], chalk }: PacketSurface): boolean {
+  return zone?.beyond !== undefined && zone.first === chalk.firstPiece;
+}
+
 /** What the lines are to the tiles: on joints, or beside the first tile, which is then set by its distance from both. */
 function linesSay(context: SheetContext, surface: PacketSurface): string {
   const { chalk, joint } = surface;
@@ -86,6 +95,7 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   if (!chalk.guide || !upright || !level) return middle;
   const ring = surface.pieces.find(({ id }) => id === chalk.firstPiece)?.shape.outer ?? [];
   const first = say('sheet.set-out.firstAt', {
+    shut: isShutOff(surface) ? 'yes' : 'no',
     toUpright: nearestOf(ring, [upright.from, upright.to]),
     toLevel: nearestOf(ring, [level.from, level.to]),
     tile: chalk.firstPiece,

@@ -44,13 +44,14 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
   const label = (key: string) => say(`sheet.zone.${key}`);
   const other = (...keys: string[]) => keys.map((key) => second?.say(`sheet.zone.${key}`) ?? '').join('  ');
   const batches = say('sheet.zone.batches', { count: facts.batches });
-  const ends = [label('set'), facts.set, label('first'), facts.first, label('last'), facts.last];
+  const begin = facts.beyond === undefined ? 'first' : 'lineUp';
+  const ends = [label('set'), facts.set, label(begin), facts.first, label('last'), facts.last];
   const beyond = (tongue: SheetContext['say']) =>
     facts.beyond === undefined ? '' : tongue('sheet.zone.beyond', { first: facts.first, far: facts.beyond });
   return [
     {
       own: [...ends, facts.wayOut, ...(facts.beyond === undefined ? [] : [beyond(say)])],
-      second: `${other('set', 'first', 'last')}  ${second ? beyond(second.say) : ''}`,
+      second: `${other('set', begin, 'last')}  ${second ? beyond(second.say) : ''}`,
       blank: 0,
     },
     {

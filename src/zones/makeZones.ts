@@ -25,7 +25,8 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
   return parts.map((part, i) => {
     const zone = zoneOf(job, layout, cuts, part, i + 1, wayOut);
     const laid = parts.slice(0, i).flatMap(({ pieces }) => pieces);
-    const beyond = wayOut && shutOff(layout, { laid, pieces: part.pieces, first: zone.first }, wayOut);
+    const { first, last } = zone;
+    const beyond = wayOut && shutOff(layout, { laid, pieces: part.pieces, first, last }, wayOut);
     return beyond === undefined ? zone : { ...zone, beyond };
   });
 }

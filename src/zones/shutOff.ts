@@ -7,34 +7,52 @@ import { isInReach, type Standing, standingOn } from './standingOn.ts';
 import { tiledOver } from './tiledOver.ts';
 import type { WayOut } from './wayOutOf.ts';
 
-/** A zone as it is begun: the pieces of those before it, its own, and the first of them. */
+/** A zone as it is begun: the pieces of those before it, its own, the first of them, and that nearest to the way out. */
 export interface Begun {
   readonly laid: readonly Piece[];
   readonly pieces: readonly Piece[];
   readonly first: string;
+  readonly last: string;
 }
 
 /**
  * Where the first piece and all that is laid from one place beside it shut off a part of the zone from the way out: the piece of that part
- * that one has farthest to walk to, by name. Undefined where everything can still be laid afterwards.
+ * that one has farthest to walk to, by name; that of the whole zone where the first piece is the last before the way out. Undefined where
+ * everything can still be laid afterwards.
  */
-export function shutOff(layout: Layout, { laid, pieces, first }: Begun, wayOut: WayOut): string | undefined {
+export function shutOff(layout: Layout, begun: Begun, wayOut: WayOut): string | undefined {
+  const { laid, pieces, first, last } = begun;
   const { open, beyond, out } = openFloor(layout, wayOut);
   const bareOver = (set: readonly Piece[]) =>
     subtract(open, subtract(tiledOver(layout, set), [{ outer: beyond, holes: [] }]));
-  const start = pieces.find(({ id }) => id === first)!;
-  const near = pieces.filter((piece) => distanceShapes(spotOf(piece), start.shape) <= LAYING_REACH.value);
   const before = standingOn(bareOver(laid), out);
+  if (!before) return undefined;
+  const near = besideFirst(begun);
   const after = standingOn(bareOver([...laid, ...near]), out);
-  if (!before || !after) return undefined;
-  const cutOff = after.others.filter((shape) => intersect([shape], [before.own]).length > 0);
-  if (cutOff.length === 0) return undefined;
-  const set = new Set(near);
-  const lost = pieces.filter((piece) => !set.has(piece) && isLost(piece, after, cutOff));
+  const lost =
+    first === last ? pieces.filter(({ id }) => id !== first) : lostPieces(begun, near, { before, after });
   if (lost.length === 0) return undefined;
   const isLaid = new Set(laid);
   const over = layout.pieces.filter((piece) => !isLaid.has(piece));
   return farthestWalk({ from: wayOut.at, stands: before.own, over }, lost).id;
+}
+
+/** What is laid from one place beside the first piece. */
+function besideFirst({ pieces, first }: Begun): readonly Piece[] {
+  const start = pieces.find(({ id }) => id === first)!;
+  return pieces.filter((piece) => distanceShapes(spotOf(piece), start.shape) <= LAYING_REACH.value);
+}
+
+/** The pieces that nobody lays any more once those near the first lie. */
+function lostPieces(
+  { pieces }: Begun,
+  near: readonly Piece[],
+  { before, after }: { readonly before: Standing; readonly after: Standing | undefined },
+): readonly Piece[] {
+  const cutOff = after?.others.filter((shape) => intersect([shape], [before.own]).length > 0) ?? [];
+  if (!after || cutOff.length === 0) return [];
+  const set = new Set(near);
+  return pieces.filter((piece) => !set.has(piece) && isLost(piece, after, cutOff));
 }
 
 /** Whether a piece lies by a place that is cut off, and is laid from none that is not. */

@@ -17,7 +17,7 @@ const NEARLY = 0.8;
 
 interface Told {
   readonly beyond: string | undefined;
-  readonly zone: ZoneToBegin;
+  readonly zone: ZoneToBegin & { readonly last?: string };
 }
 
 function holdAgainst({ beyond, zone }: Told): void {
@@ -107,6 +107,7 @@ function begun(corners: readonly Point[], boxes: readonly (readonly Point[])[], 
       laid: [],
       own,
       first: zone!.first,
+      last: zone!.last,
     },
   };
 }
@@ -130,6 +131,22 @@ describe('where the first piece lies', () => {
       holdAgainst(told);
     },
   );
+
+  // The door lies in the room's first side: the lines cross before it, and the first piece is the one that is left by last.
+  test('before the door all else is set first, from where one has farthest to walk', () => {
+    const corners = [
+      [60, 0],
+      [90, 0],
+      [144, 0],
+      [144, 144],
+      [0, 144],
+      [0, 0],
+    ] as const;
+    const { beyond, zone } = begun(corners, [], [69, 0.25]);
+    const far = zone.own.find(({ id }) => id === beyond);
+    expect(zone.first).toBe(zone.last);
+    expect(Math.min(...far!.ring.map(([, y]) => y))).toBeGreaterThan(inch(130));
+  });
 
   test('in the middle of a wide room nothing is shut off', () => {
     const told = begun(box(0, 0, 144, 144), [], [72, 72]);
