@@ -9,11 +9,13 @@ interface Found {
   readonly after: Ticks;
   readonly fresh: Ticks;
   readonly system: System;
+  /** Whether the floor falls to a drain where the thing stands: how much lower the tile is there depends on its bed. */
+  readonly onFall: boolean;
 }
 
 /** What follows from one measured height once the tile is down. */
-export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks, system: System): HeightResult {
-  const found = { spec, after, fresh, system };
+export function heightResult(found: Found): HeightResult {
+  const { spec, after } = found;
   const verdict = {
     flange: flangeVerdict,
     door: doorVerdict,
@@ -26,11 +28,12 @@ export function heightResult(spec: HeightSpec, after: Ticks, fresh: Ticks, syste
 
 type Verdict = Pick<HeightResult, 'pass' | 'code' | 'figures'>;
 
-function flangeVerdict({ spec, after, system }: Found): Verdict {
+function flangeVerdict({ spec, after, system, onFall }: Found): Verdict {
   const { pass, rings: exact } = flangeSpacers(after, spec.wanted ?? inches(FLANGE.value.wanted));
   // Rings are added up as they are printed.
   const rings = exact.map((ring) => onGrid(ring, system, {}));
   const limits = { least: inches(FLANGE.value.least), most: inches(FLANGE.value.most) };
+  if (onFall) return { pass: false, code: 'height.flange.onFall', figures: limits };
   if (!pass && after > 0)
     return { pass, code: 'height.flange.tooHigh', figures: { height: after, ...limits } };
   if (!pass) return { pass, code: 'height.flange.tooLow', figures: { height: -after, ...limits } };

@@ -1,4 +1,4 @@
-import type { BaseSpec, Job, Layer } from '../job/Job.ts';
+import type { BaseSpec, HeightSpec, Job, Layer } from '../job/Job.ts';
 import { onGrid, type System, type Ticks } from '../measure/index.ts';
 import { undercut } from '../trade/index.ts';
 import type { Heights } from './Heights.ts';
@@ -23,10 +23,23 @@ export function makeHeights(job: Job): Heights {
       job.print.system,
     ),
     results: base.heights.map((spec) =>
-      heightResult(spec, spec.height + topOf(base, spec.above) - stack, fresh, job.print.system),
+      heightResult({
+        spec,
+        after: spec.height + topOf(base, spec.above) - stack,
+        fresh,
+        system: job.print.system,
+        onFall: standsOnFall(job, spec),
+      }),
     ),
     toMeasure: toMeasure(job),
   };
+}
+
+/** Whether a height is that of a flange in a floor that falls. */
+function standsOnFall({ surfaces }: Job, { kind }: HeightSpec): boolean {
+  if (kind !== 'flange') return false;
+  const withFlange = surfaces.filter(({ obstacles }) => obstacles.some(({ meets }) => meets === 'flange'));
+  return withFlange.some(({ falls }) => falls !== undefined);
 }
 
 /** Layers and measured heights on the grid on which lengths are printed. */

@@ -96,6 +96,8 @@ function inWords(packet: Packet, say: Say): SectionOf {
 const STATES: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'measure',
   'height.appliance.measureLaid': 'toMeasureLaid',
+  'height.flange.onFall': 'measure',
+  'height.flange.onFallLaid': 'toMeasureLaid',
   'height.flange.spacers': 'raise',
 };
 

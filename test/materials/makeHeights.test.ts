@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { HeightSpec, Job } from '../../src/job/Job.ts';
+import type { HeightSpec, Job, SurfaceSpec } from '../../src/job/Job.ts';
 import { makeHeights } from '../../src/materials/makeHeights.ts';
 import { printLength, type System, TICKS_PER_INCH, TICKS_PER_MM } from '../../src/measure/index.ts';
 import { inches } from '../../src/trade/index.ts';
@@ -41,6 +41,20 @@ describe('heights over the finished tile (cases: common practice, no source)', (
 
   test('a flange that stands too high is left to the plumber', () => {
     expect(resultOf(above('flange', 2))).toMatchObject({ pass: false, code: 'height.flange.tooHigh' });
+  });
+
+  test('where the floor falls to a drain a flange is measured from tile laid dry on the slope', () => {
+    const flange = { meets: 'flange' } as SurfaceSpec['obstacles'][number];
+    const floor = { ...JOB.surfaces[0]!, obstacles: [flange] };
+    const codeOn = (surface: SurfaceSpec) =>
+      makeHeights({
+        ...JOB,
+        surfaces: [surface],
+        base: { ...JOB.base, kept: [VINYL], fresh: FRESH, heights: [above('flange', 1)] },
+      }).results[0]!;
+    const falls = { to: 'drain', from: ['A-B'], folds: 'drawn', joint: inches(1 / 8) } as const;
+    expect(codeOn(floor).code).toBe('height.flange.fits');
+    expect(codeOn({ ...floor, falls })).toMatchObject({ pass: false, code: 'height.flange.onFall' });
   });
 
   test('an opening of 34 1/2 in with a machine of 33 7/8: will not go back in, new layers at most 5/8', () => {
