@@ -11,7 +11,7 @@ import { cornerLetters } from './roomMarks.ts';
 import { toPaper } from './Scale.ts';
 import { specks } from './specks.ts';
 import { takenBy } from './takenBy.ts';
-import { beginArrow, doorShares, wayOutArrow } from './zoneArrows.ts';
+import { beginArrow, wayOutWithin } from './zoneArrows.ts';
 import { shafts, zoneMarks, zonePieces } from './zoneMarks.ts';
 import { endsOf, namedWhere, zoneNames } from './zoneNames.ts';
 
@@ -30,7 +30,7 @@ function marksOf(
   say: DrawOptions['say'],
 ) {
   // An outline that is cut off is open lines too: only the arrow's are shafts.
-  const out = clipMarks(wayOutArrow(surface, zone, scale, doorShares[0]), shown);
+  const out = wayOutWithin(surface, zone, scale, shown);
   const drawn = [
     ...clipMarks([...zoneMarks(surface, zone, scale), ...cornerLetters(surface, scale)], shown),
     ...out,

@@ -1,9 +1,10 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { type Box, segmentMeets } from './boxes.ts';
+import { type Box, segmentMeets, within } from './boxes.ts';
 import { inRings } from './inRings.ts';
 import { spotOf, type ZoneOnPaper } from './kneelSign.ts';
 import type { Mark, Spot } from './Mark.ts';
+import { markBounds } from './markBounds.ts';
 import { doorLine } from './roomMarks.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { angleTo, arrow, move } from './signs.ts';
@@ -25,13 +26,23 @@ export function wayOutArrow(
   zone: Zone,
   scale: Scale,
   share: number,
+  tip: number = outside[1],
 ): readonly Mark[] {
   const line = zone.wayOut === undefined ? undefined : doorLine(surface, zone.wayOut, scale);
   if (!line) return [];
   const [from, to] = line;
   const at = move(from, angleTo(from, to), distance(from, to) * share);
   const out = angleTo(from, to) - Math.PI / 2;
-  return arrow(move(at, out, outside[0]), move(at, out, outside[1]));
+  return arrow(move(at, out, outside[0]), move(at, out, tip));
+}
+
+/** How far outside the door line the tip of a shorter arrow stands, in mm, so that its head still has a shaft. */
+const tips = [outside[1], 7.5, 6, 5] as const;
+
+/** The arrow out of the doorway as long as it fits a box whole; none where it does not. */
+export function wayOutWithin(surface: PacketSurface, zone: Zone, scale: Scale, box: Box): readonly Mark[] {
+  const tries = tips.map((tip) => wayOutArrow(surface, zone, scale, doorShares[0], tip));
+  return tries.find((marks) => marks.length > 0 && within(markBounds(marks), box)) ?? [];
 }
 
 /** Places to begin an arrow in a piece, from its middle outward, the one under its name first. */
