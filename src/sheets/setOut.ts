@@ -25,14 +25,18 @@ export const setOut: Sheet = {
 const AGAIN_MM = 10;
 
 function setOutPage(context: SheetContext, surface: PacketSurface, i: number): SheetPage {
-  const { packet, say, length, units } = context;
+  const { packet, say, longLength, units } = context;
   const { paper, step } = packet.spec.print;
   const { chalk } = surface;
   const again = readAgain(context, surface).length > 0;
   const first = surface.pieces.filter(({ id }) => id === chalk.firstPiece);
   const tiles = tileKey(context, surface, first, `set-out-${i + 1}`);
   const [short, long] = chalk.check.legs;
-  const legs = { short: length(short), long: length(long), diagonal: length(chalk.check.diagonal) };
+  const legs = {
+    short: longLength(short),
+    long: longLength(long),
+    diagonal: longLength(chalk.check.diagonal),
+  };
   const words = {
     check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', legs) : '',
     first: [
