@@ -101,7 +101,7 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     { size: along[0], of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
   ].map((one) => atWall(surface, one));
-  const [high, , low] = all.map(({ size }) => size) as [Ticks, Ticks, Ticks, Ticks];
+  const [high, , low] = all.map(({ size, spare }) => size + spare) as [Ticks, Ticks, Ticks, Ticks];
   const others = otherCourses(surface.pattern, surface.joint, [low, high]);
   return all.flatMap(({ of, turn, size, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
@@ -124,7 +124,20 @@ function atWall<End extends { readonly size: Ticks; readonly turn: number }>(
   const towards = direction(end.turn);
   const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], towards);
   const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
-  return { ...end, wall, edge, size: cutOnLine(surface, edge, towards, end.size) ?? end.size };
+  const size = cutOnLine(surface, edge, towards, end.size) ?? end.size;
+  const axis = towards[0] === 0 ? 1 : 0;
+  const isWhole = Math.abs(size - tileSize(surface)[axis]) <= ROUNDING;
+  return { ...end, wall, edge, size, spare: isWhole ? spareAt(surface, axis, towards) : 0 };
+}
+
+/** How much more than a whole tile at the end of an axis there is room for before the gap: the tile of other courses is cut to reach as far. */
+function spareAt(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
+  const { chalk, field, start, joint } = surface;
+  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
+  const size = tileSize(surface)[axis];
+  const [module, origin] = [size + joint, start.chosen.origin[axis]];
+  const out = towards[axis] > 0 ? at - origin - size : origin - at;
+  return out - Math.round(out / module) * module;
 }
 
 function cutWords(size: Ticks, of: Ticks, print: EndCutPrint): string {

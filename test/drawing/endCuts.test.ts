@@ -8,12 +8,17 @@ import { textsIn } from './readSvg.ts';
 const space = { portrait: { widthMm: 183, heightMm: 203 }, landscape: { widthMm: 247, heightMm: 140 } };
 
 /** What a plan says of the ends of its axes; tiles of 11 7/8 in, begun whole on A-B, and a wall C-D of 10 ft that may bend. */
-function endCutsOf(wall: string, lies = 'start: {along: tile on D-A, across: tile on A-B}', high = '8 ft') {
+function endCutsOf(
+  wall: string,
+  lies = 'start: {along: tile on D-A, across: tile on A-B}',
+  high = '8 ft',
+  [tile, joint] = ['11 7/8 in', '1/8 in'],
+) {
   const file = `
 title: One wall
 revision: {letter: A, date: 2027-03-01}
-tile: {field: {read: 11 7/8 in x 11 7/8 in}}
-joint: 1/8 in
+tile: {field: {read: ${tile} x ${tile}}}
+joint: ${joint}
 floor:
   walls: {A-B: 10 ft, B-C: ${high}, C-D: ${wall}, D-A: ${high}}
   ${lies}
@@ -36,6 +41,14 @@ test('the ends of a running bond are told for the courses between too', () => {
   const cuts = endCutsOf('10 ft', lies, '20 ft');
   expect(cuts).toContain('endCut 11 7/8 in 100 / endCut 5 7/8 in 49');
   expect(cuts).toContain('endCut 11 1/2 in 97 / endCut 5 1/2 in 46');
+});
+
+// 120 in less both gaps are 119 1/2, ten tiles of 11 13/16 with joints of 1/8 between take 119 1/4: the 1/4 in over is left to the gap. The courses between
+// lie 5 31/32 in farther on and reach as far as the gap: 5 27/32 + 1/4 in, rounded down.
+test('the courses between are cut to the gap where a whole tile ends short of it', () => {
+  const lies = 'pattern: {running: 1/2}\n  start: {along: tile on D-A, across: tile on A-B}';
+  const cuts = endCutsOf('10 ft', lies, '20 ft', ['11 13/16 in', '1/8 in']);
+  expect(cuts).toContain('endCut 11 13/16 in 100 / endCut 6 1/16 in 51');
 });
 
 test('or, where there is no room for both, the smaller one alone', () => {
