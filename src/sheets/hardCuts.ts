@@ -20,6 +20,7 @@ import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } f
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
+import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -214,11 +215,17 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
   };
 }
 
-/** That a circle's centre is no place on the tile, in each language of the crew. */
+/** What is said under a card beside its pieces, in each language of the crew. */
 function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): readonly string[] {
-  if (!isCentreOff(context, cutOnCard(surface, context.packet, cut))) return [];
-  const { say, second } = context;
-  return [say, ...(second ? [second.say] : [])].map((tell) => tell('sheet.hard-cuts.offTile'));
+  const { say, second, packet } = context;
+  const shown = cutOnCard(surface, packet, cut);
+  const tile = tileOf(context, cut);
+  const codes = [
+    ...(isCentreOff(context, shown) ? ['sheet.hard-cuts.offTile'] : []),
+    ...(losesItsMeasure(shown, tile) ? ['sheet.hard-cuts.markFirst'] : []),
+  ];
+  if (codes.length === 0) return [];
+  return [say, ...(second ? [second.say] : [])].map((tell) => codes.map((code) => tell(code)).join(' '));
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
