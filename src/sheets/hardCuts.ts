@@ -16,6 +16,7 @@ import {
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
+import { cardMates } from './cardMates.ts';
 import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
@@ -23,6 +24,7 @@ import { elsewhere } from './elsewhere.ts';
 import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import type { Say } from './SheetView.ts';
 
 /** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve, and each point of several saw lines. */
 export const hardCuts: Sheet = {
@@ -220,12 +222,12 @@ function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): reado
   const { say, second, packet } = context;
   const shown = cutOnCard(surface, packet, cut);
   const tile = tileOf(context, cut);
-  const codes = [
-    ...(isCentreOff(context, shown) ? ['sheet.hard-cuts.offTile'] : []),
-    ...(losesItsMeasure(shown, tile) ? ['sheet.hard-cuts.markFirst'] : []),
+  const told = (tell: Say) => [
+    ...cardMates(tell, packet, surface, cut),
+    ...(isCentreOff(context, shown) ? [tell('sheet.hard-cuts.offTile')] : []),
+    ...(losesItsMeasure(shown, tile) ? [tell('sheet.hard-cuts.markFirst')] : []),
   ];
-  if (codes.length === 0) return [];
-  return [say, ...(second ? [second.say] : [])].map((tell) => codes.map((code) => tell(code)).join(' '));
+  return [say, ...(second ? [second.say] : [])].map((tell) => told(tell).join(' ')).filter(Boolean);
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
