@@ -18,7 +18,7 @@ export interface PlacedSize {
 }
 
 /** Up to this many sizes are large; where an odd shape has more, all are smaller, and what is over the most is left to its template. */
-const few = 4;
+export const fewSizes = 4;
 const most = 8;
 /** A size's line stands this far off the tile, in mm; the next one on that side behind the figure of this. */
 const first = 3.5;
@@ -40,7 +40,7 @@ const lengthOf = ({ at: [a, b] }: CutSize) => Math.hypot(b[0] - a[0], b[1] - a[1
  */
 export function placeSizes(cut: Pick<Cut, 'sizes'>, scale: Scale, tile: Box): readonly PlacedSize[] {
   const used: Record<PaperSide, number> = { left: first, right: first, top: first, bottom: first };
-  const [step, type] = cut.sizes.length <= few ? [next.few, cardFigure] : [next.many, oddFigure];
+  const [step, type] = cut.sizes.length <= fewSizes ? [next.few, cardFigure] : [next.many, oddFigure];
   // The longest dimension of a side lies outermost: extension lines of the shorter ones end before it.
   const sizes = cut.sizes.slice(0, most).sort((one, other) => lengthOf(one) - lengthOf(other));
   return sizes.map((size) => {

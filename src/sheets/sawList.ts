@@ -3,7 +3,7 @@ import { isHard } from '../cuts/isHard.ts';
 import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { handMarks } from './handMarks.ts';
+import { type HandMark, handMarks } from './handMarks.ts';
 import { exampleOf, mateSaid, matesSaid } from './mateSaid.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -82,7 +82,15 @@ function zoneCuts(context: SawContext, surface: PacketSurface, zone: Zone) {
       })),
     ),
     marked: under(0),
+    from: measuredFrom(under(0)),
   };
+}
+
+/** What sizes that are marked by hand are measured from: edges of tiles, their points, or both. */
+function measuredFrom(lines: readonly { readonly marks: readonly HandMark[] }[]): 'edge' | 'point' | 'both' {
+  const marks = lines.flatMap((line) => line.marks);
+  if (marks.every(({ atPoint }) => !atPoint)) return 'edge';
+  return marks.every(({ atPoint }) => atPoint) ? 'point' : 'both';
 }
 
 function sawLine(
@@ -103,7 +111,10 @@ function sawLine(
     example: pieces.flatMap((piece) => exampleOf(cut, matesOf(surface.name, piece)))[0],
     icon: drawCutIcon(cut, tile, {
       id: `icon-${surface.name.replace(/[^A-Za-z0-9]+/g, '-')}-${zone.number}-${cut.number}`,
-      label: say('sheet.saw-list.icon', { number: cut.number, fence: cut.fences.length > 0 ? 'yes' : 'no' }),
+      label: say('sheet.saw-list.icon', {
+        number: cut.number,
+        fence: cut.fences.length > 0 ? 'yes' : marks.some(({ atPoint }) => atPoint) ? 'point' : 'no',
+      }),
       ...units,
       say,
     }).svg,

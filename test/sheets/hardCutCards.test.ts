@@ -38,6 +38,19 @@ describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
     }
   });
 
+  test('offer the template where they have more than four figures', () => {
+    const { print } = packet.spec;
+    const other = words.say(print.crew[0]!)('sheet.hard-cuts.offTile');
+    const offer = words.say(print.crew[0]!)('sheet.hard-cuts.manySizes');
+    for (const { number, notes } of cards) {
+      const { sizes } = cuts.find((one) => one.number === number)!;
+      const many = sizes.filter(({ saw }) => saw > 0).length > 4;
+      const told = [other, offer].some((one) => (notes[0] ?? '').includes(one));
+      if (many) expect(told, `card ${number}`).toBe(true);
+      else expect(notes[0] ?? '').not.toContain(offer);
+    }
+  });
+
   test('print no size of 0', () => {
     for (const { drawing } of cards) expect(drawing).not.toMatch(/>0</);
   });
