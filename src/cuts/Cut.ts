@@ -39,7 +39,7 @@ export interface CutEdge {
 }
 
 export interface CutSize {
-  /** Code of what is measured: `width`, `length`, `leftLength`, `rightLength`, `notchWidth`, `notchDepth`, `holeAcross`, `holeUp`, `holeDiameter`, … */
+  /** Code of what is measured: `width`, `length`, `leftLength`, `rightLength`, `takenAcross`, `takenUp`, `notchWidth`, `notchDepth`, `holeAcross`, `holeUp`, `holeDiameter`, … */
   readonly what: string;
   /** Factory edge it is measured from: `left`, `right`, `top`, `bottom`, or `none` for a diameter. */
   readonly from: 'left' | 'right' | 'top' | 'bottom' | 'none';

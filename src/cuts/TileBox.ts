@@ -20,6 +20,8 @@ export interface OwnPiece {
   readonly circles: readonly { readonly name: string; readonly centre: Point; readonly radius: Ticks }[];
   /** Curves of walls along which it is cut. */
   readonly curves?: readonly { readonly centre: Point; readonly radius: Ticks }[];
+  /** By how much it may end farther from all that cuts it; not at all unless told. */
+  readonly loose?: Ticks;
 }
 
 /**
@@ -85,6 +87,7 @@ function moved(piece: OwnPiece, box: TileBox, move: (point: Point) => Point): Ow
     box: box.ring ? { ...box, ring } : box,
     shape: transformShape(piece.shape, move),
     circles: piece.circles.map((circle) => ({ ...circle, centre: move(circle.centre) })),
+    ...(piece.loose && { loose: piece.loose }),
     ...(piece.curves && {
       curves: piece.curves.map((curve) => ({ ...curve, centre: move(curve.centre) })),
     }),

@@ -2,7 +2,7 @@ import type { Point } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { CutSize } from './Cut.ts';
 import { axisOf, facing } from './edgeFacts.ts';
-import { measureFrom } from './measureFrom.ts';
+import { type Marking, measureFrom } from './measureFrom.ts';
 import type { OutlineEdge, TileSide } from './Outline.ts';
 import type { TileBox } from './TileBox.ts';
 
@@ -11,6 +11,16 @@ interface Where {
   readonly step: Ticks;
   readonly factory: ReadonlySet<TileSide>;
 }
+
+const OPPOSITE: Readonly<Record<TileSide, TileSide>> = {
+  left: 'right',
+  right: 'left',
+  bottom: 'top',
+  top: 'bottom',
+};
+
+/** A saw line that begins this near to a corner of the tile begins in it, in ticks: what rounding does. */
+const IN_CORNER = 2;
 
 /**
  * Sizes of a piece that is marked by its corners: what each sawn edge leaves of the sides of the tile (`leftLength` …), where
@@ -61,16 +71,30 @@ function lineSizes(edge: OutlineEdge, { box, step, factory }: Where): CutSize[] 
   return [kept === last!.exact < first!.exact ? last! : first!];
 }
 
-/** A corner where an oblique edge ends: on a side of the tile what is left of that side, else its place both ways. */
-function vertexSizes(before: OutlineEdge, after: OutlineEdge, { box, step, factory }: Where): CutSize[] {
+/** A corner where an oblique edge ends: its place on a side of the tile, else its place both ways. */
+function vertexSizes(before: OutlineEdge, after: OutlineEdge, where: Where): CutSize[] {
+  const { box, step, factory } = where;
   const at = after.from;
   const left = before.on ? keptSide(before.on, true) : after.on ? keptSide(after.on, false) : undefined;
-  if (left) return [measureFrom({ ...left, at }, box, step)];
+  if (left) return sideSizes({ ...left, at }, where);
   const [nx, ny] = outward(before, after);
   return [
     measureFrom({ what: 'cornerAcross', from: sideFrom(true, nx > 0, factory), at, away: nx }, box, step),
     measureFrom({ what: 'cornerUp', from: sideFrom(false, ny > 0, factory), at, away: ny }, box, step),
   ];
+}
+
+/**
+ * What is left of a side from where it starts. Where no edge stays there, but one does at its other end, what is taken away from that: the first
+ * cut may take the start. A saw line that begins in the tile's own corner has nothing to measure.
+ */
+function sideSizes(left: Marking, { box, step, factory }: Where): CutSize[] {
+  const other = OPPOSITE[left.from];
+  const across = left.from === 'left' || left.from === 'right';
+  if (factory.has(left.from)) return [measureFrom(left, box, step)];
+  const taken = measureFrom({ ...left, what: across ? 'takenAcross' : 'takenUp', from: other }, box, step);
+  if (taken.exact <= IN_CORNER) return [];
+  return [factory.has(other) ? taken : measureFrom(left, box, step)];
 }
 
 /** What is left of a side: from the corner of the tile where it starts (walked counter-clockwise), or from its end. */

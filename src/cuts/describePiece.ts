@@ -31,7 +31,7 @@ const toleranceOf = (step: Ticks): number => Math.max(4, Math.floor(step / 4));
  */
 export function describePiece(piece: OwnPiece, step: Ticks): Description {
   const tolerance = toleranceOf(step);
-  const edges = outlineOf(piece, tolerance, step / 2);
+  const edges = outlineOf(piece, tolerance, step / 2, step);
   const arcs = edges.flatMap(({ circle }) => circle ?? []);
   const filled = arcs.length > 0 ? filledOutlineOf(piece, tolerance, step / 2) : edges;
   const factory = new Set(edges.flatMap(({ on }) => on ?? []));

@@ -1,6 +1,7 @@
 import { shapeArea } from '../geometry/index.ts';
 import type { Cut, CutKind } from './Cut.ts';
 import { isHard } from './isHard.ts';
+import { orderSize } from './orderSize.ts';
 import { outlineEdges } from './outlineEdges.ts';
 import type { UprightPiece } from './uprightPiece.ts';
 
@@ -34,7 +35,8 @@ function inOrder(a: NamedPiece, b: NamedPiece): number {
   if (kinds !== 0) return kinds;
   const [ours, theirs] = [a.description.sizes, b.description.sizes];
   for (let i = 0; i < Math.min(ours.length, theirs.length); i++) {
-    if (ours[i]!.saw !== theirs[i]!.saw) return theirs[i]!.saw - ours[i]!.saw;
+    const less = orderSize(theirs[i]!, b.piece.box) - orderSize(ours[i]!, a.piece.box);
+    if (less !== 0) return less;
   }
   const areas = shapeArea(b.piece.shape) - shapeArea(a.piece.shape);
   return ours.length - theirs.length || areas || (a.key < b.key ? -1 : 1);

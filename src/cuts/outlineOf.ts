@@ -4,6 +4,7 @@ import { bendsOf } from './bendsOf.ts';
 import type { OutlineEdge, TileSide } from './Outline.ts';
 import { type Corner, straighten } from './straighten.ts';
 import type { OwnPiece, TileBox } from './TileBox.ts';
+import { withoutJogs } from './withoutJogs.ts';
 
 /** A sawn edge this close to a side of the tile is that side: what is left of rounding. */
 const ON_SIDE = 2;
@@ -11,10 +12,13 @@ const ON_SIDE = 2;
 /**
  * The outer edges of a piece in its tile's own axes, bends under `tolerance` ticks straightened and each told apart: factory
  * where it lies on a side of the tile (also where that side meets a wall), arc where a circle cuts it, else sawn. Along a curved wall
- * it is straight where it bulges by no more than `flat` ticks.
+ * it is straight where it bulges by no more than `flat` ticks, and past a jog of no more than `jog` where its gaps have that to spare.
  */
-export function outlineOf(piece: OwnPiece, tolerance: number, flat: number): OutlineEdge[] {
-  return edgesOf(straighten(cornersOf(piece, flat), tolerance, onSideOf(piece.box)), piece.box);
+export function outlineOf(piece: OwnPiece, tolerance: number, flat: number, jog = 0): OutlineEdge[] {
+  const onSide = onSideOf(piece.box);
+  const corners = straighten(cornersOf(piece, flat), tolerance, onSide);
+  const limits = { most: jog, loose: piece.loose ?? 0 };
+  return edgesOf(withoutJogs(corners, limits, onSide), piece.box);
 }
 
 const onSideOf = (box: TileBox) => (from: Point, to: Point) =>

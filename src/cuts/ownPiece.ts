@@ -1,5 +1,6 @@
 import { bounds, type Point, type Ring, rotateRound, transformShape } from '../geometry/index.ts';
 import type { Piece } from '../layout/Layout.ts';
+import type { Ticks } from '../measure/index.ts';
 import type { OwnPiece, TileBox } from './TileBox.ts';
 
 type Placed = Pick<Piece, 'fullTile' | 'quarter' | 'slantDeg' | 'shape' | 'circles' | 'curves'>;
@@ -8,9 +9,10 @@ type Placed = Pick<Piece, 'fullTile' | 'quarter' | 'slantDeg' | 'shape' | 'circl
  * A piece brought from the pattern's frame to its tile's own axes: its turn undone, the whole tile's lower left corner at
  * the origin. Whole ticks stay whole; where the tile lies aslant, they are rounded.
  *
+ * @param loose by how much it may end farther from all that cuts it.
  * @example ownPiece({ fullTile: [[100, 50], [104, 50], [104, 58], [100, 58]], quarter: 1, shape: { outer: [[100, 50], [104, 50], [104, 53], [100, 53]], holes: [] }, circles: [] }).shape.outer //=> [[0, 4], [0, 0], [3, 0], [3, 4]]
  */
-export function ownPiece(piece: Placed): OwnPiece {
+export function ownPiece(piece: Placed, loose: Ticks = 0): OwnPiece {
   const turned = piece.fullTile.map((point) => undo(point, piece));
   const box = bounds(turned);
   const put = ([x, y]: Point): Point => [x - box.minX, y - box.minY];
@@ -19,6 +21,7 @@ export function ownPiece(piece: Placed): OwnPiece {
     box: boxOf(turned.map(put)),
     shape: transformShape(piece.shape, own),
     circles: piece.circles.map(({ name, centre, radius }) => ({ name, centre: own(centre), radius })),
+    ...(loose > 0 && { loose }),
     ...(piece.curves && {
       curves: piece.curves.map(({ centre, radius }) => ({ centre: own(centre), radius })),
     }),

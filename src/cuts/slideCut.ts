@@ -13,6 +13,8 @@ import { uprightPiece } from './uprightPiece.ts';
 export interface SlideFrom {
   /** The cut's first piece, whose shape it has. */
   readonly piece: Piece;
+  /** By how much it may end farther from all that cuts it. */
+  readonly loose: Ticks;
   readonly turns: TileSpec['turns'];
   readonly step: Ticks;
 }
@@ -23,8 +25,8 @@ export interface SlideFrom {
  *
  * @param by ticks along and across the tile, in the cut's axes.
  */
-export function slideCut(cut: Cut, by: Point, { piece, turns, step }: SlideFrom): Cut {
-  const slid = slidePiece(uprightPiece(ownPiece(piece), turns, step).piece, by);
+export function slideCut(cut: Cut, by: Point, { piece, loose, turns, step }: SlideFrom): Cut {
+  const slid = slidePiece(uprightPiece(ownPiece(piece, loose), turns, step).piece, by);
   const { edges, sizes } = describePiece(slid, step);
   return {
     ...cut,

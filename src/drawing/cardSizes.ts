@@ -1,19 +1,16 @@
 import type { Cut, CutSize } from '../cuts/Cut.ts';
+import type { Ring } from '../geometry/index.ts';
 import { figure, type Notation } from '../measure/index.ts';
-import { type Box, overlap, segmentMeets } from './boxes.ts';
+import { type Box, boxOf, overlap, segmentMeets } from './boxes.ts';
+import { type TileSides, tileRing } from './cutFrame.ts';
 import type { FigureMark, Mark, Spot } from './Mark.ts';
+import { type PaperSide, type PlacedSize, placeSizes } from './placeSizes.ts';
 import { type Scale, toPaper } from './Scale.ts';
 import { segmentPast } from './segmentPast.ts';
 import { angleTo, move } from './signs.ts';
 import { path, sawFigure } from './text.ts';
 import { textBox, textSize } from './textBox.ts';
 
-/** Up to this many sizes are large; where an odd shape has more, all are smaller, and what is over the most is left to its template. */
-const few = 4;
-const most = 8;
-/** A size's line stands this far off the tile, in mm; the next one on that side behind the figure of this. */
-const first = 3.5;
-const next = { few: 11, many: 8 } as const;
 /** Its figures stand this far beyond the line, and lines break off as far from figures of others, in mm. */
 const beyond = 1;
 const clear = 0.6;
@@ -23,73 +20,38 @@ const apart = { alike: 1, crosswise: 2 } as const;
 const farthest = 16;
 type Segment = readonly [Spot, Spot];
 
-type Side = 'left' | 'right' | 'top' | 'bottom';
-
 /** A figure that stands already, and how it is turned. */
 interface Taken {
   readonly box: Box;
   readonly turn: number;
 }
 
-interface Placed {
-  readonly a: Spot;
-  readonly b: Spot;
-  readonly side: Side;
-  /** How far the dimension line stands off the tile, in mm. */
-  readonly away: number;
-  readonly size: CutSize;
-  readonly type: readonly [number, number];
-}
-
-const outward: Readonly<Record<Side, number>> = {
+const outward: Readonly<Record<PaperSide, number>> = {
   right: 0,
   top: Math.PI / 2,
   left: Math.PI,
   bottom: -Math.PI / 2,
 };
 
-const lengthOf = ({ at: [a, b] }: CutSize) => Math.hypot(b[0] - a[0], b[1] - a[1]);
-
 /** Sizes that are something as printed: what rounds to 0 is no length to saw. */
 export function printedSizes({ sizes }: Pick<Cut, 'sizes'>): readonly CutSize[] {
   return sizes.filter(({ saw }) => saw > 0);
 }
 
-/** Gives each size a side of the tile: the nearer one, or the one across when that is taken. */
-function placeSizes(cut: Cut, scale: Scale, tile: Box): readonly Placed[] {
-  const used: Record<Side, number> = { left: first, right: first, top: first, bottom: first };
-  const [step, type] = cut.sizes.length <= few ? [next.few, cardFigure] : [next.many, oddFigure];
-  // The longest dimension of a side lies outermost: extension lines of the shorter ones end before it.
-  const sizes = cut.sizes.slice(0, most).sort((one, other) => lengthOf(one) - lengthOf(other));
-  return sizes.map((size) => {
-    const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
-    const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
-    const low = level
-      ? (a[1] + b[1]) / 2 <= (tile.bottom + tile.top) / 2
-      : (a[0] + b[0]) / 2 <= (tile.left + tile.right) / 2;
-    const pair: readonly [Side, Side] = level ? ['bottom', 'top'] : ['left', 'right'];
-    const [near, far] = low ? pair : [pair[1], pair[0]];
-    const side = used[near] > used[far] ? far : near;
-    const away = used[side];
-    used[side] += step;
-    return { a, b, side, away, size, type };
-  });
-}
-
 /** A spot brought straight out to the dimension line. */
-function project([x, y]: Spot, side: Side, away: number, tile: Box): Spot {
+function project([x, y]: Spot, side: PaperSide, away: number, tile: Box): Spot {
   if (side === 'bottom') return [x, tile.bottom - away];
   if (side === 'top') return [x, tile.top + away];
   return side === 'left' ? [tile.left - away, y] : [tile.right + away, y];
 }
 
 /** Both extension lines of a size, from its ends on the piece to its line. */
-function extensionsOf({ a, b, side, away }: Placed, tile: Box): readonly Segment[] {
+function extensionsOf({ a, b, side, away }: PlacedSize, tile: Box): readonly Segment[] {
   return [a, b].map((spot) => [spot, project(spot, side, away, tile)] as const);
 }
 
 /** A size's line, with extension lines and slashes; what runs over a figure is broken there. */
-function lineMarks({ a, b, side, away }: Placed, tile: Box, figures: readonly Box[]): readonly Mark[] {
+function lineMarks({ a, b, side, away }: PlacedSize, tile: Box, figures: readonly Box[]): readonly Mark[] {
   const out = outward[side];
   const ends = [a, b].map((spot) => project(spot, side, away, tile)) as [Spot, Spot];
   const along = out + Math.PI / 2;
@@ -109,7 +71,7 @@ function lineMarks({ a, b, side, away }: Placed, tile: Box, figures: readonly Bo
 
 /** The figure beside its line, moved along or out until it touches no other figure. */
 function figureMark(
-  placed: Placed,
+  placed: PlacedSize,
   tile: Box,
   units: Notation,
   taken: readonly Taken[],
@@ -166,31 +128,31 @@ function sizeInPlace(size: CutSize, scale: Scale, tile: Box, units: Notation): r
   return [part(a), part(b), slash(a), slash(b), words];
 }
 
-/** Type of the sizes on a card, in points: whole number and fraction. */
-export const cardFigure = [26, 21.5] as const;
-/** Of one inside the piece, where there is less room. */
+/** Type of a size inside the piece, where there is less room, in points: whole number and fraction. */
 const inPlaceFigure = [16, 13] as const;
-/** Where there are many. */
-const oddFigure = [18, 15] as const;
 
 /** Up to eight sizes outside the tile, each from its factory edge, and those at the middle of a curve inside it. */
-export function sizeMarks(cut: Cut, scale: Scale, tile: Box, units: Notation): readonly Mark[] {
+export function sizeMarks(cut: Cut, tile: TileSides, scale: Scale, units: Notation): readonly Mark[] {
   const marks: Mark[] = [];
   const taken: Taken[] = [];
   const printed = printedSizes(cut);
-  const inPlace = new Map(printed.map((size) => [size, sizeInPlace(size, scale, tile, units)] as const));
+  const onPaper = (points: Ring) => boxOf(points.map((point) => toPaper(scale, point)));
+  const own = onPaper(tileRing(tile));
+  // The centre of a circle may lie off the tile, and its sizes with it.
+  const round = onPaper([...tileRing(tile), ...printed.flatMap(({ at }) => at)]);
+  const inPlace = new Map(printed.map((size) => [size, sizeInPlace(size, scale, round, units)] as const));
   marks.push(...[...inPlace.values()].flatMap((one) => one ?? []));
   const outside = { ...cut, sizes: printed.filter((size) => !inPlace.get(size)) };
-  const sizes = placeSizes(outside, scale, tile);
+  const sizes = placeSizes(outside, scale, own);
   const words = new Map<CutSize, FigureMark>();
   for (const placed of sizes) {
-    const lines = sizes.filter((other) => other !== placed).flatMap((other) => extensionsOf(other, tile));
-    const mark = figureMark(placed, tile, units, taken, lines);
+    const lines = sizes.filter((other) => other !== placed).flatMap((other) => extensionsOf(other, round));
+    const mark = figureMark(placed, round, units, taken, lines);
     taken.push({ box: textBox(mark), turn: mark.turn });
     words.set(placed.size, mark);
   }
   const figures = taken.map(({ box }) => box);
   // Read aloud, a card gives its sizes in the order of the cut.
   const inOrder = printed.flatMap((size) => words.get(size) ?? []);
-  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, tile, figures))];
+  return [...marks, ...inOrder, ...sizes.flatMap((placed) => lineMarks(placed, round, figures))];
 }

@@ -1,16 +1,15 @@
 import type { Cut } from '../cuts/Cut.ts';
 import type { System } from '../measure/index.ts';
-import { boxOf } from './boxes.ts';
 import { breakMarks, gapShape } from './breakMarks.ts';
 import { cardDetail } from './cardDetail.ts';
 import { arcMarks, drillMarks, edgeMarks, ghost, keptShape, wasteCrosses } from './cardMarks.ts';
-import { printedSizes, sizeMarks } from './cardSizes.ts';
+import { sizeMarks } from './cardSizes.ts';
 import { type CardTurn, type TileSides, tileRing, wallDownTurn } from './cutFrame.ts';
 import type { Drawing, DrawOptions, Space } from './Drawing.ts';
 import { trimmed } from './markBounds.ts';
 import { penSvg, wholePixels } from './penSvg.ts';
 import { pickRatio, ratios } from './pickScale.ts';
-import { mmPerTick, scaleFor, toPaper } from './Scale.ts';
+import { mmPerTick, scaleFor } from './Scale.ts';
 import { type Shortened, shortened } from './shortened.ts';
 
 /** What a card leaves for the tile itself between its sizes, in mm. */
@@ -82,9 +81,6 @@ export function leastCard(
 export function drawCard(whole: Cut, wholeTile: TileSides, options: CardOptions): Drawing {
   const { cut, tile, gap } = asShown(whole, wholeTile, options);
   const scale = scaleFor(tileRing(tile), options.turn ?? wallDownTurn(cut), options.ratio, [0, 0]);
-  // The centre of a circle may lie off the tile, and its sizes with it.
-  const reached = [...tileRing(tile), ...printedSizes(cut).flatMap(({ at }) => at)];
-  const box = boxOf(reached.map((point) => toPaper(scale, point)));
   const drawn = [
     ghost(tile, scale),
     keptShape(cut, scale),
@@ -93,7 +89,7 @@ export function drawCard(whole: Cut, wholeTile: TileSides, options: CardOptions)
     ...(gap ? breakMarks({ gap, tile }, scale) : []),
     ...arcMarks(cut, scale),
     ...drillMarks(cut, scale),
-    ...sizeMarks(cut, scale, box, options),
+    ...sizeMarks(cut, tile, scale, options),
   ];
   const { marks, widthMm, heightMm } = trimmed([...drawn, ...cardDetail(cut, scale, drawn, options.system)]);
   return penSvg(marks, { id: options.id, label: options.label, widthMm, heightMm, ratio: options.ratio });

@@ -31,6 +31,7 @@ export * from './drawZonePages.ts';
 export * from './factorySide.ts';
 export * from './measureRooms.ts';
 export * from './pickScale.ts';
+export { fewSizes } from './placeSizes.ts';
 export type { MovedSize } from './runningSizes.ts';
 export { mmPerTick } from './Scale.ts';
 export * from './shownHand.ts';

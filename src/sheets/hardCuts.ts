@@ -7,8 +7,10 @@ import {
   cardTurn,
   type Drawing,
   drawCard,
+  fewSizes,
   leastCard,
   mmPerTick,
+  printedSizes,
   ratios,
   type Space,
   shortestSawn,
@@ -16,12 +18,16 @@ import {
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
+import { cardMates } from './cardMates.ts';
+import { cardPages } from './cardPages.ts';
 import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
+import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import type { Say } from './SheetView.ts';
 
 /** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve, and each point of several saw lines. */
 export const hardCuts: Sheet = {
@@ -35,16 +41,18 @@ export const hardCuts: Sheet = {
     const cards = hard.map((one) => card(context, one, roomOf(one.cut.pieces, one.notes)));
     const tight = hard.map((one) => card(context, one, lowRoom));
     // Cards that save a page are no use where a notch is too small on them.
+    const pageHeight = pageSpace(context.packet.spec.print.paper, 'portrait').heightMm;
     const low =
-      areLow(tight, pageSpace(context.packet.spec.print.paper, 'portrait').heightMm) &&
+      areLow(tight, pageHeight) &&
       tight.every(({ leastMm }, i) => leastMm >= Math.min(LEAST_MM, cards[i]!.leastMm));
     const placed = low ? tight.map((one) => ({ ...one, spans: [] })) : cards;
+    const pages = low ? lowPages(placed, pageHeight) : cardPages(placed);
     const { system: unit } = context.packet.spec.print;
     const scales = [...new Set(placed.map(({ scale }) => scale))];
     return [
       {
         ...(scales.length === 1 ? { scale: scales[0]! } : {}),
-        data: { unit, asPlan: placed.some(({ asPlan }) => asPlan !== ''), cards: placed, low },
+        data: { unit, asPlan: placed.some(({ asPlan }) => asPlan !== ''), cards: placed, pages, low },
       },
     ];
   },
@@ -109,26 +117,26 @@ export function areLow(cards: readonly CardSpace[], pageMm: number): boolean {
     ({ size, pieces, elsewhere, breaks }) =>
       size.widthMm <= lowRoom.single.widthMm && pieces.length <= LOW_PIECES && !elsewhere && !breaks,
   );
-  const pairs = cards.flatMap((one, i) => (i % 2 === 0 ? [[one, ...cards.slice(i + 1, i + 2)]] : []));
-  const rows = pairs.map((pair) =>
-    Math.max(
-      LOW_CARD.leastMm,
-      ...pair.map(({ size, told }) =>
-        Math.max(size.heightMm + LOW_CARD.roundMm, told ? lowWordsMm(told) : 0),
-      ),
-    ),
-  );
-  return fit && pagesOf(rows, pageMm) < Math.ceil(places / A_PAGE);
+  return fit && lowPages(cards, pageMm).length < Math.ceil(places / A_PAGE);
 }
 
-/** Pages that rows of these heights take, the first of which bears the rule. */
-function pagesOf(rows: readonly number[], pageMm: number): number {
-  let [pages, full] = [1, RULE_MM];
-  for (const row of rows) {
-    if (full + row > pageMm) [pages, full] = [pages + 1, 0];
-    full += row;
+/** Low cards page by page, two in a row, under the rule that stands over them on each. */
+function lowPages<T extends Pick<CardSpace, 'size' | 'told'>>(cards: readonly T[], pageMm: number): T[][] {
+  const pages: T[][] = [];
+  let full = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < cards.length; i += 2) {
+    const row = cards.slice(i, i + 2);
+    const high = Math.max(...row.map(lowHeightMm));
+    if (full + high > pageMm) [pages[pages.length], full] = [[], RULE_MM];
+    pages.at(-1)!.push(...row);
+    full += high;
   }
   return pages;
+}
+
+/** How high a low card stands: its drawing, or the words beside that. */
+function lowHeightMm({ size, told }: Pick<CardSpace, 'size' | 'told'>): number {
+  return Math.max(LOW_CARD.leastMm, size.heightMm + LOW_CARD.roundMm, told ? lowWordsMm(told) : 0);
 }
 
 /** The ways in which a drawing is larger than its card. */
@@ -214,11 +222,21 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
   };
 }
 
-/** That a circle's centre is no place on the tile, in each language of the crew. */
+/** What is said under a card beside its pieces, in each language of the crew. */
 function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): readonly string[] {
-  if (!isCentreOff(context, cutOnCard(surface, context.packet, cut))) return [];
-  const { say, second } = context;
-  return [say, ...(second ? [second.say] : [])].map((tell) => tell('sheet.hard-cuts.offTile'));
+  const { say, second, packet } = context;
+  const shown = cutOnCard(surface, packet, cut);
+  const tile = tileOf(context, cut);
+  const told = (tell: Say) => [
+    ...cardMates(tell, packet, surface, cut),
+    ...(isCentreOff(context, shown)
+      ? [tell('sheet.hard-cuts.offTile')]
+      : isCrowded(shown)
+        ? [tell('sheet.hard-cuts.manySizes')]
+        : []),
+    ...(losesItsMeasure(shown, tile) ? [tell('sheet.hard-cuts.markFirst')] : []),
+  ];
+  return [say, ...(second ? [second.say] : [])].map((tell) => told(tell).join(' ')).filter(Boolean);
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
@@ -229,6 +247,9 @@ function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
 function mayBreak({ faults }: PacketSurface, { pieces }: Cut): boolean {
   return faults.some((fault) => fault.code === 'web' && fault.pieces.some((id) => pieces.includes(id)));
 }
+
+/** Whether a card has more figures than can be read at a glance. */
+const isCrowded = (cut: Cut): boolean => printedSizes(cut).length > fewSizes;
 
 /** Whether a circle is swung from beyond the tile, where no compass stands: its template has the curve. */
 function isCentreOff(context: SheetContext, cut: Cut): boolean {

@@ -14,8 +14,8 @@ export type SawZones = readonly {
   readonly marked: readonly Row[];
 }[];
 
-/** Heights in mm: the rule over the list and how its pictures lie, a table's head with the space under it, a row and what lower rows save, a line of boxes. */
-const MM = { rule: 12.5, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4 } as const;
+/** Heights in mm: the rule over the list and how its pictures lie, a table's head with the space under it, a row and what lower rows save, a line of boxes, a line that tells of offcuts. */
+const MM = { rule: 12.5, head: 7.5, row: 10.3, lower: 0.8, boxes: 8.4, mates: 4.2 } as const;
 /** Boxes side by side, where sizes stand before them and where none do. */
 const BESIDE = 4;
 const ALONE = 6;
@@ -45,11 +45,15 @@ export function partsOfPage<T extends Row>(
   return parts;
 }
 
-/** Whether rows that are a little lower spare the list a last page with a line or two on it. */
-export function savesPage(zones: SawZones, paper: 'letter' | 'a4'): boolean {
+/**
+ * Whether rows that are a little lower spare the list a last page with a line or two on it.
+ *
+ * @param mates lines over the list that tell which pieces come from offcuts.
+ */
+export function savesPage(zones: SawZones, paper: 'letter' | 'a4', mates = 0): boolean {
   const tables = zones.flatMap(({ fences, marked }) => [fences.flatMap(({ lines }) => lines), marked]);
   const heights = tables.flatMap((rows) => (rows.length > 0 ? [MM.head, ...rows.map(rowHeight)] : []));
-  const total = heights.reduce((sum, height) => sum + height, MM.rule);
+  const total = heights.reduce((sum, height) => sum + height, MM.rule + mates * MM.mates);
   const rows = tables.flat().length;
   const page = pageSpace(paper, 'portrait').heightMm;
   const over = total % page;

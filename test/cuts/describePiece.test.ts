@@ -132,6 +132,49 @@ describe('how a piece is cut, read from its shape in its tile', () => {
       ],
       ['rightLength 8.0625 from bottom', 'topLength 8.0625 from left'],
     ],
+    // A corner on a side that is sawn off at its far end too: from the edge that stays, what is taken away rounded up.
+    [
+      'point',
+      [
+        [0, 0],
+        [10, 0],
+        [7, 12],
+        [3.3, 12],
+        [0, 9],
+      ],
+      [
+        'bottomLength 10 from left',
+        'leftLength 9 from bottom',
+        'takenAcross 3.3125 from left',
+        'topLength 7 from left',
+      ],
+    ],
+    [
+      'point',
+      [
+        [0, 0],
+        [12, 0],
+        [12, 3.3],
+        [9, 7],
+        [0, 10],
+      ],
+      [
+        'cornerAcross 9 from left',
+        'cornerUp 7 from bottom',
+        'leftLength 10 from bottom',
+        'rightLength 3.25 from bottom',
+      ],
+    ],
+    // No edge stays beside its own: nothing is measured to the tile's own corner, where a line begins.
+    [
+      'point',
+      [
+        [4, 0],
+        [12, 0],
+        [8, 4],
+      ],
+      ['bottomLength 8 from right', 'cornerAcross 4 from right', 'cornerUp 4 from bottom'],
+    ],
     [
       'odd',
       [

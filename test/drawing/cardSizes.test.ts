@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { CutSize } from '../../src/cuts/Cut.ts';
 import { isHard } from '../../src/cuts/isHard.ts';
 import { boxOf, grow, overlap, segmentMeets } from '../../src/drawing/boxes.ts';
-import { sizeMarks } from '../../src/drawing/cardSizes.ts';
+import { printedSizes, sizeMarks } from '../../src/drawing/cardSizes.ts';
 import { tileRing, wallDownTurn } from '../../src/drawing/cutFrame.ts';
 import { cardScale } from '../../src/drawing/drawCard.ts';
 import type { PathMark, Spot } from '../../src/drawing/Mark.ts';
 import { scaleFor, toPaper } from '../../src/drawing/Scale.ts';
 import { textBox } from '../../src/drawing/textBox.ts';
+import type { Ring } from '../../src/geometry/index.ts';
 import type { Packet } from '../../src/packet/Packet.ts';
 import { demos } from '../sheets/demos.ts';
 
@@ -18,8 +20,7 @@ function cardsOf({ spec: { tiles, print }, surfaces }: Packet) {
     .map((cut) => {
       const tile = tiles.find(({ key }) => key === cut.tile)!;
       const scale = scaleFor(tileRing(tile), wallDownTurn(cut), ratio, [0, 0]);
-      const reached = [...tileRing(tile), ...cut.sizes.flatMap(({ at }) => at)];
-      const marks = sizeMarks(cut, scale, boxOf(reached.map((point) => toPaper(scale, point))), print);
+      const marks = sizeMarks(cut, tile, scale, print);
       const figures = marks.filter((mark) => mark.mark === 'figure');
       const lines = marks.filter(
         (mark): mark is PathMark => mark.mark === 'path' && mark.line === 'dimension',
@@ -53,7 +54,37 @@ function near(packet: Packet) {
   );
 }
 
+/** Sizes that run along a side of the whole tile and stand beyond another one, by what they are. */
+function besideAnother({ spec: { tiles, print }, surfaces }: Packet): readonly string[] {
+  const hard = surfaces.flatMap(({ cuts }) => cuts.filter(isHard));
+  return hard.flatMap((cut) => {
+    const tile = tiles.find(({ key }) => key === cut.tile)!;
+    const scale = scaleFor(tileRing(tile), wallDownTurn(cut), 10, [0, 0]);
+    const onPaper = (points: CutSize['at'] | Ring) => points.map((point) => toPaper(scale, point));
+    const box = boxOf(onPaper(tileRing(tile)));
+    return printedSizes(cut).flatMap((size) => {
+      if (size.what === 'middleLength') return [];
+      const alone = printedSizes(cut).indexOf(size);
+      const figures = sizeMarks(cut, tile, scale, print).filter((mark) => mark.mark === 'figure');
+      const [x, y] = figures[alone]!.at;
+      const lies = (axis: 0 | 1, at: number) =>
+        onPaper(size.at).every((spot) => Math.abs(spot[axis] - at) < 0.02);
+      const wrong = [
+        lies(0, box.left) && x > box.left,
+        lies(0, box.right) && x < box.right,
+        lies(1, box.bottom) && y > box.bottom,
+        lies(1, box.top) && y < box.top,
+      ];
+      return wrong.includes(true) ? [`cut ${cut.number}: ${size.what}`] : [];
+    });
+  });
+}
+
 describe('the sizes of a card', () => {
+  test.each(demos)('what is left of a side of the tile stands beside that side in $slug', ({ packet }) => {
+    expect(besideAnother(packet)).toEqual([]);
+  });
+
   test.each(demos)('no line runs over a figure in $slug', ({ packet }) => {
     expect(crossed(packet)).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demos } from './demos.ts';
+import { demos, words } from './demos.ts';
 
 interface Card {
   readonly number: number;
@@ -12,7 +12,8 @@ test('a card sends you to the template where its circle is swung from beyond the
       .filter(({ template }) => template === 'hard-cuts')
       .flatMap(({ data }) => (data as { cards: readonly Card[] }).cards)
       .map(({ number, notes }) => {
-        const offTile = notes.length > 0;
+        const sends = words.say(packet.spec.print.crew[0]!)('sheet.hard-cuts.offTile');
+        const offTile = (notes[0] ?? '').includes(sends);
         const cut = packet.surfaces.flatMap(({ cuts }) => cuts).find((one) => one.number === number)!;
         const { length, width } = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
         const inside = cut.circles.every(

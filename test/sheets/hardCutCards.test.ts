@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Cut } from '../../src/cuts/Cut.ts';
 import { isHard } from '../../src/cuts/isHard.ts';
 import { mmPerTick, shortestSawn, textWidth } from '../../src/drawing/index.ts';
 import { demos, words } from './demos.ts';
@@ -11,6 +12,7 @@ interface Card {
   readonly size: { readonly widthMm: number; readonly heightMm: number };
   readonly spans: readonly string[];
   readonly drawing: string;
+  readonly notes: readonly string[];
 }
 
 const withCards = demos.flatMap(({ slug, packet, sheets }) => {
@@ -36,6 +38,19 @@ describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
     }
   });
 
+  test('offer the template where they have more than four figures', () => {
+    const { print } = packet.spec;
+    const other = words.say(print.crew[0]!)('sheet.hard-cuts.offTile');
+    const offer = words.say(print.crew[0]!)('sheet.hard-cuts.manySizes');
+    for (const { number, notes } of cards) {
+      const { sizes } = cuts.find((one) => one.number === number)!;
+      const many = sizes.filter(({ saw }) => saw > 0).length > 4;
+      const told = [other, offer].some((one) => (notes[0] ?? '').includes(one));
+      if (many) expect(told, `card ${number}`).toBe(true);
+      else expect(notes[0] ?? '').not.toContain(offer);
+    }
+  });
+
   test('print no size of 0', () => {
     for (const { drawing } of cards) expect(drawing).not.toMatch(/>0</);
   });
@@ -44,6 +59,31 @@ describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
 test('a step of 5/8 in, 1.3 mm at 1:12, is drawn over 3 mm long', () => {
   const [, , , cards] = withCards.find(([slug]) => slug === 'quarry-kitchen')!;
   expect(cards.map(({ leastMm }) => leastMm > 3)).toEqual(cards.map(() => true));
+});
+
+describe('what a card of linden-entry measures from', () => {
+  const [, packet, , cards] = withCards.find(([slug]) => slug === 'linden-entry')!;
+  const told = cards.filter(({ notes }) => notes.join(' ').includes('before you saw'));
+  const kinds = packet.surfaces.flatMap(({ cuts }) => cuts.filter(isHard));
+  /** Whether all of the sides that run across the plank are sawn off. */
+  const keepsNoEnd = ({ edges, tile }: Cut) => {
+    const { length } = packet.spec.tiles.find(({ key }) => key === tile)!;
+    const ends = edges.filter(({ from, to, factory }) => factory && from[0] === to[0]);
+    return !ends.some(({ from }) => from[0] === 0 || from[0] === length);
+  };
+
+  test('stays till the last cut, else all lines are to be marked before the first', () => {
+    expect(kinds.filter(keepsNoEnd).length).toBeGreaterThan(1);
+    expect(told.map(({ number }) => number)).toEqual(kinds.filter(keepsNoEnd).map(({ number }) => number));
+  });
+
+  test('that its piece begins in the corner of its tile is no size as long as the tile', () => {
+    for (const { drawing } of cards) expect(drawing).not.toContain('>597<');
+  });
+
+  test('is told in both languages of the crew', () => {
+    for (const { notes } of told) expect(notes[1]).toContain('antes de cortar');
+  });
 });
 
 describe('the cards of planks', () => {

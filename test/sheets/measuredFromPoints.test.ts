@@ -65,6 +65,24 @@ describe('hexagons on the saw list, which stand on a point', () => {
   });
 });
 
+describe.each(Object.keys(demoTexts))('the head over what %s marks by hand', (slug) => {
+  const made = sheetsOf(slug, demoTexts[slug]!, ['saw-list']);
+  const { shape } = made.packet.spec.tiles[0]!;
+  const all = made.sheets.flatMap(
+    ({ data }) => (data as { zones?: { from: string; marked: Line[] }[] }).zones ?? [],
+  );
+
+  test('says from the point where the heavy bar only touches one', () => {
+    for (const { from, marked: own } of all.filter((zone) => zone.marked.length > 0)) {
+      const fromPoint = own.flatMap(({ marks }) => marks.map(({ where }) => /point|keeps/.test(where)));
+      const told = words.say('en')('sheet.saw-list.marked', { from });
+      expect(/\bpoint\b/.test(told)).toBe(fromPoint.includes(true));
+      expect(/\bedge\b/.test(told)).toBe(fromPoint.includes(false));
+      if (!shape) expect(from).toBe('edge');
+    }
+  });
+});
+
 test('in Spanish no size at the saw is called by the word for stop', () => {
   const say = words.say('es');
   const at = [

@@ -47,6 +47,30 @@ describe('what a layout finds fault with', () => {
     const own = surface!.cuts.filter((cut) => cut.pieces.some((id) => ['L6-3', 'L6-5'].includes(id)));
     const least = Math.min(...own.flatMap(({ sizes }) => sizes.map(({ saw }) => saw)));
     expect(printLength(least, packet.spec.print)).toBe('3 7/8 in');
-    expect(line).toContain('Smallest 3 29/32 to 3 7/8 in,');
+    expect(line).toContain('Smallest 3 7/8 to 3 29/32 in,');
+  });
+});
+
+describe.each(demos)('sizes from one to another on the sheets of $slug', ({ slug, sheets }) => {
+  const value = (words: string) => {
+    const [, whole = '0', top = '0', under = '1'] = /^(\d+(?:[.,]\d+)?)?(?: ?(\d+)\/(\d+))?$/.exec(
+      words.trim(),
+    )!;
+    return Number(whole.replace(',', '.')) + Number(top) / Number(under);
+  };
+  const size = String.raw`((?:\d+ \d+\/\d+)|(?:\d+\/\d+)|(?:\d+(?:[.,]\d+)?))`;
+  // Two bare figures before one unit; a word for `to` may stand in any language of the sheets.
+  const range = new RegExp(`(?<![\\d/×–·] ?)${size} (?:to|a) ${size} (?:in|mm|pulg)\\b`, 'g');
+
+  test('begin with the smaller one', () => {
+    const found = sheets.flatMap(({ name, data }) =>
+      textsOf(data).flatMap((words) =>
+        [...words.matchAll(range)].map(([all, one, other]) => ({ name, all, one, other })),
+      ),
+    );
+    expect(
+      found.filter(({ one, other }) => value(one!) > value(other!)).map(({ name, all }) => `${name}: ${all}`),
+    ).toEqual([]);
+    if (slug === 'rowan-bath') expect(found.length).toBeGreaterThan(5);
   });
 });

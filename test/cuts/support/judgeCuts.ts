@@ -67,7 +67,7 @@ function judgeEdges({ number, edges }: Cut, piece: Piece): string[] {
   });
 }
 
-const TAKEN = new Set(['notchWidth', 'notchDepth', 'holeDiameter']);
+const TAKEN = new Set(['takenAcross', 'takenUp', 'notchWidth', 'notchDepth', 'holeDiameter']);
 const KEPT = new Set(['length', 'width', 'leftLength', 'rightLength', 'topLength', 'bottomLength']);
 const CENTRE = new Set(['holeAcross', 'holeUp']);
 
