@@ -16,7 +16,7 @@ interface Page<T> {
  * Cards page by page, each in the first free place of the first page that has room for it: the page is filled as the style sheet fills its grid, so
  * that every page can begin with the rule over the cards.
  *
- * @example cardPages([{ spans: ['tall'] }, { spans: ['wide'] }, { spans: [] }]).length //=> 2
+ * @example cardPages([{ spans: ['tall'] }, { spans: ['wide', 'tall'] }]).length //=> 2
  */
 export function cardPages<T extends Spanning>(cards: readonly T[]): readonly (readonly T[])[] {
   const pages: Page<T>[] = [];

@@ -14,7 +14,16 @@ function textsOf(data: unknown): string[] {
   return data !== null && typeof data === 'object' ? Object.values(data).flatMap(textsOf) : [];
 }
 
-const TOLD = /((?:\d+(?:\.\d+)? )?(?:\d+\/\d+ )?(?:in|mm))(?: ·|,) (\d+) %/g;
+const FIGURE = String.raw`(?:\d+(?:\.\d+)? )?(?:\d+\/\d+ )?`;
+/** A size, or two of them, with the share of each. */
+const TOLD = new RegExp(`(?:(${FIGURE})(?:to|a) )?((?:${FIGURE})(in|mm))(?: ·|,) (?:(\\d+)–)?(\\d+) %`, 'g');
+
+/** Each size with its share; of two that round to one share, that share with both. */
+const sharesIn = (words: string) =>
+  [...words.matchAll(TOLD)].flatMap(([, from, size, unit, least, most]) => [
+    ...(from ? [{ size: `${from}${unit}`, percent: Number(least ?? most) }] : []),
+    { size: size!, percent: Number(most) },
+  ]);
 
 const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
 
@@ -25,7 +34,7 @@ describe.each(demos)('a size told with its share of a tile in $slug', ({ packet,
   // The tally tells joints with their share of the floor.
   const told = sheets.flatMap(({ name, template, data }) =>
     (template === 'material-tally' ? [] : textsOf(data)).flatMap((words) =>
-      [...words.matchAll(TOLD)].map(([, size, percent]) => ({ name, size: size!, percent: Number(percent) })),
+      sharesIn(words).map((one) => ({ name, ...one })),
     ),
   );
 
