@@ -209,6 +209,19 @@ describe('sealant, backer and sealer', () => {
     const epoxy = makeMaterials({ ...JOB, products: { ...JOB.products, grout } }, [squareFeet(50)], {});
     expect(find(epoxy, 'sealer')).toBeUndefined();
   });
+
+  test('sealer twice where porous tile is sealed before grouting and all of it after, once where its grout is epoxy', () => {
+    const sealer = (tile: Partial<Job['tiles'][number]>, kind: 'cement' | 'epoxy') => {
+      const products = { ...JOB.products, grout: { ...JOB.products.grout, kind } };
+      const tiles = JOB.tiles.map((one) => ({ ...one, ...tile }));
+      return find(makeMaterials({ ...JOB, tiles, products }, [squareFeet(50)], {}), 'sealer')!;
+    };
+    const stone = { material: 'stone', glazed: false } as const;
+    const once = sealer({}, 'cement').amount;
+    expect(sealer(stone, 'cement').amount).toBeCloseTo(2 * once, 9);
+    expect(sealer(stone, 'epoxy').amount).toBeCloseTo(once, 9);
+    expect(sealer(stone, 'cement').sum[0]!.code).toBe('material.sealer.sum.twice');
+  });
 });
 
 describe('what lies under the tile has a line for each layer that the job adds', () => {
