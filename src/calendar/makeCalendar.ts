@@ -71,7 +71,7 @@ function doNotSet(from: string): CalendarEntry {
   return { code: 'doNotSet', from, source: COLD.source };
 }
 
-/** Porous tile is sealed in the working hours before grouting, and dries as the sealer's sheet says. */
+/** Porous tile is sealed in one go before grouting, for as long as grouting takes, and dries as the sealer's sheet says. */
 function sealTile(
   job: Job,
   ready: Minutes,
@@ -79,9 +79,17 @@ function sealTile(
   const { sealer, grout } = job.products;
   const porous = job.tiles.some((tile) => sealingNeed(tile.material, tile.glazed, grout.kind).beforeGrouting);
   if (!porous || sealer.kind === 'none') return undefined;
-  const start = nextWorking(ready, job.work);
-  const entry = { code: 'sealTile', ...told(start, ready, 'work'), ...waitsOf(job).grout };
-  return { entry, dry: start + sealer.cureHours * 60 };
+  const minutes = Math.round(grout.groutingHours * 60);
+  const start = startInOneGo(ready, minutes, job.work);
+  const end = endOfWork(start, minutes, job.work);
+  const moved = nextWorking(ready, job.work) === ready ? 'oneGo' : 'work';
+  const entry = {
+    code: 'sealTile',
+    ...told(start, ready, moved),
+    to: toIso(end),
+    ...waitsOf(job).grout,
+  };
+  return { entry, dry: end + sealer.cureHours * 60 };
 }
 
 function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly CalendarEntry[] {

@@ -1,7 +1,7 @@
 import type { Job } from '../job/Job.ts';
 import { toiletForgotten } from '../job/toiletForgotten.ts';
 import { isFilled } from '../materials/isFilled.ts';
-import { isSpread, layersUnder } from '../materials/layersUnder.ts';
+import { isCast, isSpread, layersUnder } from '../materials/layersUnder.ts';
 import { leadAtWork, suspectLayers } from '../materials/limits/houseLimits.ts';
 import { HEAT_OFF, LABORATORY_WAIT, PREPARING_PACE, PREPARING_WAIT, TAKE_OUT } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
@@ -127,10 +127,10 @@ function outOf(job: Job): readonly string[] {
   return toiletForgotten(job) ? [...named, 'toilet'] : named;
 }
 
-/** Layers that take a working step of their own: mortar goes with the board or membrane on it, and stands alone without one. */
+/** Layers that take a working step of their own: a bond coat goes with the board or membrane on it, and stands alone without one. */
 function laidUnder({ base }: Job) {
   const under = layersUnder(base);
-  const laid = under.filter((layer) => !isSpread(layer));
+  const laid = under.filter((layer) => isCast(layer) || !isSpread(layer));
   return laid.length > 0 ? laid : under;
 }
 

@@ -22,7 +22,7 @@ export interface Cut {
     readonly exact: Ticks;
     readonly saw: Ticks;
   }[];
-  /** Hard cuts get a card and a spare, as `isHard` tells. */
+  /** Hard cuts get a card, as `isHard` tells. */
   readonly hard: boolean;
   /** Taper of a sawn edge over its length, 0 when square. */
   readonly taper: Ticks;

@@ -43,7 +43,7 @@ export function buildJob(
     joint: given.joint,
     surfaces,
     base: buildBase(given.base, tiles, surfaces, notes),
-    products: buildProducts(given.products, tiles, notes),
+    products: buildProducts(given.products, tiles, given.joint, notes),
     ...buildSawAndWaste(given, notes),
     defaults: notes.defaults,
   };

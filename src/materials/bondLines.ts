@@ -1,7 +1,7 @@
 import type { Job, Layer, MortarSpec } from '../job/Job.ts';
 import type { System } from '../measure/index.ts';
 import { bondNotch, MORTAR_COVERAGE, MORTAR_DENSITY, mortarRate } from '../trade/index.ts';
-import { isBonded, isSpread, layersUnder } from './layersUnder.ts';
+import { isBonded, isCast, isSpread, layersUnder } from './layersUnder.ts';
 import type { Material } from './Material.ts';
 import { mortarSum } from './mortarLine.ts';
 import { packages, rounded } from './rounded.ts';
@@ -26,10 +26,12 @@ export function bondLines(
 function isGiven(under: readonly Layer[], i: number): boolean {
   const [below, above, next] = [under[i - 1], under[i + 1], under[i + 2]];
   return (
-    (below !== undefined && isSpread(below)) ||
-    (above !== undefined && isSpread(above) && !(next && isBonded(next)))
+    (below !== undefined && isBondCoat(below)) ||
+    (above !== undefined && isBondCoat(above) && !(next && isBonded(next)))
   );
 }
+
+const isBondCoat = (layer: Layer) => isSpread(layer) && !isCast(layer);
 
 /** Reckoned as the mortar under the tile, but by a notch of its own and our table: what the job says a bag covers is for its own notch. */
 function bondLine(

@@ -1,4 +1,5 @@
 import type { Job, SurfaceSpec } from '../job/Job.ts';
+import { longestSide } from '../job/longestSide.ts';
 import type { Layout } from '../layout/Layout.ts';
 import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from './Flatness.ts';
@@ -7,17 +8,17 @@ import { makeFlatness } from './makeFlatness.ts';
 
 /** What the readings on a grid say of a floor and its tile; nothing where they lie on another floor or nobody read any. */
 export function floorFlatness(
-  { base, tiles, print }: Pick<Job, 'base' | 'tiles' | 'print'>,
+  { base, tiles, joint, print }: Pick<Job, 'base' | 'tiles' | 'joint' | 'print'>,
   surface: SurfaceSpec,
   layout: Layout,
 ): Flatness | undefined {
   const { grid, fillBagLitres } = base;
   if (grid?.surface !== surface.name) return undefined;
   const keys = new Set(tilesLaid(layout));
-  const sides = tiles.filter(({ key }) => keys.has(key)).flatMap(({ length, width }) => [length, width]);
-  if (sides.length === 0) return undefined;
+  const laid = tiles.filter(({ key }) => keys.has(key));
+  if (laid.length === 0) return undefined;
   return makeFlatness(grid, {
-    longest: Math.max(...sides),
+    longest: longestSide(laid, joint),
     areaM2: fieldAreaM2(layout),
     system: print.system,
     ...(fillBagLitres === undefined ? {} : { bagLitres: fillBagLitres }),

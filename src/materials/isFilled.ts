@@ -1,9 +1,10 @@
 import type { Job } from '../job/Job.ts';
+import { longestSide } from '../job/longestSide.ts';
 import { type FlatnessReading, flatnessGap } from '../trade/index.ts';
 import { makeFlatness } from './makeFlatness.ts';
 
 /** What of a job says whether its base is filled. */
-export type Filled = Pick<Job, 'base' | 'tiles' | 'print'>;
+export type Filled = Pick<Job, 'base' | 'tiles' | 'joint' | 'print'>;
 
 /**
  * Whether patch or leveler goes on the base: it follows an old floor that comes up, and what was found on the base. The calendar has
@@ -16,8 +17,8 @@ export function isFilled(job: Filled): boolean {
 }
 
 /** Readings under a straightedge with a larger gap than the longest tile of the job allows. */
-export function tooHollow({ base, tiles, print }: Filled): readonly FlatnessReading[] {
-  const longest = Math.max(0, ...tiles.flatMap(({ length, width }) => [length, width]));
+export function tooHollow({ base, tiles, joint, print }: Filled): readonly FlatnessReading[] {
+  const longest = longestSide(tiles, joint);
   return base.flatness.filter(({ gap, under }) => gap > flatnessGap(longest, under, print.system));
 }
 

@@ -7,13 +7,13 @@ import {
   volumeAsPrinted,
 } from '../measure/index.ts';
 import { LAYER_WASTE, MORTAR_DENSITY } from '../trade/index.ts';
-import { isSpread, layersUnder } from './layersUnder.ts';
+import { isCast, isSpread, layersUnder } from './layersUnder.ts';
 import type { Material } from './Material.ts';
 import { packages } from './rounded.ts';
 
 /**
  * What the job puts under the tile, a line for each layer but the tile, which is the last, and the bed under it, which is the mortar
- * of the tally: board, membrane, the mortar between. What a pack of it covers is known where the job says so; mortar comes in the
+ * of the tally: board, membrane, the mortar between, a bed that falls to a drain. What a pack of it covers is known where the job says so; mortar comes in the
  * bags of the mortar under the tile.
  *
  * @param areaM2 area of all fields in square metres.
@@ -22,11 +22,12 @@ export function layerLines(
   { base, products, print }: Pick<Job, 'base' | 'products' | 'print'>,
   areaM2: number,
 ): readonly Material[] {
-  return layersUnder(base).map((layer) =>
-    isSpread(layer)
+  return layersUnder(base).map((layer) => {
+    if (isCast(layer) && layer.packM2 === undefined) return castLine(layer, areaM2, print.system);
+    return isSpread(layer) && !isCast(layer)
       ? spreadLine(layer, areaM2, products.mortar.bagKg, print.system)
-      : laidLine(layer, areaM2),
-  );
+      : laidLine(layer, areaM2);
+  });
 }
 
 const READ = { code: 'material.layer.sum.read', figures: {} };
@@ -50,6 +51,31 @@ function laidLine({ name, packM2 }: Layer, areaM2: number): Material {
     amount: areaM2,
     unit: 'm2',
     ...(packs === undefined ? { buy: buyM2, buyUnit: 'm2' } : { buy: packs, buyUnit: 'pack' }),
+  };
+}
+
+/** What is poured or floated is bought by its volume: which sand, cement or bag makes it is told by its own sheet. */
+function castLine({ name, thickness, waitHours }: Layer, areaM2: number, system: System): Material {
+  const bedLitres = volumeAsPrinted(areaM2 * (thickness / TICKS_PER_MM), system);
+  const buyLitres = volumeAsPrinted(bedLitres * (1 + LAYER_WASTE.value), system);
+  return {
+    what: 'layer',
+    name,
+    sum: [
+      {
+        code: 'material.layer.sum.cast',
+        figures: { thickness, areaM2, bedLitres, wasteShare: LAYER_WASTE.value, buyLitres },
+      },
+      { code: 'material.layer.sum.castRead', figures: {} },
+      ...(waitHours === undefined ? [{ code: 'material.layer.sum.castCures', figures: {} }] : []),
+    ],
+    rate: { value: LAYER_WASTE.value, unit: 'share' },
+    mark: LAYER_WASTE.mark,
+    source: LAYER_WASTE.source,
+    amount: bedLitres,
+    unit: 'litre',
+    buy: buyLitres,
+    buyUnit: 'litre',
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Job } from '../job/Job.ts';
+import { longestSide } from '../job/longestSide.ts';
 import type { Ticks } from '../measure/index.ts';
 import { bedDepth, type Notch, soldIn, TROWEL_ANGLE, trowelFor } from '../trade/index.ts';
 import type { Laid } from './laidSurfaces.ts';
@@ -12,13 +13,13 @@ export interface TrowelAsked {
   /** What is advised instead, sold in the units of the sheet, and the bed that it leaves. */
   readonly advised: Notch;
   readonly advisedBed: number;
-  /** Longest side of the tile laid. */
+  /** Longest side of the tiles laid, of mosaic that of a chip. */
   readonly longest: Ticks;
 }
 
 /** What trowel the tiles of a floor ask for, and whether the job's leaves as deep a bed. */
 export function trowelAsked(job: Job, { tiles }: Pick<Laid, 'tiles'>): TrowelAsked {
-  const longest = Math.max(...tiles.flatMap(({ length, width }) => [length, width]));
+  const longest = longestSide(tiles, job.joint);
   const { notch } = job.products.mortar;
   // A trowel is held against the one that is sold in the same units: printed in others it is the same trowel.
   const wanted = trowelFor(longest, soldIn(notch.width, job.print.system));

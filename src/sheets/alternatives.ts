@@ -123,7 +123,7 @@ function candidateRow(context: SheetContext, surface: PacketSurface, role: strin
   };
 }
 
-/** Reasons whose `size` and `before` are sizes of pieces, so that they are told as the rows under them tell pieces. */
+/** Reasons whose `size` and `before` are sizes of pieces: told as the rows under them tell pieces, and once where both read alike. */
 const OF_PIECES: ReadonlySet<string> = new Set(['start.withoutWeb', 'start.fewerTiles', 'start.evenCourses']);
 
 function reasonText(
@@ -137,7 +137,8 @@ function reasonText(
     (key === 'size' || key === 'before') && typeof value === 'number' ? sawDown(value, step) : value,
   ]);
   const told = OF_PIECES.has(code) ? Object.fromEntries(sawn) : figures;
-  return context.say(code, surfaceFigures(context, surface, told));
+  const said = surfaceFigures(context, surface, told);
+  return context.say(code, { ...said, alike: said.size === said.before ? 'yes' : 'no' });
 }
 
 /** The reason of a search for both axes at once is one reason. */

@@ -1,3 +1,4 @@
+import { longestSide } from '../job/longestSide.ts';
 import { readOnOld } from '../job/readOnOld.ts';
 import { tilesLaid } from '../layout/tilesLaid.ts';
 import type { Flatness } from '../materials/Flatness.ts';
@@ -20,8 +21,7 @@ import { straightedgeSaid } from './straightedgeSaid.ts';
 export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const { packet, say, length } = context;
   const own = packet.spec.tiles.filter(({ key }) => tilesLaid(surface).includes(key));
-  const longest = Math.max(...own.flatMap(({ length, width }) => [length, width]));
-  const asked = flatnessClass(longest, packet.spec.print.system);
+  const asked = flatnessClass(longestSide(own, packet.spec.joint), packet.spec.print.system);
   const { flatness } = surface;
   const short = shortEdge(asked, flatness);
   const read = flatnessRead(context, surface);

@@ -6,6 +6,7 @@ import { measureOf } from './measureOf.ts';
 import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sawnOfFault } from './sawnOfFault.ts';
+import { sayApart } from './sayApart.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { taperedSize } from './taperedSize.ts';
 import { taperLines } from './taperTable.ts';
@@ -54,6 +55,26 @@ function figuresOf(context: SheetContext, surface: PacketSurface, fault: Fault):
   return { ...figures, size: sawn ? taperedSize(context, sawn.wide, sawn.narrow) : down };
 }
 
+/** Faults that hold a size against a limit that it must not come under or over. */
+const HELD: ReadonlySet<string> = new Set([...SAWN, 'web', 'borderJoint', 'offsetBound']);
+
+/** Faults whose limit is a cut, which is told as such a cut would be. */
+const CUT_LIMIT: ReadonlySet<string> = new Set(['underHalf', 'offsetBound']);
+
+/** The figures in print. A size and its limit that differ never read alike: then both are told as they are, as fine as that takes. */
+function saidOf(context: SheetContext, surface: PacketSurface, fault: Fault) {
+  const { code } = fault;
+  const { step } = context.packet.spec.print;
+  const figures = figuresOf(context, surface, fault);
+  const { limit } = figures;
+  const printed =
+    CUT_LIMIT.has(code) && typeof limit === 'number' ? { ...figures, limit: sawDown(limit, step) } : figures;
+  const said = surfaceFigures(context, surface, printed);
+  if (!HELD.has(code) || said.size !== said.limit) return said;
+  const { size = 0, limit: exact = 0 } = fault.figures;
+  return { ...said, ...sayApart(context, { size, limit: exact }) };
+}
+
 function faultLine(
   context: SheetContext,
   surface: PacketSurface,
@@ -64,7 +85,7 @@ function faultLine(
   const shown = fault.pieces.slice(0, most).join(', ');
   const more = fault.pieces.length - most;
   return context.say(`fault.${fault.code}`, {
-    ...surfaceFigures(context, surface, figuresOf(context, surface, fault)),
+    ...saidOf(context, surface, fault),
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
     measure: measureOf(context, surface, fault.pieces, fault.figures),

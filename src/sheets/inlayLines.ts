@@ -1,5 +1,6 @@
 import { sawNearest } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asTaped } from './asTaped.ts';
 import { lineWords } from './lineWords.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -23,11 +24,8 @@ export function inlayLines(context: SheetContext, surface: PacketSurface): strin
 }
 
 /** Where on its edge the lines of an inlay's pattern are marked, and the tile that is set first by them. */
-function patternLines(
-  { packet, say, length, longLength }: SheetContext,
-  { inlays = [] }: PacketSurface,
-  name: string,
-): string[] {
+function patternLines(context: SheetContext, { inlays = [] }: PacketSurface, name: string): string[] {
+  const { packet, say, length, longLength } = context;
   const chalk = inlays.find((one) => one.name === name)?.chalk;
   if (!chalk) return [];
   const { lines, firstPiece, guide, zigzag } = chalk;
@@ -41,8 +39,8 @@ function patternLines(
       return say('sheet.set-out.inlayLine', { name, line, one: one!, other: other! });
     }),
     say('sheet.set-out.inlayFirst', {
-      ...{ name, tile: firstPiece, along: length(guide.along), upright: lines[0]!.name },
-      ...{ across: length(guide.across), level: lines[1]!.name },
+      ...{ name, tile: firstPiece, along: length(asTaped(context, guide.along)), upright: lines[0]!.name },
+      ...{ across: length(asTaped(context, guide.across)), level: lines[1]!.name },
     }),
     ...(zigzag
       ? [

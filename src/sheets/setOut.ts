@@ -1,5 +1,6 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asTaped } from './asTaped.ts';
 import { bothSpaces, drawingSpace } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
@@ -103,9 +104,9 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
     toUpright: nearestOf(ring, [upright.from, upright.to]),
     toLevel: nearestOf(ring, [level.from, level.to]),
     tile: chalk.firstPiece,
-    along: length(chalk.guide.along),
+    along: length(asTaped(context, chalk.guide.along)),
     upright: upright.name,
-    across: length(chalk.guide.across),
+    across: length(asTaped(context, chalk.guide.across)),
     level: level.name,
   });
   return [
@@ -130,7 +131,8 @@ function foldsSay({ say }: SheetContext, { falls, obstacles }: PacketSurface): s
 }
 
 /** Which lines follow the zigzag, and what stands on them: corners of tiles that lie along the pattern's axes, as the first does or K1-1. */
-function cornersSay({ say, length, longLength }: SheetContext, { chalk, pieces }: PacketSurface): string[] {
+function cornersSay(context: SheetContext, { chalk, pieces }: PacketSurface): string[] {
+  const { say, length, longLength } = context;
   const { corners, further = [], firstPiece } = chalk;
   if (!corners || further.length === 0) return [];
   const lines = further.map(({ name }) => name).join(', ');
@@ -138,5 +140,11 @@ function cornersSay({ say, length, longLength }: SheetContext, { chalk, pieces }
   const lies = pieces.some(({ id, quarter }) => id === firstPiece && quarter === 0);
   const like = lies ? firstPiece : (pieces.find(({ quarter }) => quarter === 0)?.id ?? firstPiece);
   const figures = { lines, count: further.length, tile: like };
-  return [say('sheet.set-out.corners', { ...figures, apart: longLength(apart), every: length(every) })];
+  return [
+    say('sheet.set-out.corners', {
+      ...figures,
+      apart: longLength(asTaped(context, apart)),
+      every: length(every),
+    }),
+  ];
 }

@@ -3,6 +3,7 @@ import type { ChalkLine, ChalkMark, StoryPole } from '../layout/Layout.ts';
 import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { READING_ERROR } from '../trade/index.ts';
+import { asTaped } from './asTaped.ts';
 import { borderLines } from './borderLines.ts';
 import { faceWords, tapeWords } from './faceWords.ts';
 import { followLines } from './followLines.ts';
@@ -65,13 +66,15 @@ function lineRow(
 }
 
 /**
- * A mark from the end where the tape is hooked, to the nearest step of the saw, and from the other end: what the
- * first leaves of the wall as printed, so that both add up on paper.
+ * A mark from the end where the tape is hooked, to the nearest step of the saw, and from the other end: what the first leaves of the
+ * wall as used, which a tape in millimetres reads in steps too, so that both add up on paper.
  */
-function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurface, mark: ChalkMark) {
+function markRow(context: SheetContext, surface: PacketSurface, mark: ChalkMark) {
+  const { say, longLength, packet } = context;
   const { step } = packet.rounding;
   const first = sawNearest(mark.distance, step);
   const other = mark.both?.find(({ end, distance }) => end !== mark.end || distance !== mark.distance);
+  const sum = asTaped(context, mark.distance + (other?.distance ?? 0), step);
   return {
     edge: faceWords(surface, mark.edge, say),
     from: say('sheet.set-out.from', { end: tapeWords(surface, mark.edge, mark.end, say) }),
@@ -79,8 +82,8 @@ function markRow({ say, longLength, packet }: SheetContext, surface: PacketSurfa
     other: other
       ? say('sheet.set-out.other', {
           end: tapeWords(surface, mark.edge, other.end, say),
-          distance: longLength(mark.distance + other.distance - first),
-          sum: longLength(mark.distance + other.distance),
+          distance: longLength(sum - first),
+          sum: longLength(sum),
         })
       : '',
   };

@@ -22,7 +22,7 @@ export interface TilePlan {
     readonly fewestTiles: { readonly needed: number; readonly pile: number };
     readonly smallestPile: { readonly needed: number; readonly pile: number };
   };
-  /** Tiles added for breakage, for spare hard cuts, and for the owner to keep. */
+  /** Tiles added for breakage, a spare for each cut into a tile, and for the owner to keep. */
   readonly breakage: number;
   readonly spare: number;
   readonly keep: number;

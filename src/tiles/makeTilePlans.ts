@@ -1,8 +1,8 @@
 import type { CutKind, Cuts } from '../cuts/Cut.ts';
-import { isHard } from '../cuts/isHard.ts';
+import { isInsideCut } from '../cuts/isInsideCut.ts';
 import type { Job, TileSpec } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
-import { breaking, type SawnAs, SMALL_PILE_COSTS, SPARE_PER_HARD_CUT } from '../trade/index.ts';
+import { breaking, type SawnAs, SMALL_PILE_COSTS, SPARE_PER_INSIDE_CUT } from '../trade/index.ts';
 import type { CutClass } from './CutClass.ts';
 import { cutClasses } from './cutClasses.ts';
 import { type FewestTiles, fewestTiles } from './fewestTiles.ts';
@@ -105,17 +105,19 @@ function plansOf(
   };
 }
 
-/** Tiles for what breaks, a spare for each hard cut, and what the owner keeps. */
+/** Tiles for what breaks, a spare for each cut into a tile, and what the owner keeps. */
 function extraOf({ waste }: Job, classes: readonly CutClass[], pieces: number) {
   const counts: Partial<Record<SawnAs, number>> = {};
   for (const { cut, pieces } of classes) {
     const way = sawnAs(cut.kind);
     counts[way] = (counts[way] ?? 0) + pieces.length;
   }
-  const hard = classes.filter(({ cut }) => isHard(cut)).reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const inside = classes
+    .filter(({ cut }) => isInsideCut(cut))
+    .reduce((sum, { pieces }) => sum + pieces.length, 0);
   return {
     breakage: Math.ceil(breaking(counts, waste.breakage) - 1e-9),
-    spare: hard * SPARE_PER_HARD_CUT.value,
+    spare: inside * SPARE_PER_INSIDE_CUT.value,
     keep: Math.max(1, shareUp(waste.keep, pieces)),
   };
 }

@@ -22,5 +22,8 @@ export const PREPARING_WAIT: Fact<{ fill: number; layer: number }> = {
   source: 'practice',
 };
 
+/** Thickness in inches over which mortar under a board or membrane is a bed that cures by itself, and no bond coat that goes with it. */
+export const BOND_COAT_MOST: Fact<number> = { value: 1 / 2, mark: 'P', source: 'practice' };
+
 /** Hours that the heating of a floor is off before the first mortar or patch, so that the base is cold. */
 export const HEAT_OFF: Fact<number> = { value: 24, mark: 'P', source: 'practice' };

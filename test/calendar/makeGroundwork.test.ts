@@ -137,6 +137,34 @@ describe('what comes before the first tile, in 200 jobs looked at by a clock of 
   });
 });
 
+test('a bed that is floated has a day of its own and cures before the membrane, whatever it is called', () => {
+  const thin = inches(1 / 8);
+  const laid = (name: string) =>
+    makeCalendar(
+      {
+        ...JOB,
+        base: {
+          ...JOB.base,
+          fresh: [
+            { name, thickness: inches(5 / 4), waitHours: 72 },
+            { name: 'mortar', thickness: thin },
+            { name: 'membrane', thickness: thin },
+            { name: 'mortar under tile', thickness: thin },
+            { name: 'tile', thickness: thin },
+          ],
+        },
+      },
+      zones,
+    ).filter(({ code }) => code === 'layer' || code === 'layerCures');
+  for (const name of ['sloped mortar', 'mud bed', 'mortar', 'recrecido de mortero', 'argamassa de caimento'])
+    expect(laid(name)).toMatchObject([
+      { code: 'layer', things: [name] },
+      { code: 'layerCures', things: [name], hours: 72, source: 'job' },
+      { code: 'layer', things: ['membrane'] },
+      { code: 'layerCures', things: ['membrane'] },
+    ]);
+});
+
 test('the floor is cold a day before anything wet touches it: common practice, no source', () => {
   const job: Job = { ...JOB, base: { ...JOB.base, heated: true, nailHoles: 'along A-B' } };
   expect(makeCalendar(job, zones).slice(0, 2)).toMatchObject([

@@ -67,6 +67,14 @@ describe('defaults', () => {
     ]);
   });
 
+  // Common practice, no source: a sheet of 12 in of chips under 2 in takes the trowel of mosaic, not that of a tile of 12 in.
+  test('the usual trowel for mosaic goes by its chips', () => {
+    const of = (tile: string) =>
+      readJob(SMALL.replace('{read: 12 in x 12 in}', tile), 'job.yaml', 'small').job!.products.mortar.notch;
+    expect(of('{mosaic: {sheet: 12 in x 12 in, chips: 6 x 6}}')).toEqual(trowelFor(2 * TICKS_PER_INCH));
+    expect(of('{mosaic: {sheet: 12 in x 12 in, chips: 3 x 1}}')).toEqual(trowelFor(12 * TICKS_PER_INCH));
+  });
+
   // Common practice, no source: the trade's table and the default of the file must not drift apart.
   test.each([2, 4, 7.9, 8, 12, 15.9, 16, 24])('the usual trowel for a tile of %f in', (side) => {
     const ticks = side * TICKS_PER_INCH;

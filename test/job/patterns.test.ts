@@ -63,6 +63,14 @@ describe('a pattern as a map', () => {
     });
   });
 
+  test('takes the second color of a checker for no tile of the pattern', () => {
+    const tiles = '{grey: {read: 12 in x 12 in}, red: {read: 12 in x 12 in}, small: {read: 4 in x 4 in}}';
+    expect(patternOf(tiles, '{two squares, checker: [grey, red]}')).toMatchObject({
+      tiles: ['grey', 'small'],
+      checker: ['grey', 'red'],
+    });
+  });
+
   test("says where the tiles of the owner's own lie, in modules", () => {
     const own =
       '{own: {repeat: [[5, 0], [2, 1]], tiles: [{tile: c, at: [0, 0]}, {tile: d, at: [-1, 0], stands: yes}]}}';

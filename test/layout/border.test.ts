@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { BorderCourse, SurfaceSpec } from '../../src/job/Job.ts';
 import type { Solved } from '../../src/layout/border/Border.ts';
+import { borderJoints } from '../../src/layout/border/borderJoints.ts';
 import { wideJoints } from '../../src/layout/border/wideJoints.ts';
 import type { Layout } from '../../src/layout/Layout.ts';
 import { makeLayout } from '../../src/layout/makeLayout.ts';
@@ -293,6 +294,18 @@ describe('the joint between a border and its field', () => {
   test('is as it should be where the row reaches it, or is cut along it', () => {
     expect(wideJoints([upright([0, 0], [1000, 0])], [tile(100)], 100)).toEqual([]);
     expect(wideJoints([upright([0, 0], [1000, 0])], [tile(140), tile(101)], 100)).toEqual([]);
+  });
+
+  // A chevron's length along the wall is rarely a whole tick: 52 ticks are 1/156 in.
+  test('is told as wider from a sixty-fourth of an inch on', () => {
+    const told = (more: number) =>
+      borderJoints(
+        { frame: { edges: [upright([0, 0], [1000, 0])] } } as unknown as Parameters<typeof borderJoints>[0],
+        [{ id: 'K1', laid: tile(200 + more) }] as unknown as Parameters<typeof borderJoints>[1],
+        200,
+      );
+    expect(told(52)).toEqual([]);
+    expect(told(127)).toMatchObject([{ figures: { size: 327, limit: 200 }, pieces: ['K1'] }]);
   });
 
   test('is not asked of a border that leans: its tiles are cut along it', () => {

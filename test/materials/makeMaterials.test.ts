@@ -209,6 +209,19 @@ describe('sealant, backer and sealer', () => {
     const epoxy = makeMaterials({ ...JOB, products: { ...JOB.products, grout } }, [squareFeet(50)], {});
     expect(find(epoxy, 'sealer')).toBeUndefined();
   });
+
+  test('sealer twice where porous tile is sealed before grouting and all of it after, once where its grout is epoxy', () => {
+    const sealer = (tile: Partial<Job['tiles'][number]>, kind: 'cement' | 'epoxy') => {
+      const products = { ...JOB.products, grout: { ...JOB.products.grout, kind } };
+      const tiles = JOB.tiles.map((one) => ({ ...one, ...tile }));
+      return find(makeMaterials({ ...JOB, tiles, products }, [squareFeet(50)], {}), 'sealer')!;
+    };
+    const stone = { material: 'stone', glazed: false } as const;
+    const once = sealer({}, 'cement').amount;
+    expect(sealer(stone, 'cement').amount).toBeCloseTo(2 * once, 9);
+    expect(sealer(stone, 'epoxy').amount).toBeCloseTo(once, 9);
+    expect(sealer(stone, 'cement').sum[0]!.code).toBe('material.sealer.sum.twice');
+  });
 });
 
 describe('what lies under the tile has a line for each layer that the job adds', () => {
@@ -249,6 +262,26 @@ describe('what lies under the tile has a line for each layer that the job adds',
     expect(line!.amount / LB_IN_KG).toBeCloseTo(78, 9);
     expect(Number(figures(line, 'material.layer.sum.bags')?.massKg) / LB_IN_KG).toBeCloseTo(85.8, 9);
     expect(line).toMatchObject({ buy: 2, buyUnit: 'bag' });
+  });
+
+  // By hand: 1 1/4 in on 100 sq ft are 294.97 L, printed 77.9 gal, and a tenth more 85.7 gal, 324.41 L.
+  test('what is floated or poured by its volume, under any name that the trade has for it, and how long it cures is asked', () => {
+    for (const name of [
+      'sloped mortar',
+      'mud bed',
+      'screed',
+      'mortar',
+      'mortero de pendiente',
+      'contrapiso',
+    ]) {
+      const [line] = under([layer(name, 5 / 4), layer('membrane', 1 / 8), bed, tile]);
+      expect(line).toMatchObject({ name, unit: 'litre', buyUnit: 'litre' });
+      expect(line!.buy).toBeCloseTo(324.41, 1);
+      expect(line!.sum.map(({ code }) => code)).toContain('material.layer.sum.castCures');
+    }
+    const [told] = under([{ ...layer('mud bed', 5 / 4), waitHours: 72 }, bed, tile]);
+    expect(told!.sum.map(({ code }) => code)).not.toContain('material.layer.sum.castCures');
+    expect(under([layer('sloped foam tray', 5 / 4), bed, tile])[0]).toMatchObject({ buyUnit: 'm2' });
   });
 
   test('tile on its bed alone, or on a bed that bears another name, asks for nothing more', () => {
@@ -296,6 +329,7 @@ describe('a membrane or a board is bonded with mortar where the job tells none u
     expect(bonds(mortar, board)).toEqual([]);
     expect(bonds(board, mortar)).toEqual([]);
     expect(bonds(board, mortar, membrane).map(({ name }) => name)).toEqual(['board']);
+    expect(bonds(layer('sloped mortar', 5 / 4), membrane).map(({ name }) => name)).toEqual(['membrane']);
     for (const name of ['liquid membrane', 'self-adhesive membrane', 'plywood', 'leveler'])
       expect(bonds(layer(name, 1 / 8))).toEqual([]);
     expect(bonds()).toEqual([]);

@@ -99,14 +99,14 @@ describe('the cut told at the end of an axis of a pattern that lies in no course
 });
 
 describe('half a tile', () => {
-  // Arithmetic: 11 7/8 and 5 7/8 less 3/16, halved.
+  // Arithmetic: 11 7/8 and 5 7/8 less 3/16, halved, are 5 27/32 and 2 27/32: cuts of that size are printed 1/32 less, in steps of 1/16.
   test('is told once on the plan where a piece in sight is under half of its tile', () => {
     const { sheets } = demos.find(({ slug }) => slug === 'quarry-kitchen')!;
     const plan = sheets
       .filter(({ template }) => template === 'layout-plan')
       .flatMap(({ data }) => textsOf(data));
     expect(plan.filter((text) => text.includes('half of it less half a joint'))).toEqual([
-      'Half a tile here is half of it less half a joint: 5 27/32 in · 2 27/32 in.',
+      'Half a tile here is half of it less half a joint, as it is sawn: 5 13/16 in · 2 13/16 in.',
     ]);
   });
 

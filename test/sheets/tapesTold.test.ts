@@ -64,3 +64,32 @@ test('the tapes along both faces of the island are told by the letters of its co
     expect([from, to]).toContain(letter);
   }
 });
+
+interface Told {
+  readonly lines: readonly { marks: readonly { distance: string; other: string }[] }[];
+  readonly middle: string;
+}
+
+describe('a tape in millimetres', () => {
+  const metric = demos.filter(({ packet }) => packet.spec.print.system === 'mm');
+  const told = metric.flatMap(({ slug, sheets }) =>
+    sheets
+      .filter(({ template }) => template === 'set-out')
+      .map(({ data }) => [slug, data as unknown as Told] as const),
+  );
+
+  test.each(told)('reads whole steps of the saw from both ends, which add up to the wall: %s', (_, data) => {
+    const marks = data.lines.flatMap((line) => line.marks).filter(({ other }) => other !== '');
+    expect(marks.length).toBeGreaterThan(0);
+    for (const { distance, other } of marks) {
+      const [first, second, sum] = `${distance} ${other}`.match(/\d+(?:[.,]\d+)?(?= mm)/g)!.map(Number);
+      expect([first! % 1, second! % 1]).toEqual([0, 0]);
+      expect(first! + second!).toBe(sum);
+    }
+  });
+
+  test('reads to half a millimetre what stands off a line', () => {
+    const off = told.flatMap(([, { middle }]) => middle.match(/\d+[.,]\d+(?= mm (?:off|apart))/g) ?? []);
+    for (const size of off) expect(size).toMatch(/[.,]5$/);
+  });
+});

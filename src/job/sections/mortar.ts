@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { TICKS_PER_INCH, type Ticks } from '../../measure/index.ts';
 import type { MortarSpec, TileSpec } from '../Job.ts';
+import { longestSide } from '../longestSide.ts';
 import { leaf } from '../shape/leaf.ts';
 import { notch } from '../values/notch.ts';
 import { areaRange, mass, time } from '../values/quantities.ts';
@@ -22,7 +23,7 @@ export const mortarSchema = z
   })
   .meta({ description: 'The mortar, with the figures of its own sheet.' });
 
-/** Usual trowel by the longest side of the tile: common practice, no source. */
+/** Usual trowel by the longest side of the tile, of mosaic that of a chip: common practice, no source. */
 const TROWELS: readonly { readonly under: Ticks; readonly inches: string; readonly mm: string }[] = [
   { under: 4 * TICKS_PER_INCH, inches: 'V 3/16 in', mm: 'V 5 mm' },
   { under: 8 * TICKS_PER_INCH, inches: '1/4 in x 1/4 in x 1/4 in', mm: '6 x 6 x 6 mm' },
@@ -54,13 +55,13 @@ const FIELDS = {
 export function buildMortar(
   given: z.output<typeof mortarSchema> | undefined,
   tiles: readonly TileSpec[],
+  joint: Ticks,
   notes: Notes,
 ): MortarSpec {
   const at = (key: string) => ['products', 'mortar', key];
-  const longest = Math.max(0, ...tiles.map(({ length, width }) => Math.max(length, width)));
   return {
     ...(given?.name === undefined ? {} : { name: given.name }),
-    notch: orDefault(notes, given?.notch, at('notch'), usualNotch(longest), notch),
+    notch: orDefault(notes, given?.notch, at('notch'), usualNotch(longestSide(tiles, joint)), notch),
     bagKg: orDefault(notes, given?.bag, at('bag'), { inches: '50 lb', mm: '20 kg' }, mass),
     ...(given?.covers ? { coversM2: given.covers } : {}),
     backButter: orDefault(notes, given?.['back butter'], at('back butter'), 'no', yesNo),

@@ -1,6 +1,6 @@
-import { printLength, TICKS_PER_64TH } from '../../measure/index.ts';
 import type { OwnRepeat, PatternName, PatternSpec, TileSpec } from '../Job.ts';
 import type { Path } from '../shape/Trouble.ts';
+import { checkColors } from './checkColors.ts';
 import { type Notes, noteDefault, trouble } from './Notes.ts';
 import { PATTERN_KEYS, type PatternKey } from './patternKeys.ts';
 import { tileKey } from './tileKey.ts';
@@ -22,11 +22,13 @@ export function patternTiles(
   path: Path,
   notes: Notes,
 ): Tiles {
-  const checker = given.checker && checkerOf(given.checker, tiles, path, notes);
+  const colorOf = (i: 0 | 1) => tileKey(given.checker?.[i], tiles, [...path, 'checker', i], notes);
+  const checker = given.checker && ([colorOf(0), colorOf(1)] as const);
   const shapes: PatternKey['shapes'] = PATTERN_KEYS.find((one) => one.name === name)?.shapes ?? ['rectangle'];
   const keys = own
     ? [...new Set(own.places.map(({ tile }) => tile))]
-    : keysFor(shapes.length, given, checker?.[0], tiles, path, notes);
+    : keysFor(shapes.length, given, checker, tiles, path, notes);
+  if (checker) checkColors(checker, keys[0], tiles, path, notes);
   checkShapes(name, own ? keys.map(() => 'rectangle' as const) : shapes, keys, tiles, path, notes);
   return {
     tile: keys[0] ?? '',
@@ -38,7 +40,7 @@ export function patternTiles(
 function keysFor(
   count: number,
   given: Given,
-  first: string | undefined,
+  checker: Tiles['checker'],
   tiles: readonly TileSpec[],
   path: Path,
   notes: Notes,
@@ -49,34 +51,14 @@ function keysFor(
       trouble(notes, 'patternTiles', [...path, 'tiles'], { count, has: keys.length }, true);
     return keys;
   }
-  if (count === 1) return [first ?? tileKey(given.tile, tiles, [...path, 'tile'], notes)];
-  if (tiles.length < count && tiles.length > 0)
-    trouble(notes, 'patternTiles', path, { count, has: tiles.length }, true);
-  const keys = tiles.slice(0, count).map(({ key }) => key);
+  if (count === 1) return [checker?.[0] ?? tileKey(given.tile, tiles, [...path, 'tile'], notes)];
+  // The second color of a checker lies in the place of the first, so it is no tile of the pattern by itself.
+  const own = tiles.filter(({ key }) => key === checker?.[0] || key !== checker?.[1]);
+  if (own.length < count && tiles.length > 0)
+    trouble(notes, 'patternTiles', path, { count, has: own.length }, true);
+  const keys = own.slice(0, count).map(({ key }) => key);
   noteDefault(notes, [...path, 'tiles'], keys.join(', '));
   return keys;
-}
-
-/** Two tiles of one size; what a sixty-fourth of an inch parts is one size. */
-function checkerOf(
-  names: readonly [string, string],
-  tiles: readonly TileSpec[],
-  path: Path,
-  notes: Notes,
-): readonly [string, string] {
-  const [one, other] = names.map((name, i) => tileKey(name, tiles, [...path, 'checker', i], notes));
-  const [a, b] = [one, other].map((key) => tiles.find((tile) => tile.key === key));
-  if (a && b && Math.max(Math.abs(a.length - b.length), Math.abs(a.width - b.width)) > TICKS_PER_64TH) {
-    const say = ({ length, width }: TileSpec) =>
-      `${printLength(length, notes.system)} x ${printLength(width, notes.system)}`;
-    trouble(notes, 'checkerSizes', [...path, 'checker'], {
-      one: a.name,
-      size: say(a),
-      other: b.name,
-      otherSize: say(b),
-    });
-  }
-  return [one!, other!];
 }
 
 function checkShapes(

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Ticks } from '../../measure/index.ts';
 import type { Products, TileSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import { volume } from '../values/quantities.ts';
@@ -28,12 +29,13 @@ export const productsSchema = z
 export function buildProducts(
   given: z.output<typeof productsSchema> | undefined,
   tiles: readonly TileSpec[],
+  joint: Ticks,
   notes: Notes,
 ): Products {
   const grout = buildGrout(given?.grout, notes);
   const name = given?.sealant?.name;
   return {
-    mortar: buildMortar(given?.mortar, tiles, notes),
+    mortar: buildMortar(given?.mortar, tiles, joint, notes),
     grout,
     sealer: buildSealer(given?.sealer, grout, notes),
     sealant: {

@@ -1,5 +1,5 @@
-import { chipSides } from '../../job/chipSides.ts';
 import type { TileSpec } from '../../job/Job.ts';
+import { longestSide } from '../../job/longestSide.ts';
 import type { Ticks } from '../../measure/index.ts';
 import { CONE_TILE, FALL, fall, followsCone, inches, type Limit, WET_SLIP } from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
@@ -46,19 +46,13 @@ function slipLimit({ name, exposure }: Laid['spec']) {
     });
 }
 
-/** The longest side that lies flat: a tile's, a chip's on a sheet of mosaic. */
-function longestSide(tile: TileSpec, joint: Ticks): Ticks {
-  const { length, width } = chipSides(tile, joint);
-  return Math.max(length, width);
-}
-
 function coneLimit(
   surface: string,
   tile: TileSpec,
   joint: Ticks,
   { folds, cut }: NonNullable<Laid['layout']['frame']['falls']>,
 ): Limit {
-  const side = longestSide(tile, joint);
+  const side = longestSide([tile], joint);
   const pass = followsCone(side);
   const figures = { foldCount: folds.length };
   const about = { surface, tile: tile.key, unit: 'ticks' } as const;
