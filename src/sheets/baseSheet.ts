@@ -13,7 +13,7 @@ import type { SheetContext } from './SheetContext.ts';
 export const baseSheet: Sheet = {
   name: 'base-sheet',
   for: 'setter',
-  bundles: ['office', 'packet'],
+  bundles: ['crew', 'office', 'packet'],
   speaks: 'crew',
   make: (context) =>
     context.packet.surfaces
