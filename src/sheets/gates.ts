@@ -59,7 +59,7 @@ function marked({ say }: SheetContext, gate: Gate): Gate {
 function readingGates(context: SheetContext): Gate[] {
   const { say } = context;
   return [
-    ...told(context, readAgain, { what: say('gate.readAgain'), state: 'open' }),
+    ...told(context, readAgain, { what: say('gate.readAgain'), state: 'open', holds: true }),
     ...told(context, noCheck, { what: say('gate.noCheck'), state: 'open' }),
   ];
 }
@@ -68,7 +68,7 @@ function readingGates(context: SheetContext): Gate[] {
 function told(
   context: SheetContext,
   linesOf: (context: SheetContext, surface: PacketSurface) => readonly string[],
-  gate: Pick<Gate, 'what' | 'state'>,
+  gate: Pick<Gate, 'what' | 'state' | 'holds'>,
 ): Gate[] {
   return context.packet.surfaces.flatMap((surface) => {
     const note = linesOf(context, surface).join(' ');
