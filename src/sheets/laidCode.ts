@@ -4,6 +4,7 @@ import { isLaid } from './isLaid.ts';
 /** Codes whose words ask for something before the tile is ordered or laid, with those that only tell it. */
 const LAID: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'height.appliance.measureLaid',
+  'height.appliance.tight': 'height.appliance.fits',
   'material.sealant.sum.open': 'material.sealant.sum.openLaid',
   'material.backer.sum.open': 'material.backer.sum.openLaid',
   'material.tape.sum.open': 'material.tape.sum.openLaid',
