@@ -1,6 +1,6 @@
 import type { HeightSpec } from '../job/Job.ts';
 import { onGrid, type System, type Ticks } from '../measure/index.ts';
-import { doorGap, FLANGE, flangeSpacers, inches, threshold } from '../trade/index.ts';
+import { doorGap, FLANGE, flangeSpacers, inches, threshold, tightUnder } from '../trade/index.ts';
 import type { HeightResult } from './Heights.ts';
 
 /** Heights in ticks over the finished tile: `after` of the thing itself; `fresh` is the thickness of the new layers. */
@@ -67,13 +67,14 @@ function floorVerdict({ after }: Found): Verdict {
   return { pass: kind !== 'ramp', code, figures: { step: Math.abs(after), rise, run } };
 }
 
-function applianceVerdict({ spec, after, fresh }: Found): Verdict {
+function applianceVerdict({ spec, after, fresh, system }: Found): Verdict {
   if (spec.wanted === undefined)
     return { pass: false, code: 'height.appliance.measure', figures: { height: after } };
   const over = after - spec.wanted;
   const figures = { height: after, wanted: spec.wanted, freshMost: Math.max(0, fresh + over) };
+  const fits = over < tightUnder(system) ? 'tight' : 'fits';
   return over >= 0
-    ? { pass: true, code: 'height.appliance.fits', figures: { ...figures, over } }
+    ? { pass: true, code: `height.appliance.${fits}`, figures: { ...figures, over } }
     : { pass: false, code: 'height.appliance.tooHigh', figures: { ...figures, short: -over } };
 }
 

@@ -10,6 +10,8 @@ export interface Gate {
   readonly state: 'pass' | 'fail' | 'advice' | 'open';
   /** A question of health: nobody may sign it away. */
   readonly stop?: boolean;
+  /** Whether it holds the work until it is settled: nothing is snapped, sawn or bought before. */
+  readonly holds?: boolean;
   /** Of a stop: for which houses the rule holds, and what this one is. */
   readonly held?: string;
   /** Whether it passes, in words, where a figure was held against another, or where it fails. */

@@ -1,11 +1,11 @@
 import { drawBase, drawCheckBars, textWidth } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
+import { bothGates } from './bothGates.ts';
 import { carriedAnswers, carriedText } from './carriedText.ts';
 import { checkText } from './checkText.ts';
 import { comesAndGoes } from './comesAndGoes.ts';
 import { drawingSpace } from './drawingSpace.ts';
-import { gates } from './gates.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -13,7 +13,7 @@ import type { SheetContext } from './SheetContext.ts';
 export const baseSheet: Sheet = {
   name: 'base-sheet',
   for: 'setter',
-  bundles: ['office', 'packet'],
+  bundles: ['crew', 'office', 'packet'],
   speaks: 'crew',
   make: (context) =>
     context.packet.surfaces
@@ -22,7 +22,17 @@ export const baseSheet: Sheet = {
 };
 
 /** Heights in mm of what stands round the drawing, and the least that a drawing is given where all that fills a page. */
-const MM = { stop: 11, row: 7.3, head: 8, goes: 6.1, key: 14, note: 13, answer: 5, line: 3.6 } as const;
+const MM = {
+  stop: 11,
+  secondStop: 7,
+  row: 7.3,
+  head: 8,
+  goes: 6.1,
+  key: 14,
+  note: 13,
+  answer: 5,
+  line: 3.6,
+} as const;
 const DRAWING_LEAST_MM = 56;
 
 /** What the lists of a page want, in mm, so that a floor stands on one page in the largest scale that leaves them room. */
@@ -61,7 +71,9 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
   const answers = found.flatMap((row) => row.answers ?? []).length;
   const sealed = house.goes.filter((row) => row.sealed).length;
   const more = house.checks.reduce((sum, { text }) => sum + linesMore(text), 0) + (context.second ? 1 : 0);
-  const space = drawingSpace(paper, 'portrait', wanted + answers * MM.answer + (sealed + more) * MM.line);
+  const twice = house.stops.filter(({ second }) => second !== '').length;
+  const besides = answers * MM.answer + (sealed + more) * MM.line + twice * MM.secondStop;
+  const space = drawingSpace(paper, 'portrait', wanted + besides);
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
     label: say('sheet.base-sheet.drawing', { name: surface.name }),
@@ -101,7 +113,7 @@ function marksDrawn({ base, flatness }: PacketSurface): readonly string[] {
 function ofTheHouse(context: SheetContext) {
   const { packet, say, second } = context;
   return {
-    stops: gates(context).filter(({ stop }) => stop),
+    stops: bothGates(context).filter(({ stop }) => stop),
     goes: comesAndGoes(context),
     checks: (packet.baseChecks ?? []).map(({ what, state, ...check }) => ({
       what: say(`sheet.base-sheet.${what}`),

@@ -14,7 +14,7 @@ export interface ComesAndGoes {
   readonly out: string;
   /** Empty for a layer of the old floor, which does not come back. */
   readonly back: string;
-  /** How grout is sealed where it stands by then; empty where it is not back yet. */
+  /** What is seen to first: grout is sealed round what stands there by then, sealant skins before it is covered; empty for the rest. */
   readonly sealed: string;
 }
 
@@ -49,10 +49,11 @@ export function comesAndGoes(context: SheetContext): readonly ComesAndGoes[] {
     const entry = at(after) ?? (after === 'furniture' ? at('heavy') : undefined);
     if (!entry) return { back: '', sealed: '' };
     // Grout is sealed round what is joined to water and stands there by then; the rest stands off the floor.
+    const skins = after === 'softJoints';
     const round = sealing && entry.from < sealing.from && PLUMBED.test(what);
     return {
       back: say('sheet.base-sheet.after', { time: time(entry.from) }),
-      sealed: round ? say('sheet.base-sheet.sealed') : '',
+      sealed: skins ? say('sheet.base-sheet.skinned') : round ? say('sheet.base-sheet.sealed') : '',
     };
   };
   return [

@@ -92,12 +92,13 @@ function inWords(packet: Packet, say: Say): SectionOf {
   };
 }
 
-/** Heights that neither fit nor fail as they are: one to measure, and a flange that fits when it is raised. */
+/** Heights that neither fit nor fail as they are: one to measure, one to measure again, and a flange that fits when it is raised. */
 const STATES: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'measure',
   'height.appliance.measureLaid': 'toMeasureLaid',
   'height.flange.onFall': 'measure',
   'height.flange.onFallLaid': 'toMeasureLaid',
+  'height.appliance.tight': 'tight',
   'height.flange.spacers': 'raise',
 };
 

@@ -1,7 +1,8 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
 import { isDeadEnd } from '../job/isDeadEnd.ts';
+import type { Packet } from '../packet/Packet.ts';
+import { bothGates, isBox } from './bothGates.ts';
 import { bothTongues } from './bothTongues.ts';
-import { gates } from './gates.ts';
 import { isUndercut } from './isUndercut.ts';
 import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
@@ -15,22 +16,41 @@ export const jobSheet: Sheet = {
   bundles: ['crew', 'office', 'packet'],
   speaks: 'crew',
   make: (context) => {
-    const all = gates(context).map((gate) => ({ ...gate, brief: gate.state === 'pass' && gate.note === '' }));
+    const all = bothGates(context).map((gate) => ({
+      ...gate,
+      brief: gate.state === 'pass' && gate.note === '',
+    }));
     return [
       {
         data: {
           ...whoAndWhat(context),
           stops: all.filter(({ stop }) => stop),
           gates: all.filter(({ stop }) => !stop),
+          crowded: all.filter((gate) => isBox(gate) && gate.second !== '').length > MOST_BOXES,
           // What has passed by its figures alone stands under one box.
           brief: all.some(({ brief }) => brief),
           five: fiveFigures(context),
-          cautions: context.packet.care.cautions.map(({ code }) => bothTongues(context, `short.${code}`)),
+          cautions: context.packet.care.cautions
+            .filter(({ code }) => !isBoxed(context.packet, code))
+            .map(({ code }) => bothTongues(context, `short.${code}`)),
         },
       },
     ];
   },
 };
+
+/** As many boxes in two languages leave the gates below them their size. */
+const MOST_BOXES = 2;
+
+/** Cautions of which the box of a stop says all, with its rule. */
+const BOXED: Readonly<Record<string, string>> = {
+  'caution.asbestos': 'house.asbestos',
+  'caution.lead': 'house.lead',
+};
+
+/** Whether a box that stops work says all of a caution already. */
+const isBoxed = ({ limits }: Packet, code: string): boolean =>
+  limits.some(({ rule }) => rule === BOXED[code]);
 
 function whoAndWhat({ packet, say, date }: SheetContext) {
   const { job, spec } = packet;

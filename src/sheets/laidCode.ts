@@ -5,6 +5,7 @@ import { isLaid } from './isLaid.ts';
 const LAID: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'height.appliance.measureLaid',
   'height.flange.onFall': 'height.flange.onFallLaid',
+  'height.appliance.tight': 'height.appliance.fits',
   'material.sealant.sum.open': 'material.sealant.sum.openLaid',
   'material.backer.sum.open': 'material.backer.sum.openLaid',
   'material.tape.sum.open': 'material.tape.sum.openLaid',

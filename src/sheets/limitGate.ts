@@ -1,5 +1,6 @@
 import { printTemperature } from '../measure/index.ts';
 import type { Limit } from '../trade/index.ts';
+import { baseAt } from './baseAt.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { limitName } from './limitName.ts';
@@ -24,6 +25,7 @@ export function limitGate(context: SheetContext, limit: Limit): Gate {
     found: onSite ? '' : said.found,
     state,
     note: [
+      ...(limit.rule === 'baseJoint' ? baseAt(context) : []),
       limit.wouldPass ? wouldPassText(context, limit.wouldPass) : '',
       ...placed(context, limit),
       ...again(context, limit),

@@ -1,5 +1,6 @@
 import { roomCloses } from './roomCloses.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { toiletBack } from './toiletBack.ts';
 
 /**
  * From when to when the house has no toilet, for those who live there: where the job says that its only one is in this room. Empty
@@ -14,9 +15,8 @@ export function noToilet(
 ): string {
   if (!packet.spec.access.onlyToilet) return '';
   const at = (code: string) => packet.calendar.find((entry) => entry.code === code);
-  const heavy = at('heavy');
   const [closes, cures] = [roomCloses(packet.calendar), at('sealerCures')];
-  const back = heavy?.furniture === 'allLater' ? at('furniture') : heavy;
+  const back = toiletBack(packet.calendar);
   if (!closes || !back) return '';
   const again = cures?.to && cures.to > back.from ? cures : undefined;
   const told = again && withSealing ? time(again.from) : 'closed';

@@ -23,11 +23,12 @@ import { tileSheet } from './tileSheet.ts';
 import { zoneSheet } from './zoneSheet.ts';
 
 /**
- * Every kind of sheet, in the order in which it is bound: first what the crew works from, hard cuts before the saw list since
- * they want the spares; then what the office counts; then what the owner keeps.
+ * Every kind of sheet, in the order in which it is bound: first what the crew works from, the base before a line is snapped on it, hard cuts before
+ * the saw list since they want the spares; then what the office counts; then what the owner keeps.
  */
 export const sheets: readonly Sheet[] = [
   jobSheet,
+  baseSheet,
   hardCuts,
   templates,
   labels,
@@ -38,7 +39,6 @@ export const sheets: readonly Sheet[] = [
   materialTally,
   alternatives,
   heights,
-  baseSheet,
   tileSheet,
   rowSums,
   startsCurve,

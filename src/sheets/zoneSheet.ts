@@ -6,6 +6,7 @@ import { closerPages } from './closerPages.ts';
 import { deeperNotch } from './deeperNotch.ts';
 import { edgeWords } from './edgeWords.ts';
 import { foundFigures, foundLines } from './foundLines.ts';
+import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
@@ -31,6 +32,8 @@ export const zoneSheet: Sheet = {
 /** Heights in mm of a line of ticks, and of the line that tells a pattern's tiles apart. */
 const TICKS_MM = 8.2;
 const TILE_KEY_MM = 7;
+/** The line that says not to set yet, where readings do not agree. */
+const HELD_MM = 9;
 /** A numbered circle with the space after it, and a box, in mm. */
 const NUMBER_MM = 13;
 const BOX_MM = 6;
@@ -49,6 +52,7 @@ function zonePages(context: SheetContext, surface: PacketSurface, zone: Zone): r
   };
   const under = {
     fixedMm: (widthMm: number) =>
+      (readingsSpeakAgainst(context) ? HELD_MM : 0) +
       (said.tiles.length > 0 ? TILE_KEY_MM : 0) +
       zoneFactsMm(context, said, widthMm) +
       tickLines(cuts, widthMm) * TICKS_MM,

@@ -45,6 +45,7 @@ export * from './straightedgeChecks.ts';
 export * from './taperShows.ts';
 export * from './threeFourFive.ts';
 export * from './threshold.ts';
+export * from './tightFit.ts';
 export * from './trowelFor.ts';
 export * from './undercut.ts';
 export * from './waiting.ts';

@@ -67,6 +67,16 @@ describe('heights over the finished tile (cases: common practice, no source)', (
     expect(result.figures).toMatchObject({ short: inches(7 / 32), freshMost: inches(5 / 8) });
   });
 
+  // 34 1/2 in less layers of 27/32 leave 33 21/32.
+  test.each([
+    [33 + 17 / 32, 'fits'],
+    [33 + 37 / 64, 'tight'],
+    [33 + 21 / 32, 'tight'],
+  ])('a machine of %f in in that opening: under 1/8 in to spare is tight', (wanted, how) => {
+    const { pass, code } = resultOf(above('appliance', 34.5, wanted));
+    expect({ pass, code }).toEqual({ pass: true, code: `height.appliance.${how}` });
+  });
+
   test('a door with 1/2 in now and 3/8 wanted: trim 23/32', () => {
     const result = resultOf(above('door', 1 / 2, 3 / 8));
     expect(result).toMatchObject({

@@ -115,3 +115,18 @@ describe('what moves in the base, on the tally', () => {
     expect(linesOf('rowan-bath').filter((line) => line.startsWith('Not counted'))).toEqual([]);
   });
 });
+
+describe('what covers the gap at the walls', () => {
+  interface Back {
+    readonly goes: readonly { readonly what: string; readonly back: string; readonly sealed: string }[];
+  }
+
+  test.each(['rowan-bath', 'quarry-kitchen', 'fernlea-boot-room', 'sedge-washroom', 'linden-entry'])(
+    'goes back at %s once the sealant that is begun at that hour has skinned, and nothing else waits for it',
+    (slug) => {
+      const { goes } = baseOf(slug) as unknown as Back;
+      const skinned = goes.filter(({ sealed }) => sealed === 'sealant skinned, by its sheet');
+      expect(skinned.map(({ what }) => what)).toEqual(['baseboard']);
+    },
+  );
+});

@@ -6,6 +6,7 @@ interface Row {
   readonly after: string;
   readonly measured: string;
   readonly text: string;
+  readonly state: string;
 }
 
 const rows = demos.flatMap(({ packet, sheets }) => {
@@ -43,7 +44,8 @@ describe('a height after the tile', () => {
     expect(openings.map(({ after, measured }) => [after, measured])).toEqual([
       ['33 15/16 in', 'clear opening'],
     ]);
-    expect(openings[0]!.text).toContain('1/16 in to spare');
+    expect(openings[0]!.text).toContain('1/16 in to spare. Tight: measure again');
+    expect(openings[0]!.state).toBe('TIGHT');
   });
 
   test('of all else has its sign', () => {

@@ -1,6 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { languages } from '../../src/job/languages.ts';
 import { remeasureOver } from '../../src/trade/index.ts';
+import { patience } from '../pages/support/browserPath.ts';
+import { demoSite } from '../pages/support/demoSite.ts';
 import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
 
 /** Floors whose readings name a slip, or whose walk round the room misses by more than practice lets stand. */
@@ -83,4 +87,22 @@ describe('readings that do not agree', () => {
   test('both kinds are among the demo jobs', () => {
     expect(new Set(demos.map(isOut))).toEqual(new Set([true, false]));
   });
+
+  test(
+    'the saw list and each zone say not to cut or set yet, in both languages of the crew',
+    async () => {
+      const { output } = await demoSite();
+      const page = (slug: string, name: string) =>
+        readFileSync(join(output, slug, `${name}.html`), 'utf8').replaceAll(/\s+/g, ' ');
+      const says = (slug: string, name: string, code: string) =>
+        ['en', 'es'].map((lang) => page(slug, name).includes(words.say(lang)(code)));
+      for (const { slug } of demos.filter(isHeld)) {
+        expect(says(slug, 'saw-list', 'sheet.saw-list.held')).toEqual([true, true]);
+        expect(says(slug, 'zone-1', 'sheet.zone.held')).toEqual([true, true]);
+      }
+      expect(says('sedge-washroom', 'saw-list', 'sheet.saw-list.held')).toEqual([false, false]);
+      expect(says('sedge-washroom', 'zone-1', 'sheet.zone.held')).toEqual([false, false]);
+    },
+    patience,
+  );
 });

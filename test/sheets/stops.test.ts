@@ -31,3 +31,75 @@ describe('what may hold asbestos is lifted by nobody before a laboratory has ans
     expect(tile.out).toMatch(/^before /);
   });
 });
+
+describe('a box that stops or holds the work', () => {
+  interface Box {
+    readonly what: string;
+    readonly note: string;
+    readonly second: string;
+    readonly state: string;
+    readonly holds?: boolean;
+  }
+  interface Boxes {
+    readonly stops: readonly Box[];
+    readonly gates: readonly Box[];
+  }
+  const boxesOf = (demo: Demo) => {
+    const { stops, gates: others } = dataOf<Boxes>(demo, 'job-sheet');
+    return [...stops, ...others.filter(({ holds }) => holds)];
+  };
+  const speaking = (slug: string, crew: string) =>
+    sheetsOf(slug, demoTexts[slug]!.replace(/crew: \[[^\]]*\]/, `crew: ${crew}`), [
+      'job-sheet',
+      'base-sheet',
+    ]);
+  const pairs = languages.flatMap((one) => languages.filter((two) => two !== one).map((two) => [one, two]));
+
+  test.each(
+    ['rowan-bath', 'fernlea-boot-room'].flatMap((slug) =>
+      pairs.map(([one, two]) => [slug, one!, two!] as const),
+    ),
+  )('of %s says in %s and %s what it stops and what to do', (slug, one, two) => {
+    const both = boxesOf(speaking(slug, `[${one}, ${two}]`));
+    const alone = boxesOf(speaking(slug, two));
+    expect(both.length).toBe(slug === 'rowan-bath' ? 3 : 2);
+    both.forEach(({ second }, i) => {
+      const { what, note } = alone[i]!;
+      const [own] = note.split(' · ');
+      expect(second).toContain(what);
+      expect(second).toContain(own);
+    });
+  });
+
+  test('stands in both on the base sheet too', () => {
+    for (const { second } of dataOf<Boxes>(speaking('fernlea-boot-room', '[en, es]'), 'base-sheet').stops)
+      expect(second).toContain('PARE');
+  });
+
+  test('takes the room of the other questions, which stand in both languages where there is none', () => {
+    const second = (slug: string) =>
+      dataOf<Boxes>(demos.find((demo) => demo.slug === slug)!, 'job-sheet')
+        .gates.filter(({ holds }) => !holds)
+        .map((gate) => gate.second);
+    expect(second('rowan-bath').filter(Boolean)).toEqual([]);
+    const asked = second('sedge-washroom').filter(Boolean);
+    expect(asked).toContain(words.say('es')('gate.moisture'));
+    expect(asked.join(' ').split(' ').length).toBeLessThanOrEqual(50);
+  });
+
+  test('says of old paint what its short line would, children out, and stands in its place', () => {
+    for (const lang of languages) {
+      const [paint, old] = ['limit.house.lead.pass', 'short.caution.lead'].map((code) =>
+        words.say(lang)(code),
+      );
+      const children = /children|niños|crianças/i;
+      expect([children.test(paint!), children.test(old!)]).toEqual([true, true]);
+    }
+    const { cautions } = dataOf<{ cautions: readonly { first: string }[] }>(
+      speaking('rowan-bath', 'en'),
+      'job-sheet',
+    );
+    expect(cautions.map(({ first }) => first)).not.toContain(words.say('en')('short.caution.lead'));
+    expect(cautions.length).toBeGreaterThan(5);
+  });
+});

@@ -28,6 +28,24 @@ describe('English', () => {
   });
 });
 
+describe('Portuguese, of courses and starts,', () => {
+  // A course of tile is fiada; a line of readings on a grid is fileira, and tiles laid dry lie em fileira.
+  test('has one word for a course', () => {
+    const other = holding('pt', /(?<!em )fileira/i).filter(
+      (key) => key.startsWith('sheet.') || key.startsWith('taper.'),
+    );
+    expect(other).toEqual(['sheet.measuring.row', 'sheet.base-sheet.worst']);
+  });
+
+  test('sends to the sheet of starts by its title', () => {
+    const words = wordsOf('pt');
+    const title = words['sheet.alternatives.title']!;
+    const sent = Object.values(words).filter((message) => / comparad[ao]s/.test(message));
+    expect(sent.length).toBeGreaterThan(2);
+    expect(sent.filter((message) => !message.includes(title))).toEqual([]);
+  });
+});
+
 describe('Spanish', () => {
   // What goes into a joint is rejunte, what stays soft sellante elástico, what soaks in sellador, what holds the tile adhesivo.
   test.each([
