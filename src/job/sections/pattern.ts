@@ -64,7 +64,10 @@ const layShape = {
     .optional(),
   checker: z
     .tuple([leaf(text, 'Tile of the first color.'), leaf(text, 'Tile of the second.')])
-    .meta({ description: 'Two tiles of one size that take turns.' })
+    .meta({
+      description:
+        "Two tiles of one size and shape that take turns in the place of the pattern's first tile.",
+    })
     .optional(),
 };
 
