@@ -3,6 +3,7 @@ import { isDeadEnd } from '../job/isDeadEnd.ts';
 import type { Packet } from '../packet/Packet.ts';
 import { bothGates, isBox } from './bothGates.ts';
 import { bothTongues } from './bothTongues.ts';
+import { isLaid } from './isLaid.ts';
 import { isUndercut } from './isUndercut.ts';
 import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
@@ -19,6 +20,8 @@ export const jobSheet: Sheet = {
     const all = bothGates(context).map((gate) => ({
       ...gate,
       brief: gate.state === 'pass' && gate.note === '',
+      // Of a floor that is laid nothing is left to be agreed.
+      ...(isLaid(context.packet) ? { signed: false } : {}),
     }));
     return [
       {

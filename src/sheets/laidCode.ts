@@ -5,6 +5,9 @@ import { isLaid } from './isLaid.ts';
 const LAID: Readonly<Record<string, string>> = {
   'height.appliance.measure': 'height.appliance.measureLaid',
   'height.flange.onFall': 'height.flange.onFallLaid',
+  'sheet.layout-plan.carried': 'sheet.layout-plan.carriedLaid',
+  'sheet.base-sheet.carried.none': 'sheet.base-sheet.carried.noneLaid',
+  'sheet.base-sheet.carried.beside': 'sheet.base-sheet.carried.besideLaid',
   'height.appliance.tight': 'height.appliance.fits',
   'material.sealant.sum.open': 'material.sealant.sum.openLaid',
   'material.backer.sum.open': 'material.backer.sum.openLaid',

@@ -20,8 +20,10 @@ export const recordSheet: Sheet = {
       .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record'));
     const { widthMm } = pageSpace(context.packet.spec.print.paper, 'portrait');
     const table = tableHeightMm(rows, { ...COLUMNS, valueMm: widthMm - COLUMNS.whatMm - CELLS_MM });
-    const used = table + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0);
-    return [{ data: { rows, ...planAsLaid(context, used), tiles } }];
+    const { carried = [] } = context.packet.surfaces[0] ?? {};
+    const moves = carried.some(({ kind }) => kind === 'none') ? context.say('sheet.record.carried') : '';
+    const used = table + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0) + (moves ? KEY_MM : 0);
+    return [{ data: { rows, ...planAsLaid(context, used), tiles, moves } }];
   },
 };
 

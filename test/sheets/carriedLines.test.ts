@@ -20,7 +20,8 @@ describe('a joint of the base over which no tile joint runs', () => {
 
   test.each(floors)('is told under the plan of $slug where there is one, and only there', (floor) => {
     const { packet, sheets } = floor;
-    const text = words.say(packet.spec.print.crew[0]!)('sheet.layout-plan.carried', { count: open(floor) });
+    const code = `sheet.layout-plan.carried${packet.job.status === 'finished' ? 'Laid' : ''}`;
+    const text = words.say(packet.spec.print.crew[0]!)(code, { count: open(floor) });
     const said = sheets
       .filter(({ template }) => template === 'layout-plan')
       .flatMap(({ data }) => (data as { faults?: readonly string[] }).faults ?? []);
