@@ -1,4 +1,4 @@
-import { type Point, unitAlong } from '../../geometry/index.ts';
+import { type Point, segmentIntersection, unitAlong } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { RoomEdge } from '../../room/Room.ts';
 import type { TapeEnd } from '../Layout.ts';
@@ -20,23 +20,15 @@ export function wallAhead(
   const [ux, uy] = unitAlong(edge.from, edge.to);
   const [ex, ey] = side < 0 ? edge.from : edge.to;
   const most = Math.hypot(ex - at[0], ey - at[1]) + within;
+  const farthest: Point = [at[0] + side * ux * most, at[1] + side * uy * most];
   const walls = edges.filter((one) => hasFace(one) && !obstacles.some((thing) => thing.edges.includes(one)));
   const [first] = walls
     .flatMap((wall) => {
-      const far = crossing(at, [side * ux, side * uy], wall);
-      return far !== undefined && far <= most ? [{ end: wall.name, distance: Math.round(far) }] : [];
+      const met = segmentIntersection(at, farthest, wall.from, wall.to);
+      return met
+        ? [{ end: wall.name, distance: Math.round(Math.hypot(met[0] - at[0], met[1] - at[1])) }]
+        : [];
     })
     .sort((a, b) => a.distance - b.distance);
   return first;
-}
-
-/** How far ahead of a point an edge is met; undefined where it is not. */
-function crossing([x, y]: Point, [ux, uy]: Point, { from, to }: RoomEdge): number | undefined {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const across = ux * dy - uy * dx;
-  if (across === 0) return undefined;
-  const [fx, fy] = [from[0] - x, from[1] - y];
-  const far = (fx * dy - fy * dx) / across;
-  const part = (fx * uy - fy * ux) / across;
-  return far >= 0 && part >= 0 && part <= 1 ? far : undefined;
 }
