@@ -43,13 +43,14 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
   });
 }
 
-/** What stands in the head: a stop, to the owner in words of his own; and that the floor is laid. */
+/** What stands in the head: a stop, to the owner in words of his own; and on all sheets that are not for the owner, that the floor is laid. */
 function markOf(
   context: SheetContext,
-  { bundles }: Pick<SheetView, 'bundles'>,
+  { for: reader, bundles }: Pick<SheetView, 'for' | 'bundles'>,
 ): Pick<SheetView, 'hold' | 'laid'> {
   if (readingsSpeakAgainst(context))
     return { hold: context.say(bundles.includes('owner') ? 'gate.holdOwner' : 'gate.hold') };
+  if (reader === 'owner') return {};
   return context.packet.job.status === 'finished' ? { laid: context.say('gate.laid') } : {};
 }
 

@@ -16,11 +16,6 @@ describe.each(languages)('the hall, in %s', (lang) => {
   const textOf = (all: typeof planned, ...kinds: readonly string[]) =>
     JSON.stringify(all.filter(({ template }) => kinds.includes(template)).map(({ data }) => data));
 
-  test('is marked as laid on every sheet that is of this job', () => {
-    const unmarked = sheets.filter(({ head, laid }) => head && laid !== words.say(lang)('gate.laid'));
-    expect(unmarked.map(({ name }) => name)).toEqual([]);
-  });
-
   test('asks for no answer before the tile over a base that moves, but what was done', () => {
     expect(textOf(planned, 'base-sheet')).toMatch(BEFORE[lang]);
     expect(textOf(planned, 'layout-plan')).toMatch(BEFORE[lang]);
