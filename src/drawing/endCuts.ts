@@ -1,8 +1,7 @@
-import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
-import { laidEnds } from '../layout/start/laidEnds.ts';
-import { otherCourses } from '../layout/start/otherCourses.ts';
+import type { Point } from '../geometry/index.ts';
 import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
+import { axisEnds } from './axisEnds.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
@@ -13,59 +12,6 @@ import { move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { sizes, text } from './text.ts';
 import { textWidth } from './textWidth.ts';
-
-/** Length and width of the pattern's first tile along the frame's axes. */
-function tileSize(surface: PacketSurface): readonly [number, number] {
-  const ring = surface.pattern.tiles[0]?.ring ?? [];
-  const range = (values: number[]) => Math.max(...values) - Math.min(...values);
-  return [range(ring.map(([x]) => x)), range(ring.map(([, y]) => y))];
-}
-
-/** Where a ray from the crossing leaves some shapes for good. */
-function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Point {
-  const spans = shapes.flatMap((shape) => lineThroughShape(shape, crossing, towards));
-  const t = Math.max(0, ...spans.map(({ to }) => to));
-  return [crossing[0] + towards[0] * t, crossing[1] + towards[1] * t];
-}
-
-/**
- * The cut that a chalk line ends in where the run from which the floor was started tells nothing of it: at a curved wall, and where that
- * run ended at something that stands in the room; undefined where the run's own end is this one.
- */
-function cutOnLine(
-  surface: PacketSurface,
-  edge: PacketEdge | undefined,
-  towards: Point,
-  size: Ticks,
-): Ticks | undefined {
-  if (!edge) return undefined;
-  const { pattern, joint, chalk, field, start } = surface;
-  const axis = towards[0] === 0 ? 1 : 0;
-  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
-  const run = { low: at, high: at, lowFace: 0, highFace: 0 };
-  const { tiles } = pattern;
-  const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
-  const onLine = ends[towards[axis] > 0 ? 1 : 0];
-  // A run is read somewhere along its wall, which may lean: so far its end may be off what the line finds.
-  const lean = Math.abs(edge.to[axis] - edge.from[axis]) + ROUNDING;
-  return edge.arc || apart(onLine, size, tileSize(surface)[axis] + joint) > lean ? onLine : undefined;
-}
-
-/** Rounding moves an end of a run, and the line that is laid over it, by so few ticks. */
-const ROUNDING: Ticks = 8;
-
-/** How far two ends of a run differ, whichever of them is counted from the joint before it. */
-function apart(one: Ticks, other: Ticks, module: Ticks): Ticks {
-  const off = Math.abs(one - other) % module;
-  return Math.min(off, module - off);
-}
-
-/** How far soft joints that are laid wide move what lies at an end of an axis: none of them lies before its low end. */
-function widened({ movement, joint }: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  if (!movement?.laid || towards[axis] < 0) return 0;
-  const own = movement.lines.filter((line) => (line.axis === 'along' ? 0 : 1) === axis);
-  return own.reduce((sum, { width }) => sum + width - joint, 0);
-}
 
 /** Distance of the words from the wall, in mm of paper. */
 const off = 4;
@@ -93,20 +39,9 @@ function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
 }
 
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
-  const [length, width] = tileSize(surface);
-  const { along, across } = surface.start.chosen.ends;
-  const all = [
-    { size: along[1], of: length, turn: 0 },
-    { size: across[1], of: width, turn: 90 },
-    { size: along[0], of: length, turn: 180 },
-    { size: across[0], of: width, turn: 270 },
-  ].map((one) => atWall(surface, one));
-  const [high, , low] = all.map(({ size, spare }) => size + spare) as [Ticks, Ticks, Ticks, Ticks];
-  const others = otherCourses(surface.pattern, surface.joint, [low, high]);
-  return all.flatMap(({ of, turn, size, wall, edge }) => {
+  return axisEnds(surface).flatMap(({ of, turn, size, other, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
-    const other = turn === 0 ? others[1] : turn === 180 ? others[0] : undefined;
-    const cuts = other === undefined || edge?.arc ? [size] : [size, other];
+    const cuts = other === undefined ? [size] : [size, other];
     return {
       words: cuts.map((cut) => cutWords(cut, of, print)).join(' / '),
       short: cutWords(Math.min(...cuts), of, print),
@@ -114,30 +49,6 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
       towards: turn + scale.turn,
     };
   });
-}
-
-/** Where an axis leaves the room, and the size of the cut it ends in there. */
-function atWall<End extends { readonly size: Ticks; readonly turn: number }>(
-  surface: PacketSurface,
-  end: End,
-) {
-  const towards = direction(end.turn);
-  const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], towards);
-  const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
-  const size = cutOnLine(surface, edge, towards, end.size) ?? end.size;
-  const axis = towards[0] === 0 ? 1 : 0;
-  const isWhole = Math.abs(size - tileSize(surface)[axis]) <= ROUNDING;
-  return { ...end, wall, edge, size, spare: isWhole ? spareAt(surface, axis, towards) : 0 };
-}
-
-/** How much more than a whole tile at the end of an axis there is room for before the gap: the tile of other courses is cut to reach as far. */
-function spareAt(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  const { chalk, field, start, joint } = surface;
-  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
-  const size = tileSize(surface)[axis];
-  const [module, origin] = [size + joint, start.chosen.origin[axis]];
-  const out = towards[axis] > 0 ? at - origin - size : origin - at;
-  return out - Math.round(out / module) * module;
 }
 
 function cutWords(size: Ticks, of: Ticks, print: EndCutPrint): string {

@@ -165,28 +165,31 @@ describe('chalk lines', () => {
   });
 });
 
-describe('a tape that is butted against what stands at a wall aslant', () => {
-  // A tub square to a wall that leans stands off the next one by less than a blade is wide at its far end.
-  const corners = [
-    [0, 0],
-    [ticks('106 in'), 0],
-    [ticks('106 5/8 in'), ticks('61 in')],
-    [0, ticks('61 in')],
-  ] as const;
-  const tub = {
+/** A room with a wall that leans, and a tub of some length square to it, along it from A-B. */
+const leaning = [
+  [0, 0],
+  [ticks('106 in'), 0],
+  [ticks('106 5/8 in'), ticks('61 in')],
+  [0, ticks('61 in')],
+] as const;
+const tubOf = (along: string) =>
+  ({
     ...wallFacts({ meets: 'tub' }),
     name: 'tub',
     shape: {
       kind: 'rectangle',
-      along: ticks('60 in'),
+      along: ticks(along),
       out: ticks('30 in'),
       from: [
         { wall: 'B-C', distance: 0 },
         { wall: 'A-B', distance: 0 },
       ],
     },
-  } as const;
-  const { frame, chalk } = layOut(job, surfaceOf([...corners], { obstacles: [tub] })).layout;
+  }) as const;
+
+describe('a tape that is butted against what stands at a wall aslant', () => {
+  // A tub square to a wall that leans stands off the next one by less than a blade is wide at its far end.
+  const { frame, chalk } = layOut(job, surfaceOf([...leaning], { obstacles: [tubOf('60 in')] })).layout;
   const { ring } = frame.obstacles[0]!;
 
   /** Spots all along the sides of the tub, a sixty-fourth of an inch apart at most. */
@@ -222,31 +225,10 @@ describe('a tape that is butted against what stands at a wall aslant', () => {
 
 describe('a tape along the front of what stands from wall to wall', () => {
   // The room is 61 in wide at this wall, which leans; the tub is as long, so that one end of its front lies in a wall, or just off it.
-  const corners = [
-    [0, 0],
-    [ticks('106 in'), 0],
-    [ticks('106 5/8 in'), ticks('61 in')],
-    [0, ticks('61 in')],
-  ] as const;
-  const tub = (along: string) =>
-    ({
-      ...wallFacts({ meets: 'tub' }),
-      name: 'tub',
-      shape: {
-        kind: 'rectangle',
-        along: ticks(along),
-        out: ticks('30 in'),
-        from: [
-          { wall: 'B-C', distance: 0 },
-          { wall: 'A-B', distance: 0 },
-        ],
-      },
-    }) as const;
-
   test.each(['61 1/4 in', '61 in', '60 1/2 in'])(
     'is butted against the walls beside it, where the tub is %s long: no hook goes between',
     (long) => {
-      const { frame, chalk } = layOut(job, surfaceOf([...corners], { obstacles: [tub(long)] })).layout;
+      const { frame, chalk } = layOut(job, surfaceOf([...leaning], { obstacles: [tubOf(long)] })).layout;
       const walls = frame.edges.filter(({ id }) => ['A-B', 'C-D'].includes(id));
       const ends = chalk.lines
         .flatMap(({ marks }) => marks)
