@@ -42,7 +42,10 @@ function dropped(
     if (!isSmall || onSide(tip, inner) || onSide(inner, far) || way * side(tip, inner, far) >= 0) continue;
     const runs = onSide(at(-1), tip) ? [1] : [1, 2];
     const cut = runs.flatMap((count) => {
-      const meet = meeting(at(-count), at(1 - count), inner, far);
+      const [from, to] = [at(-count), at(1 - count)];
+      const meet = meeting(from, to, inner, far);
+      // Drawn on along a side of the tile at a low angle it would take a strip off what lies at a joint.
+      if (meet && onSide(from, to) && lengthOf(meet, to) > 2 * limits.most) return [];
       const lost = [0, -1].slice(0, count).map(at);
       const off = (point: Point) => Math.abs(side(inner, far, point)) / lengthOf(inner, far);
       return meet && lost.every((point) => off(point) <= limits.loose) ? [{ meet, count }] : [];

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { describePiece } from '../../src/cuts/describePiece.ts';
 import { isHard } from '../../src/cuts/isHard.ts';
+import { makeCuts } from '../../src/cuts/makeCuts.ts';
 import {
   distancePointSegment,
   type Point,
@@ -10,6 +11,9 @@ import {
   subtract,
 } from '../../src/geometry/index.ts';
 import { demos } from '../sheets/demos.ts';
+import { layOut } from '../support/layOut.ts';
+import { familyRoom } from '../tiles/support/familyRoom.ts';
+import { judgeEdges } from './support/judgeEdges.ts';
 
 const MM = 320;
 const box = { length: 300 * MM, width: 300 * MM };
@@ -120,4 +124,11 @@ test('the tile of almond-hall beside the door jamb, whose wall steps back by 0.9
   const cut = surface!.cuts.find(({ pieces }) => pieces.includes('K1-4'))!;
   expect(isHard(cut)).toBe(false);
   expect(cut.sizes).toHaveLength(2);
+});
+
+// Along the plank's long side the wall steps forth by less than a thirtieth of an inch: the slant drawn on would meet that side ten inches on, at a joint.
+test('no strip is sawn off a side that lies at a joint', () => {
+  const { job, surface } = familyRoom('third plank', 219);
+  const { layout } = layOut(job, surface);
+  expect(judgeEdges(layout, makeCuts(job, layout))).toEqual([]);
 });
