@@ -53,8 +53,8 @@ function atWall<End extends { readonly size: Ticks; readonly turn: number }>(
 
 /** How much more than a whole tile at the end of an axis there is room for before the gap: the tile of other courses is cut to reach as far. */
 function spareAt(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  const { chalk, field, start, joint } = surface;
-  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
+  const { start, joint } = surface;
+  const at = fieldEnd(surface, axis, towards);
   const size = tileSize(surface)[axis];
   const [module, origin] = [size + joint, start.chosen.origin[axis]];
   const out = towards[axis] > 0 ? at - origin - size : origin - at;
@@ -86,9 +86,9 @@ function cutOnLine(
   size: Ticks,
 ): Ticks | undefined {
   if (!edge) return undefined;
-  const { pattern, joint, chalk, field, start } = surface;
+  const { pattern, joint, start } = surface;
   const axis = towards[0] === 0 ? 1 : 0;
-  const at = Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
+  const at = fieldEnd(surface, axis, towards);
   const run = { low: at, high: at, lowFace: 0, highFace: 0 };
   const { tiles } = pattern;
   const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
@@ -105,6 +105,12 @@ const ROUNDING: Ticks = 8;
 function apart(one: Ticks, other: Ticks, module: Ticks): Ticks {
   const off = Math.abs(one - other) % module;
   return Math.min(off, module - off);
+}
+
+/** Where the field ends on an axis, in the pattern as it repeats. */
+function fieldEnd(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
+  const { chalk, field } = surface;
+  return Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
 }
 
 /** How far soft joints that are laid wide move what lies at an end of an axis: none of them lies before its low end. */
