@@ -5,6 +5,9 @@ import { drawPlanPart, type PlanPartDrawing } from './drawPlanPart.ts';
 import type { PlanPart, PlanParts } from './PlanParts.ts';
 import { type Orientation, ratios } from './pickScale.ts';
 import { planGrid } from './planGrid.ts';
+import { scaleFor } from './Scale.ts';
+import { surfacePoints } from './surfaceScale.ts';
+import { tooSmallForNames } from './tooSmallForNames.ts';
 
 /** As many names as fit one line under the plan may be left to it; a page with more can't be read. */
 const mostUnnamed = 6;
@@ -53,7 +56,10 @@ export function drawPlanPages(
   options: PartsOptions,
 ): PlanOnPages | undefined {
   if (isLegible(onePage)) return undefined;
-  const larger = ratios[options.system].filter((ratio) => ratio < (onePage.ratio ?? 0)).reverse();
+  const at = (ratio: number) => scaleFor(surfacePoints(surface), surface.turn, ratio, [0, 0]);
+  const larger = ratios[options.system]
+    .filter((ratio) => ratio < (onePage.ratio ?? 0) && !tooSmallForNames(surface.pieces, at(ratio)))
+    .reverse();
   for (const ratio of larger) {
     const grids = borders
       .map((border) => planGrid(surface, options.space, ratio, border))

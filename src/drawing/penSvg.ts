@@ -1,6 +1,7 @@
 import { corners, grow } from './boxes.ts';
 import type { Drawing, Space } from './Drawing.ts';
 import { escapeXml } from './escapeXml.ts';
+import { inSteps } from './inSteps.ts';
 import type { Link } from './Link.ts';
 import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
 import type { Mark } from './Mark.ts';
@@ -22,6 +23,8 @@ export interface Frame extends Space {
 
 /** Millimetres of a CSS pixel. */
 const mmPerPixel = 25.4 / 96;
+/** Above this many marks the file is what counts: a floor of thousands of chips must still open on a phone. */
+const dense = 5000;
 /** Hatches stay this far off words that are cleared, and lines this far where they are cleared too, in mm. */
 const clearance = { hatch: 1, all: 0.3 } as const;
 
@@ -89,7 +92,7 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
   const [over, under] = [marks.filter(isOver), marks.filter((mark) => !isOver(mark))];
   const [widthMm, heightMm] = [wholePixels(frame.widthMm), wholePixels(frame.heightMm)];
   const id = frame.id.replace(/[^A-Za-z0-9-]/g, '-');
-  const body =
+  const written =
     svgHatches(marks, heightMm, id) +
     cleared(marks, heightMm, 'hatch') +
     filled(under, heightMm, 'paper') +
@@ -100,6 +103,8 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
     filled(marks, heightMm, 'ink') +
     marks.map((mark) => words(mark, heightMm)).join('') +
     svgLinks(frame.links ?? [], heightMm);
+  const body =
+    marks.length > dense ? written.replace(/ d="([^"]*)"/g, (_, d) => ` d="${inSteps(d)}"`) : written;
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +

@@ -3,9 +3,7 @@ import type { NameRequest } from './nameBlock.ts';
 import { nameRequest } from './nameRequest.ts';
 import { type NameGround, notInside } from './placeNames.ts';
 import type { Scale } from './Scale.ts';
-
-/** When more than this share of the whole tiles can't hold its name, they are too small: sooner where they can be counted instead. */
-const mostSmall = { inRows: 0.1, else: 0.5 } as const;
+import { areTooSmall, inRows } from './tooSmallForNames.ts';
 
 /** The column's number for a piece of the course over the crossing, the row's for one right of it. */
 function countOf(id: string): string | undefined {
@@ -29,9 +27,6 @@ export interface PieceNames {
   readonly numbered: boolean;
 }
 
-/** Tiles that lie two ways, as in herringbone, make no columns and rows that an eye can follow. */
-const inRows = (whole: readonly PacketPiece[]) => new Set(whole.map(({ quarter }) => quarter)).size === 1;
-
 /**
  * What is to be written on pieces: every name, with the number of its cut where wanted. Where whole tiles are too small
  * for their names, columns and rows are numbered along the chalk lines instead, if the tiles lie in any.
@@ -52,9 +47,8 @@ export function pieceNames(
     all.filter(({ name }) => whole.has(name)),
     ground,
   ).length;
-  const rows = inRows(tiles);
-  const counted = small > (rows ? mostSmall.inRows : mostSmall.else) * whole.size;
-  const numbered = counted && rows;
+  const counted = areTooSmall(tiles, small);
+  const numbered = counted && inRows(tiles);
   const requests = numbered
     ? all.flatMap((request) =>
         whole.has(request.name) && !must.has(request.name) ? countRequest(request) : [request],
