@@ -20,7 +20,7 @@ function packetOrThrow(job: Job) {
   return made.packet;
 }
 
-/** From a read job to its packet, warm: every job in `jobs`, and two plain floors of many pieces. */
+/** From a read job to its packet, warm: every job in `jobs`, and two plain floors. */
 export function calculationSteps(jobs: string): readonly Step[] {
   const calculate = (name: string, job: Job, target: number, times: number): Step => ({
     name: `calculate ${name}`,
@@ -32,12 +32,10 @@ export function calculationSteps(jobs: string): readonly Step[] {
   const surface = readOrThrow(roundFloor(12, 60), 'round').surfaces[0]!;
   const tiles = squareFloor({ tile: 12, wide: 240, deep: 120, turned: 0 });
   const squares = squareFloor({ tile: 1, wide: 160, deep: 158, turned: 30 });
-  const chips = squareFloor({ tile: 1, wide: 160, deep: 138, turned: 0, hexagons: true });
   return [
     ...readFolders(jobs).map(({ slug, text, file }) => calculate(slug, readOrThrow(text, file), 150, 15)),
     calculate('200 sq ft of 12 in tile', readOrThrow(tiles, 'tiles'), 100, 15),
     calculate('20,000 squares of 1 in at 30 degrees', readOrThrow(squares, 'squares'), 1500, 3),
-    calculate('20,000 chips, hexagons of 1 in', readOrThrow(chips, 'chips'), 3000, 3),
     {
       name: 'adjust 12 corners with all diagonals',
       unit: 'ms',

@@ -1,6 +1,7 @@
 import { benchHead, benchLine } from '../bench/benchLine.ts';
 import { buildSteps } from '../bench/buildSteps.ts';
 import { calculationSteps } from '../bench/calculationSteps.ts';
+import { chipSteps } from '../bench/chipSteps.ts';
 import { comparedSteps } from '../bench/comparedSteps.ts';
 import { familySteps } from '../bench/familySteps.ts';
 import { startSteps } from '../bench/startSteps.ts';
@@ -16,6 +17,7 @@ export async function run({ home, browser }: CommandInput): Promise<number> {
   process.stdout.write(`${benchHead}\n`);
   const steps = [
     ...calculationSteps(places.jobs),
+    ...chipSteps(home),
     ...startSteps(),
     ...tileSteps(),
     ...familySteps(),
