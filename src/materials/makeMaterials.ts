@@ -46,6 +46,7 @@ export function makeMaterials(
     ...overBase.filter(({ isOver }) => isOver),
   ];
   const open = overBase.filter(({ isOver }) => !isOver);
+  const bonds = bondLines(job, areaM2);
   return [
     ...job.tiles.flatMap((tile) => {
       const plan = plans[tile.key];
@@ -53,8 +54,12 @@ export function makeMaterials(
     }),
     ...fillLines(job, surfaces),
     ...layerLines(job, areaM2),
-    ...bondLines(job, areaM2),
-    mortarLine(job.products.mortar, areaM2, { stated: otherBed(job), larger: largerNotch(job, surfaces) }),
+    ...bonds,
+    mortarLine(job.products.mortar, areaM2, {
+      stated: otherBed(job),
+      larger: largerNotch(job, surfaces),
+      bonds,
+    }),
     groutLine(job.products.grout, surfaces),
     ...sealantLine(job.products.sealant, soft, open),
     ...backingLines(soft, job.print.system, open),

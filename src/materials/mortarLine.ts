@@ -15,10 +15,11 @@ import {
 import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
 
-/** What else bears on a floor's mortar: the bed that the heights count with, where another is stated; a deeper notch that may be needed. */
+/** What else bears on a floor's mortar: the bed that the heights count with, where another is stated; a deeper notch that may be needed; mortar under layers, which may come from the same bags. */
 export interface MortarElse {
   readonly stated?: Ticks | undefined;
   readonly larger?: Notch | undefined;
+  readonly bonds?: readonly Material[];
 }
 
 /**
@@ -28,7 +29,7 @@ export interface MortarElse {
 export function mortarLine(
   mortar: MortarSpec,
   areaM2: number,
-  { stated, larger }: MortarElse = {},
+  { stated, larger, bonds = [] }: MortarElse = {},
 ): Material {
   const told = stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }];
   const own = mortarSum(mortar, areaM2, told);
@@ -45,6 +46,7 @@ export function mortarLine(
       ...own.steps,
       zonesStep(areaM2, mortarRate(mortar)),
       ...(deeper ? [largerStep(deeper, other!.bags, bags)] : []),
+      ...togetherStep(bags * bagKg, bagKg, bonds),
       { code: 'material.mortar.sum.spareBag', figures: {} },
     ],
     rate: { value: areaM2 > 0 ? rounded(kgPerM2, 3) : 0, unit: 'kgPerM2' },
@@ -54,6 +56,16 @@ export function mortarLine(
     buy: packages(bags),
     buyUnit: 'bag',
   };
+}
+
+/** What mortar and that under layers take out of the same bags, where that is fewer bags than each out of its own. */
+function togetherStep(amount: number, bagKg: number, bonds: readonly Material[]): readonly Step[] {
+  const massKg = bonds.reduce((sum, bond) => sum + bond.amount, amount);
+  const bagCount = packages(massKg / bagKg);
+  const apartCount = bonds.reduce((sum, { buy }) => sum + buy, packages(amount / bagKg));
+  return bagCount < apartCount
+    ? [{ code: 'material.mortar.sum.together', figures: { massKg, bagCount, apartCount } }]
+    : [];
 }
 
 /** Where the rate of a mortar comes from: the bag's own sheet, our table, or the density of the bed. */

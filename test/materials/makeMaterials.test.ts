@@ -299,12 +299,9 @@ describe('a membrane or a board is bonded with mortar where the job tells none u
   const layer = (name: string, thickness: number): Layer => ({ name, thickness: inches(thickness) });
   const bed = layer('mortar under tile', 1 / 8);
   const tile = layer('tile', 3 / 8);
-  const bonds = (...under: readonly Layer[]) =>
-    makeMaterials(
-      { ...JOB, base: { ...JOB.base, fresh: [...under, bed, tile] } },
-      [squareFeet(100)],
-      {},
-    ).filter(({ what }) => what === 'bond');
+  const linesOf = (area: number, ...under: readonly Layer[]) =>
+    makeMaterials({ ...JOB, base: { ...JOB.base, fresh: [...under, bed, tile] } }, [squareFeet(area)], {});
+  const bonds = (...under: readonly Layer[]) => linesOf(100, ...under).filter(({ what }) => what === 'bond');
 
   // By hand: a bed of 1/4 · (1/4) / (1/2) in at sin 45° is 0.0884 in, 2.245 mm; at 1.6 kg/L on 9.290 m² and a tenth more 36.71 kg.
   test('by a 1/4 in square notch: 36.7 kg on 100 sq ft are 2 bags of 50 lb (common practice, no source)', () => {
@@ -313,6 +310,17 @@ describe('a membrane or a board is bonded with mortar where the job tells none u
     expect(line).toMatchObject({ name: 'membrane', unit: 'kg', buy: 2, buyUnit: 'bag' });
     expect(line!.amount).toBeCloseTo(36.71, 2);
     expect(figures(line, 'material.mortar.sum.bagRate')?.bagCount).toBe(1.38);
+  });
+
+  test.each([
+    [22, { bagCount: 1, apartCount: 2 }],
+    [60, undefined],
+  ])('%i sq ft: bags are told together only where that spares one', (area, told) => {
+    const lines = linesOf(area, layer('membrane', 1 / 8));
+    const [bond, mortar] = [find(lines, 'bond')!, find(lines, 'mortar')!];
+    const step = figures(mortar, 'material.mortar.sum.together');
+    expect(step && { bagCount: step.bagCount, apartCount: step.apartCount }).toEqual(told);
+    if (step) expect(step.massKg).toBeCloseTo(bond.amount + mortar.amount, 9);
   });
 
   test('a row for each of them, told beside the layer that it bonds', () => {
