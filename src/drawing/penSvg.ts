@@ -23,7 +23,7 @@ export interface Frame extends Space {
 
 /** Millimetres of a CSS pixel. */
 const mmPerPixel = 25.4 / 96;
-/** Above this many marks the file is what counts: a floor of thousands of chips must still open on a phone. */
+/** Above this many marks, and where pieces can be tapped, the file is what counts: it must still open on a phone. */
 const dense = 5000;
 /** Hatches stay this far off words that are cleared, and lines this far where they are cleared too, in mm. */
 const clearance = { hatch: 1, all: 0.3 } as const;
@@ -103,8 +103,8 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
     filled(marks, heightMm, 'ink') +
     marks.map((mark) => words(mark, heightMm)).join('') +
     svgLinks(frame.links ?? [], heightMm);
-  const body =
-    marks.length > dense ? written.replace(/ d="([^"]*)"/g, (_, d) => ` d="${inSteps(d)}"`) : written;
+  const isShort = marks.length > dense || frame.links !== undefined;
+  const body = isShort ? written.replace(/ d="([^"]*)"/g, (_, d) => ` d="${inSteps(d)}"`) : written;
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +

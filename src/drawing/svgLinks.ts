@@ -4,11 +4,12 @@ import { svgRings } from './svgPath.ts';
 
 /** Links as areas without ink over a drawing `height` mm high: the page's styles show which one is meant. */
 export function svgLinks(links: readonly Link[], height: number): string {
-  return links
-    .map(
-      ({ id, to, label, rings }) =>
-        `<a href="#${escapeXml(to)}" id="${escapeXml(id)}" aria-label="${escapeXml(label)}">` +
-        `<path d="${svgRings(rings, height)}" fill="#000" fill-opacity="0" fill-rule="evenodd"/></a>`,
-    )
-    .join('');
+  const areas = links.map(
+    ({ id, to, label, rings }) =>
+      `<a href="#${escapeXml(to)}" id="${escapeXml(id)}" aria-label="${escapeXml(label)}">` +
+      `<path d="${svgRings(rings, height)}"/></a>`,
+  );
+  return areas.length === 0
+    ? ''
+    : `<g fill="#000" fill-opacity="0" fill-rule="evenodd">${areas.join('')}</g>`;
 }

@@ -45,6 +45,15 @@ describe('a drawing of thousands of pieces', () => {
     );
   });
 
+  test('so is one whose pieces can be tapped, and what can be tapped is where they are', () => {
+    const at = [[10, 10], [30, 10], [30, 25.5], [10, 25.5]] as const; // biome-ignore format: corners
+    const marks: Mark[] = [{ mark: 'area', rings: [at], line: 'piece' }];
+    const links = [{ id: 'piece', to: 'card', label: 'K1-1', rings: [at] }];
+    const [piece, link] = pathsIn(penSvg(marks, { ...frame, links }).svg);
+    expect(piece).toContain('l');
+    expect(cornersIn(link!)).toEqual(cornersIn(pathsIn(penSvg(marks, frame).svg)[0]!));
+  });
+
   test('keeps its circles', () => {
     const circle: Mark = { mark: 'circle', centre: [50, 60], radius: 5, line: 'piece' };
     const arcs = (svg: string) => svg.match(/A[\d.,]+/g)!.slice(0, 2);

@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { openBrowser } from '../../../src/site/openBrowser.ts';
@@ -56,6 +57,11 @@ export function printedWell(what: string, jobs: Readonly<Record<string, string>>
     });
 
     wellSet(perFile);
+
+    test('have a page beside the saw that can be sent to a phone: 500 kB at most', () => {
+      const large = slugs.filter((slug) => statSync(join(site.output, slug, 'saw.html')).size > 500_000);
+      expect(large).toEqual([]);
+    });
 
     const pagesOf = (sheet: string) => {
       const questions = words.languages.map((lang) => words.say(lang)(`sheet.${sheet}.question`));
