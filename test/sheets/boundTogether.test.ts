@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 /** How the words send a reader to a sheet by its title, in each language. */
 const SENDS: Readonly<Record<string, (title: string) => readonly string[]>> = {
@@ -18,7 +18,7 @@ function sentAway({ sheets }: ReturnType<typeof sheetsOf>, lang: string): readon
 
 describe.each(Object.entries(demoTexts))('the crew of %s', (slug, text) => {
   test.each(words.languages)('has every sheet that its sheets in %s send it to', (lang) => {
-    expect(sentAway(sheetsOf(slug, inLanguage(text, lang)), lang)).toEqual([]);
+    expect(sentAway(sheetsOnce(slug, inLanguage(text, lang)), lang)).toEqual([]);
   });
 
   test('has the sheet of the base, right after the job sheet', () => {

@@ -48,7 +48,7 @@ export function beforeLaid(
 
 const madeOf = new Map<string, ReturnType<typeof sheetsOf>>();
 
-/** All sheets of a job's text, made once: several files ask for the demos in other units. */
+/** All sheets of a job's text, made once: several files ask for the demos in other units and languages. */
 export function sheetsOnce(slug: string, text: string) {
   const made = madeOf.get(text) ?? sheetsOf(slug, text);
   madeOf.set(text, made);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { languages } from '../../src/job/languages.ts';
 import { makeSheets } from '../../src/sheets/makeSheets.ts';
-import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOnce, words } from './demos.ts';
 
 /** What is asked before a floor is laid alone. */
 const BEFORE = {
@@ -11,7 +11,7 @@ const BEFORE = {
 } as const;
 
 describe.each(languages)('the hall, in %s', (lang) => {
-  const { packet, sheets } = sheetsOf('almond-hall', inLanguage(demoTexts['almond-hall']!, lang));
+  const { packet, sheets } = sheetsOnce('almond-hall', inLanguage(demoTexts['almond-hall']!, lang));
   const planned = makeSheets({ ...packet, job: { ...packet.job, status: 'planned' } }, words);
   const textOf = (all: typeof planned, ...kinds: readonly string[]) =>
     JSON.stringify(all.filter(({ template }) => kinds.includes(template)).map(({ data }) => data));

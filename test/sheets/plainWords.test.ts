@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
 import { sayFigures } from '../../src/sheets/sayFigures.ts';
 import { sayThing } from '../../src/sheets/sayThing.ts';
-import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 const packetOf = (slug: string) => demos.find((demo) => demo.slug === slug)!.packet;
 const contextOf = (slug: string, lang: string) =>
@@ -135,7 +135,7 @@ describe('the advice what to read next', () => {
 });
 
 describe('things that a job file names in its own language', () => {
-  const hallIn = (lang: string) => sheetsOf(hall, inLanguage(demoTexts[hall]!, lang)).sheets;
+  const hallIn = (lang: string) => sheetsOnce(hall, inLanguage(demoTexts[hall]!, lang)).sheets;
   const drawn = (lang: string) =>
     String(
       (hallIn(lang).find(({ template }) => template === 'heights')!.data as { drawing: string }).drawing,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { languages } from '../../src/job/languages.ts';
-import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, sheetsOnce, words } from './demos.ts';
 
 type Demo = (typeof demos)[number];
 
@@ -15,7 +15,7 @@ describe('what may hold asbestos is lifted by nobody before a laboratory has ans
   test.each(
     ['rowan-bath', 'fernlea-boot-room'].flatMap((slug) => languages.map((lang) => [slug, lang] as const)),
   )('%s in %s: base sheet and job sheet name no setter for it and no hour', (slug, lang) => {
-    const demo = sheetsOf(slug, inLanguage(demoTexts[slug]!, lang));
+    const demo = sheetsOnce(slug, inLanguage(demoTexts[slug]!, lang));
     const say = words.say(lang);
     const vinyl = goes(demo).find(({ what }) => what === say('thing.sheet-vinyl'))!;
     expect(vinyl).toMatchObject({ who: say('height.who.laboratory'), out: '' });
