@@ -1,8 +1,10 @@
-import { distancePointSegment, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
-import { laidEnds } from '../layout/start/laidEnds.ts';
+import { distancePointSegment, type Point } from '../geometry/index.ts';
 import { otherCourses } from '../layout/start/otherCourses.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
+import { cutOnLine, tileSize } from './cutOnLine.ts';
+import { cutsAtWall, leanOf, type WallCut } from './cutsAtWall.ts';
+import { leavesAt } from './leavesAt.ts';
 import { direction } from './Scale.ts';
 
 /** Where an axis leaves the room, and the cut that lies there. */
@@ -28,13 +30,38 @@ export function axisEnds(surface: PacketSurface): readonly AxisEnd[] {
     { size: along[0], of: length, turn: 180 },
     { size: across[0], of: width, turn: 270 },
   ].map((one) => atWall(surface, one));
-  const [high, , low] = all.map(({ size, spare }) => size + spare) as [Ticks, Ticks, Ticks, Ticks];
+  const [high, , low] = all.map(({ size }) => size) as [Ticks, Ticks, Ticks, Ticks];
   const others = otherCourses(surface.pattern, surface.joint, [low, high]);
   const otherAt = (turn: number) => (turn === 0 ? others[1] : turn === 180 ? others[0] : undefined);
-  return all.map(({ spare: _, ...end }) => ({
-    ...end,
-    other: end.edge?.arc ? undefined : otherAt(end.turn),
-  }));
+  return all.map(({ told, ...end }) => {
+    const laid = asLaid(surface, { ...end, size: told });
+    return { ...end, ...(laid ?? { other: end.edge?.arc ? undefined : otherAt(end.turn) }) };
+  });
+}
+
+/**
+ * What the pieces along a wall are cut to: of the one nearest the line, and the smallest of those that differ from it by more than the wall
+ * leans; undefined where none ends there. Where the start tells the size of one of those on the line, it is that one.
+ */
+function asLaid(
+  surface: PacketSurface,
+  { edge, size, turn }: Pick<AxisEnd, 'edge' | 'size' | 'turn'>,
+): Pick<AxisEnd, 'size' | 'other'> | undefined {
+  if (!edge) return undefined;
+  const towards = direction(turn);
+  const cuts = cutsAtWall(surface, edge, surface.chalk.crossing, towards);
+  const lean = leanOf(edge, towards[0] === 0 ? 1 : 0);
+  const first = nearest(cuts, surface.joint, size);
+  if (!first) return undefined;
+  const own = Math.abs(first.size - size) <= lean ? size : first.size;
+  const others = cuts.filter((one) => Math.abs(one.size - own) > lean).map((one) => one.size);
+  return { size: own, other: others.length > 0 ? Math.min(...others) : undefined };
+}
+
+/** The cut nearest the line; of two that share the joint on which it lies, the one that is nearer in size to what the start tells. */
+function nearest(cuts: readonly WallCut[], joint: Ticks, told: Ticks): WallCut | undefined {
+  const off = ({ size }: WallCut) => Math.abs(size - told);
+  return cuts.filter(({ away }) => away <= cuts[0]!.away + joint).sort((a, b) => off(a) - off(b))[0];
 }
 
 /** Where an axis leaves the room, and the size of the cut it ends in there. */
@@ -43,79 +70,8 @@ function atWall<End extends { readonly size: Ticks; readonly turn: number }>(
   end: End,
 ) {
   const towards = direction(end.turn);
-  const wall = leaves(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], towards);
+  const wall = leavesAt(surface.chalk.crossing, [{ outer: surface.outline, holes: [] }], towards);
   const edge = surface.edges.find(({ from, to }) => distancePointSegment(wall, from, to) < 1);
-  const size = cutOnLine(surface, edge, towards, end.size) ?? end.size;
-  const axis = towards[0] === 0 ? 1 : 0;
-  const isWhole = Math.abs(size - tileSize(surface)[axis]) <= ROUNDING;
-  return { ...end, wall, edge, size, spare: isWhole ? spareAt(surface, axis, towards) : 0 };
-}
-
-/** How much more than a whole tile at the end of an axis there is room for before the gap: the tile of other courses is cut to reach as far. */
-function spareAt(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  const { start, joint } = surface;
-  const at = fieldEnd(surface, axis, towards);
-  const size = tileSize(surface)[axis];
-  const [module, origin] = [size + joint, start.chosen.origin[axis]];
-  const out = towards[axis] > 0 ? at - origin - size : origin - at;
-  return out - Math.round(out / module) * module;
-}
-
-/** Length and width of the pattern's first tile along the frame's axes. */
-function tileSize(surface: PacketSurface): readonly [number, number] {
-  const ring = surface.pattern.tiles[0]?.ring ?? [];
-  const range = (values: number[]) => Math.max(...values) - Math.min(...values);
-  return [range(ring.map(([x]) => x)), range(ring.map(([, y]) => y))];
-}
-
-/** Where a ray from the crossing leaves some shapes for good. */
-function leaves(crossing: Point, shapes: readonly Shape[], towards: Point): Point {
-  const spans = shapes.flatMap((shape) => lineThroughShape(shape, crossing, towards));
-  const t = Math.max(0, ...spans.map(({ to }) => to));
-  return [crossing[0] + towards[0] * t, crossing[1] + towards[1] * t];
-}
-
-/**
- * The cut that a chalk line ends in where the run from which the floor was started tells nothing of it: at a curved wall, and where that
- * run ended at something that stands in the room; undefined where the run's own end is this one.
- */
-function cutOnLine(
-  surface: PacketSurface,
-  edge: PacketEdge | undefined,
-  towards: Point,
-  size: Ticks,
-): Ticks | undefined {
-  if (!edge) return undefined;
-  const { pattern, joint, start } = surface;
-  const axis = towards[0] === 0 ? 1 : 0;
-  const at = fieldEnd(surface, axis, towards);
-  const run = { low: at, high: at, lowFace: 0, highFace: 0 };
-  const { tiles } = pattern;
-  const ends = laidEnds(run, { tiles, joint }, axis, start.chosen.origin[axis], [edge]);
-  const onLine = ends[towards[axis] > 0 ? 1 : 0];
-  // A run is read somewhere along its wall, which may lean: so far its end may be off what the line finds.
-  const lean = Math.abs(edge.to[axis] - edge.from[axis]) + ROUNDING;
-  return edge.arc || apart(onLine, size, tileSize(surface)[axis] + joint) > lean ? onLine : undefined;
-}
-
-/** Rounding moves an end of a run, and the line that is laid over it, by so few ticks. */
-const ROUNDING: Ticks = 8;
-
-/** How far two ends of a run differ, whichever of them is counted from the joint before it. */
-function apart(one: Ticks, other: Ticks, module: Ticks): Ticks {
-  const off = Math.abs(one - other) % module;
-  return Math.min(off, module - off);
-}
-
-/** Where the field ends on an axis, in the pattern as it repeats. */
-function fieldEnd(surface: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  const { chalk, field } = surface;
-  return Math.round(leaves(chalk.crossing, field, towards)[axis]) - widened(surface, axis, towards);
-}
-
-/** How far soft joints that are laid wide move what lies at an end of an axis: none of them lies before its low end. */
-function widened({ movement, joint }: PacketSurface, axis: 0 | 1, towards: Point): Ticks {
-  if (!movement?.laid || towards[axis] < 0) return 0;
-  const own = movement.lines.filter((line) => (line.axis === 'along' ? 0 : 1) === axis);
-  return own.reduce((sum, { width }) => sum + width - joint, 0);
+  const size = cutOnLine(surface, { edge, wall, size: end.size }, towards) ?? end.size;
+  return { ...end, told: end.size, wall, edge, size };
 }

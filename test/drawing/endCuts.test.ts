@@ -13,6 +13,7 @@ function endCutsOf(
   lies = 'start: {along: tile on D-A, across: tile on A-B}',
   high = '8 ft',
   [tile, joint] = ['11 7/8 in', '1/8 in'],
+  stands = '',
 ) {
   const file = `
 title: One wall
@@ -21,7 +22,7 @@ tile: {field: {read: ${tile} x ${tile}}}
 joint: ${joint}
 floor:
   walls: {A-B: 10 ft, B-C: ${high}, C-D: ${wall}, D-A: ${high}}
-  ${lies}
+  ${lies}${stands}
 `;
   const made = makePacket(readJob(file, 'job.yaml').job!);
   if (!('packet' in made)) throw new Error('no packet');
@@ -104,6 +105,44 @@ floor:
   };
   const ends = [saw(83.75 - x, 23.75), saw(65.75 - y, 11.875), saw(x - 0.375, 23.75), saw(y - 0.375, 11.875)];
   expect(told.map((words) => words.replace(/^endCut (.*) \d+$/, '$1'))).toEqual(ends);
+});
+
+// The line at 60 3/16 in ends at the cabinet, 20 in before C-D: after six modules with 3 1/2 in. Along C-D itself tiles are cut to 11 1/2 in as without it.
+test('a cabinet at which the line ends takes no cut to the wall beside it', () => {
+  const cabinet =
+    '\n  obstacles: {cabinet: {rectangle: 30 in x 20 in, from C-D: 0 in, from B-C: 45 in, meets: cabinet}}';
+  const cuts = endCutsOf('10 ft', undefined, undefined, undefined, cabinet);
+  expect(cuts).toContain('endCut 11 1/2 in 97');
+  expect(cuts).not.toContain('endCut 3 1/2 in 29');
+});
+
+// Rows of hexagons lie half a module apart: what is left to the gap of 1/4 in of either, and a whole one where that is more.
+test('at a wall along which hexagons end in turns at two sizes both are told', () => {
+  const file = `
+title: Hexagons
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {hexagon: {flats: 8 in}}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 100 in, B-C: 80 in, C-D: 100 in, D-A: 80 in}
+  pattern: hexagon
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const [surface] = made.packet.surfaces;
+  const { svg } = drawPlan(surface!, { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space });
+  const told = textsIn(svg).flatMap(({ words }) => (words.startsWith('endCut') ? [words] : []));
+  const xs = surface!.pieces.flatMap(({ whole, fullTile }) =>
+    whole ? [Math.min(...fullTile.map(([x]) => x))] : [],
+  );
+  const from = xs[0]! / 8128;
+  const left = (by: number) => Math.min(8, (99.75 - from - by) % 8.125);
+  const sizes = [left(0), left(4.0625)].map((size) => Math.floor(size * 16) / 16);
+  const right = told.find((words) => words.includes(' / '))!;
+  const read = [...right.matchAll(/endCut (\d+)(?: (\d+)\/(\d+))? in/g)].map(
+    ([, whole, top, bottom]) => Number(whole) + (top ? Number(top) / Number(bottom) : 0),
+  );
+  expect([...read].sort()).toEqual([...sizes].sort());
 });
 
 // The bath's own door at A: the axis leaves the room between A and the doorway, whose words and line take the wall.

@@ -1,0 +1,80 @@
+import { distancePointSegment, type Point, type Ring } from '../geometry/index.ts';
+import type { Ticks } from '../measure/index.ts';
+import type { PacketEdge, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+
+/** Rounding moves a corner of a piece by so few ticks. */
+const ROUNDING: Ticks = 8;
+
+/** A piece with a side along a wall: how long it is square to that, and how far along it from a line. */
+export interface WallCut {
+  readonly size: Ticks;
+  readonly away: Ticks;
+}
+
+/** The way from the room to a wall: an axis of the frame, up it or down. */
+interface Way {
+  readonly axis: 0 | 1;
+  readonly sign: 1 | -1;
+}
+
+function range(ring: Ring, axis: 0 | 1): readonly [number, number] {
+  const all = ring.map((point) => point[axis]);
+  return [Math.min(...all), Math.max(...all)];
+}
+
+/** How far into the room a ring reaches, and how far out of it. */
+function reach(ring: Ring, { axis, sign }: Way): readonly [number, number] {
+  const [low, high] = range(ring, axis);
+  return sign > 0 ? [low, high] : [-high, -low];
+}
+
+/** How far a wall leans from square over its length. */
+export function leanOf({ from, to }: PacketEdge, axis: 0 | 1): Ticks {
+  return Math.abs(to[axis] - from[axis]) + ROUNDING;
+}
+
+function cutAt(piece: PacketPiece, edge: PacketEdge, way: Way, line: number): readonly WallCut[] {
+  const ring = piece.shape.outer;
+  const [inner, outer] = reach(ring, way);
+  // What is cut on its inner side too is as long as something else in the room leaves it.
+  if (Math.abs(inner - reach(piece.fullTile, way)[0]) > ROUNDING) return [];
+  const [beside, lean] = [way.axis === 0 ? 1 : 0, leanOf(edge, way.axis)] as const;
+  const side = ring.filter(
+    (point) =>
+      outer - way.sign * point[way.axis] <= lean &&
+      distancePointSegment(point, edge.from, edge.to) <= edge.gapMax + ROUNDING,
+  );
+  // A corner alone, where a fold or another wall cuts the rest, ends short of the wall.
+  if (side.length < 2) return [];
+  const [low, high] = range(ring, beside);
+  return [{ size: outer - inner, away: Math.max(0, low - line, line - high) }];
+}
+
+/** Whether tiles of a pattern differ in nothing but their place. */
+function areAlike(tiles: PacketSurface['pattern']['tiles']): boolean {
+  const sizes = tiles.map(({ ring }) =>
+    ([0, 1] as const).map((axis) => range(ring, axis)[1] - range(ring, axis)[0]),
+  );
+  return sizes.every((size) => size.every((one, axis) => Math.abs(one - sizes[0]![axis]!) <= ROUNDING));
+}
+
+/**
+ * How long the pieces are that end at a wall, square to it, the nearest to a line first; empty where none ends there, at a curve, and of a
+ * floor with a border, in tiles of several sizes or in tiles that lie several ways.
+ *
+ * @param crossing a point of the line, which runs towards the wall along an axis of the frame.
+ */
+export function cutsAtWall(
+  { pattern, border, pieces }: PacketSurface,
+  edge: PacketEdge,
+  crossing: Point,
+  towards: Point,
+): readonly WallCut[] {
+  if (border || edge.arc || !areAlike(pattern.tiles)) return [];
+  const axis = towards[0] === 0 ? 1 : 0;
+  const way: Way = { axis, sign: towards[axis] > 0 ? 1 : -1 };
+  return pieces
+    .filter((piece) => !piece.border)
+    .flatMap((piece) => cutAt(piece, edge, way, crossing[1 - axis]!))
+    .sort((a, b) => a.away - b.away);
+}
