@@ -89,7 +89,7 @@ function sealTile(
     to: toIso(end),
     ...waitsOf(job).grout,
   };
-  return { entry, dry: end + sealer.cureHours * 60 };
+  return { entry, dry: end + cureOf(job).hours * 60 };
 }
 
 function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly CalendarEntry[] {

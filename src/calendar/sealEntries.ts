@@ -4,7 +4,7 @@ import type { CalendarEntry } from './CalendarEntry.ts';
 import { eveningBefore, morningAfter } from './daytime.ts';
 import { type Minutes, toIso } from './localTime.ts';
 import { told, toldByDay } from './told.ts';
-import type { Wait, Waits } from './waits.ts';
+import { coldWait, type Wait, type Waits } from './waits.ts';
 import { endOfWork, nextDayStart, startInOneGo } from './workingTime.ts';
 
 /** From when and until when grout is sealed; without an end where the two are one moment. */
@@ -50,15 +50,18 @@ export function sealEntries(
     {
       code: 'sealerCures',
       from: toIso(start),
-      to: toIso(morningAfter(end + sealer.cureHours * 60)),
+      to: toIso(morningAfter(end + cureOf(job).hours * 60)),
       ...cureOf(job),
     },
   ];
 }
 
-/** How long the sealer dries, by its own sheet or from memory. */
-export function cureOf({ products: { sealer } }: Job): Wait {
-  return { hours: sealer.cureHours, source: sealer.stated.includes('cureHours') ? 'job' : 'memory' };
+/** How long the sealer dries: by its own sheet, or from memory, longer in the cold as our other defaults. */
+export function cureOf({ products: { sealer }, work }: Job): Wait {
+  const hours = sealer.cureHours;
+  return sealer.stated.includes('cureHours')
+    ? { hours, source: 'job' }
+    : coldWait(hours, 'memory', work.tempC);
 }
 
 /** Both ends of the window as people are told them; by the clock where all that it holds is night. */

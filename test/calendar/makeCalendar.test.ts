@@ -207,6 +207,14 @@ describe('a wait names what it rests on', () => {
 describe('the room is closed again while the sealer dries (common practice, no source)', () => {
   const entry = (job: Job, code: string) => makeCalendar(job, MONDAY).find((one) => one.code === code);
 
+  test('longer in the cold, twice as long 18 °F colder; a product sheet stands as it is', () => {
+    const cold: Job = { ...JOB, work: { ...JOB.work, tempC: 11 } };
+    const { sealer } = JOB.products;
+    const bySheet = { ...cold, products: { ...cold.products, sealer: { ...sealer, stated: ['cureHours'] } } };
+    const hours = (job: Job) => entry(job, 'sealerCures')?.hours;
+    expect([hours(JOB), hours(cold), hours(bySheet)]).toEqual([24, 48, 24]);
+  });
+
   test('from the morning of sealing to a day after its end', () => {
     expect(entry(JOB, 'sealerCures')).toMatchObject({
       from: '2026-12-07T08:00',
