@@ -11,7 +11,9 @@ import type { WallLine } from './wallLine.ts';
 function angleProblem(surface: SurfaceSpec, made: AdjustedCorners, complain: Complain): Problem[] {
   if (Math.abs(made.angleMisclosureDeg) <= mostAngleMisclosureDeg) return [];
   const sum = surface.corners.reduce((total, { angleDeg }) => total + angleDeg, 0);
-  const figures = { corners: surface.corners.length, expected: sum - made.angleMisclosureDeg };
+  // Readings that fix a shape without checking it may fix two: angles tell which way a corner turns.
+  const more = 1 - made.adjustment.redundancy;
+  const figures = { corners: surface.corners.length, expected: sum - made.angleMisclosureDeg, more };
   return [complain('angles', ['angles'], String(sum), figures)];
 }
 

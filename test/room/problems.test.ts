@@ -277,6 +277,16 @@ describe('a room is refused for', () => {
   });
 });
 
+// A room of n corners has 2n - 3 unknowns: one reading more checks them. Of a corner cut off five walls and two diagonals are as many as unknowns.
+it('a shape that rests on angles which do not close asks for as many diagonals as check it', () => {
+  const cutOff = { 'A-B': inch(98), 'B-C': inch(55), 'C-D': inch(42.5), 'D-E': inch(68), 'E-A': inch(85) };
+  const more = (diagonals: Wish['diagonals']) =>
+    problemsOf({ walls: cutOff, diagonals }).map(({ code, figures }) => [code, figures.more]);
+  expect(more({})).toEqual([['angles', 3]]);
+  expect(more({ 'A-C': inch(112.4), 'A-D': inch(108.25) })).toEqual([['angles', 1]]);
+  expect(more({ 'A-C': inch(112.4), 'A-D': inch(108.25), 'C-E': inch(102.9) })).toEqual([]);
+});
+
 describe('a room is not refused for', () => {
   it('a tape that reads a wall an eighth too long', () => {
     const tall = doorway({ from: 0, clear: inch(60 + 1 / 8), right: post(1.5, 3) });
