@@ -10,6 +10,7 @@ import { sayApart } from './sayApart.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { taperedSize } from './taperedSize.ts';
 import { taperLines } from './taperTable.ts';
+import { thinToSaw } from './thinToSaw.ts';
 
 /** Names in a line where some will do. */
 const SOME_NAMES = 8;
@@ -36,8 +37,9 @@ const BREAKS: ReadonlySet<string> = new Set(['web', 'sliver']);
 
 /** What the layout has to say of pieces that may break while they are cut. */
 export function breakLines(context: SheetContext, surface: PacketSurface): readonly string[] {
+  const thin = thinToSaw(context.packet, surface);
   return surface.faults
-    .filter(({ code }) => BREAKS.has(code))
+    .filter((fault) => BREAKS.has(fault.code) || thin.includes(fault))
     .map((fault) => faultLine(context, surface, fault, 'all'));
 }
 

@@ -14,6 +14,7 @@ import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
+import { stripGates } from './stripGates.ts';
 import { taperLines } from './taperTable.ts';
 import { tileSize } from './tileSize.ts';
 import { whoDoes } from './whoDoes.ts';
@@ -29,6 +30,7 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
     ...webGates(context),
+    ...stripGates(context),
     ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),

@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import { sheetsOf } from './demos.ts';
+
+/**
+ * A room in 12 in tile begun whole on one side: with gaps of 1/4 in that no base covers further, what is left on the other is the room's
+ * width less five modules of 12 1/8 in and both gaps.
+ */
+const roomOf = (wide: string, thick: string) =>
+  sheetsOf(
+    'strip',
+    `
+title: A strip
+place: 1 Any Street
+status: planned
+revision: {letter: A, date: 2027-01-04}
+print: {paper: letter, units: inches, saw step: 1/16 in, crew: en, owner: en}
+tile:
+  field: {name: square, read: [12 in x 12 in], thick: ${thick}, edge: rectified, turns: any, material: porcelain}
+joint: 1/8 in
+floor:
+  gap max: 1/4 in
+  walls: {A-B: ${wide}, B-C: 50 in, C-D: ${wide}, D-A: 50 in}
+  start: {along: tile on D-A, across: best}
+`,
+    ['job-sheet', 'layout-plan'],
+  );
+
+interface Gate {
+  readonly what: string;
+  readonly found: string;
+  readonly limit: string;
+  readonly signed?: boolean;
+}
+const gatesOf = (wide: string, thick: string) => {
+  const { data } = roomOf(wide, thick).sheets.find(({ template }) => template === 'job-sheet')!;
+  return (data as { gates: readonly Gate[] }).gates.filter(({ what }) => what.startsWith('Strip thinner'));
+};
+
+// 61 3/8 in less 1/2 and 60 5/8 in leaves 1/4 in, thinner than a tile of 3/8 in.
+describe('a strip narrower than its tile is thick', () => {
+  test('is a line of the job sheet to sign, with every piece', () => {
+    const [gate, ...rest] = gatesOf('61 3/8 in', '3/8 in');
+    expect(rest).toEqual([]);
+    expect(gate).toMatchObject({ found: '1/4 in', limit: '3/8 in', signed: true });
+    expect(gate!.what.match(/[K-N]\d+-\d+/g)!.length).toBeGreaterThanOrEqual(4);
+  });
+
+  test('stands on the crew’s plan', () => {
+    const { data } = roomOf('61 3/8 in', '3/8 in').sheets.find(({ template }) => template === 'layout-plan')!;
+    expect((data as { faults: readonly string[] }).faults.join(' ')).toContain('Too thin');
+  });
+});
+
+test('a strip as wide as the tile is thick, or wider, asks for no signature', () => {
+  expect(gatesOf('61 1/2 in', '3/8 in')).toEqual([]);
+  expect(gatesOf('61 3/4 in', '3/8 in')).toEqual([]);
+  expect(gatesOf('61 3/8 in', '1/4 in')).toEqual([]);
+});
