@@ -35,7 +35,9 @@ export function setOutFigures(context: SheetContext, surface: PacketSurface, mov
     poles: (chalk.poles ?? [])
       .filter(({ joints }) => joints.length > 0)
       .map((pole) => poleTable(context, pole, chalk)),
-    later: (chalk.later ?? []).map(({ zone, bare, lines: fresh }) => ({
+    later: (chalk.later ?? []).map(({ zone, bare, lines: fresh }, i, all) => ({
+      // Words without lines of their own stand in the paragraph before, as long as the order of the zones allows it.
+      leads: lines.some(({ error }) => error) && all.slice(0, i + 1).every((one) => one.lines.length === 0),
       words: say('sheet.set-out.later', {
         zone,
         bare: bare.length,
