@@ -1,4 +1,4 @@
-import { bounds } from '../geometry/index.ts';
+import { bounds, type Ring } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 
 /** The pieces of the field between two straight joints, and the place of a line through them. */
@@ -48,12 +48,21 @@ function nameOf(axis: Course['axis'], place: number): string {
   return `${quarters}${place < 0 ? -place : place + 1}`;
 }
 
-/** The median of the middles of its pieces, so that a course of strips is met in the strips; half a tick off the whole ticks. */
+/**
+ * The middle of its tiles, so that all courses of a floor are met alike; where that misses most of its pieces, as in a course of strips, the median
+ * of their own middles. Half a tick off the whole ticks.
+ */
 function levelOf(pieces: readonly Piece[], axis: Course['axis']): number {
-  const middles = pieces.map(({ shape }) => {
-    const box = bounds(shape.outer);
-    return axis === 'along' ? box.minY + box.maxY : box.minX + box.maxX;
-  });
-  middles.sort((a, b) => a - b);
+  const along = axis === 'along' ? 1 : 0;
+  const tile = rangeOf(pieces[0]!.fullTile, along);
+  const middle = Math.floor((tile[0] + tile[1]) / 2) + 0.5;
+  const own = pieces.map(({ shape }) => rangeOf(shape.outer, along));
+  if (2 * own.filter(([low, high]) => low < middle && middle < high).length > pieces.length) return middle;
+  const middles = own.map(([low, high]) => low + high).sort((a, b) => a - b);
   return Math.floor(middles[Math.floor(middles.length / 2)]! / 2) + 0.5;
+}
+
+function rangeOf(ring: Ring, along: 0 | 1): readonly [number, number] {
+  const all = ring.map((point) => point[along]);
+  return [Math.min(...all), Math.max(...all)];
 }
