@@ -1,17 +1,11 @@
 import { bounds, type Ring } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
-
-/** The pieces of the field between two straight joints, and the place of a line through them. */
-export interface Course {
-  readonly axis: 'along' | 'across';
-  readonly name: string;
-  /** Half a tick off the whole ticks, so that the line meets no corner. */
-  readonly level: number;
-  readonly pieces: readonly Piece[];
-}
+import type { Course } from './Course.ts';
+import { columnsOf } from './columnsOf.ts';
 
 /**
- * Courses along x where the pattern has straight joints across them, and along y likewise, each from the lowest up. A pattern whose
+ * Courses along x where the pattern has straight joints across them, and along y likewise, each from the lowest up; where those along y have none, as in
+ * a running bond, columns that meet no joint along them. A pattern whose
  * tiles stand in no courses has none, even where a joint runs straight through it.
  */
 export function coursesOf(layout: Layout): Course[] {
@@ -19,7 +13,7 @@ export function coursesOf(layout: Layout): Course[] {
   if (!inCourses) return [];
   return [
     ...(straightY ? coursesAlong(layout, 'along') : []),
-    ...(straightX ? coursesAlong(layout, 'across') : []),
+    ...(straightX ? coursesAlong(layout, 'across') : columnsOf(layout, (place) => nameOf('across', place))),
   ];
 }
 

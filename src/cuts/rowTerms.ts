@@ -2,8 +2,8 @@ import { bounds, distancePointSegment, type Point } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { pulledApart } from '../layout/movement/pulledApart.ts';
 import type { Ticks } from '../measure/index.ts';
+import type { Course } from './Course.ts';
 import type { RowTerm } from './Cut.ts';
-import type { Course } from './coursesOf.ts';
 import type { FreeSpan } from './freeSpans.ts';
 import { lineCrossings } from './lineCrossings.ts';
 

@@ -9,7 +9,7 @@ const MM = { head: 4.6, round: 2, keys: 6.2, line: 8.2, circles: 7.7, roundCircl
 const BESIDE = { between: 6, figures: 59.5 } as const;
 /** Type of the words over them, of a row's name and of its edge, in points; heights of a line of the two, and what stands round them, in mm. */
 const POINTS = { head: 10, row: 10, edge: 9 } as const;
-const NAME_MM = { row: 3.4, edge: 3.1, round: 0.2 } as const;
+const NAME_MM = { row: 3.4, edge: 3.1, round: 1.2 } as const;
 /** Type is printed a little wider than it is set. */
 const WIDER = 1.03;
 /** What stays free on a page, in mm. */
@@ -26,7 +26,7 @@ const pairsOf = (found: readonly FoundLine[]): readonly Pair[] =>
 /** The name of what stands at the edge goes under its rows where both do not fit side by side. */
 function nameMm({ rows, edge }: FoundLine, wide: number): number {
   const row = textWidth(`${rows} `, POINTS.row) * WIDER;
-  if (row + textWidth(edge, POINTS.edge) * WIDER <= wide) return NAME_MM.row;
+  if (row + textWidth(edge, POINTS.edge) * WIDER <= wide) return NAME_MM.row + NAME_MM.round;
   const rowLines = wordLines(rows, POINTS.row * WIDER, wide);
   const edgeLines = wordLines(edge, POINTS.edge * WIDER, wide);
   return rowLines * NAME_MM.row + edgeLines * NAME_MM.edge + NAME_MM.round;

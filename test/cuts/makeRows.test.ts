@@ -36,12 +36,21 @@ describe('a row closes: pieces, joints and gaps add up wall to wall', () => {
     expect(rowText(makeRows(layFloor(ending), print)[0]!)).toBe('1/4 + 11 13/16 + 11 13/16 + 7 5/8 + 1/4');
   });
 
-  test('rows run along both axes in a straight lay, and only along the courses of a running bond', () => {
-    const axes = (shift: number) =>
-      new Set(makeRows(layFloor(floor(60, 40, 7, { shift })), print).map(({ axis }) => axis));
-    expect([...axes(0)]).toEqual(['along', 'across']);
-    expect([...axes(inch(4))]).toEqual(['along']);
-  });
+  test.each([0, 4, 6, 3, 7.5])(
+    'rows run along both axes, also across courses that step by %f in, where they meet no joint along them',
+    (shift) => {
+      const rows = makeRows(layFloor(floor(60, 40, 7, { shift: inch(shift) })), print);
+      expect([...new Set(rows.map(({ axis }) => axis))]).toEqual(['along', 'across']);
+      expect(judgeRows(rows, 'inches')).toEqual([]);
+      const across = rows.filter(({ axis }) => axis === 'across');
+      // 60 in hold five tiles of 11 13/16 with their joints and parts at both ends; each line is a joint short of a gap only at the walls.
+      expect(across.length).toBeGreaterThanOrEqual(5);
+      for (const { terms } of across)
+        expect(terms.slice(1, -1).map(({ what }) => what)).toEqual(
+          terms.slice(1, -1).map((_, i) => (i % 2 === 0 ? 'piece' : 'joint')),
+        );
+    },
+  );
 
   test('a row is named by the quadrants it runs through and its place from the crossing', () => {
     const rows = makeRows(layFloor(floor(40, 30, 7)), print);
