@@ -1,6 +1,7 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { asTaped } from './asTaped.ts';
+import { coursesSay } from './coursesSay.ts';
 import { bothSpaces, drawingSpace } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
@@ -95,7 +96,11 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   const { chalk, joint } = surface;
   const { say, length } = context;
   const half = length(joint / 2);
-  const middle = [say('sheet.set-out.middle', { half }), ...linesOnSoftJoints(context, surface)].join(' ');
+  const middle = [
+    say('sheet.set-out.middle', { half }),
+    ...linesOnSoftJoints(context, surface),
+    ...coursesSay(context, surface),
+  ].join(' ');
   const [upright, level] = chalk.lines;
   if (!chalk.guide || !upright || !level) return middle;
   const ring = surface.pieces.find(({ id }) => id === chalk.firstPiece)?.shape.outer ?? [];
