@@ -42,7 +42,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
   const words = {
     check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', legs) : '',
     first: [
-      say(`sheet.set-out.${isShutOff(surface) ? 'lineUp' : 'first'}`),
+      say(`sheet.set-out.${isSetLater(surface) ? 'lineUp' : 'first'}`),
       chalk.firstPiece,
       ...tiles.map(({ name }) => name),
     ].join(' '),
@@ -86,8 +86,8 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
   return { lines: lines.slice(0, first), last: lines.slice(first) };
 }
 
-/** Whether other tile is set before the one by which the floor is lined up, as that would shut it off. */
-function isShutOff({ zones: [zone], chalk }: PacketSurface): boolean {
+/** Whether other tile is set before the one by which the floor is lined up, as that would shut it off or stand in its way. */
+function isSetLater({ zones: [zone], chalk }: PacketSurface): boolean {
   return zone?.beyond !== undefined && zone.first === chalk.firstPiece;
 }
 
@@ -105,7 +105,7 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   if (!chalk.guide || !upright || !level) return middle;
   const ring = surface.pieces.find(({ id }) => id === chalk.firstPiece)?.shape.outer ?? [];
   const first = say('sheet.set-out.firstAt', {
-    shut: isShutOff(surface) ? 'yes' : 'no',
+    shut: isSetLater(surface) ? 'yes' : 'no',
     toUpright: nearestOf(ring, [upright.from, upright.to]),
     toLevel: nearestOf(ring, [level.from, level.to]),
     tile: chalk.firstPiece,
