@@ -68,6 +68,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
       again,
       check: words.check,
+      shut: isSetLater(surface),
       first: chalk.firstPiece,
       tiles,
       middle: words.middle,
