@@ -114,7 +114,7 @@ function finished(chalk: Omit<Chalk, 'firstPiece'>, lattice: Lattice, pieces: re
     ...chalk,
     lines,
     ...(further ? { further } : {}),
-    ...firstTile(chalk.crossing, lattice.pattern, pieces, further),
+    ...firstTile(chalk.crossing, lattice.pattern, pieces, { courses, further }),
   };
 }
 

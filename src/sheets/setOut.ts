@@ -1,6 +1,7 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { asTaped } from './asTaped.ts';
+import { coursesSay } from './coursesSay.ts';
 import { bothSpaces, drawingSpace } from './drawingSpace.ts';
 import { figuresApart } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
@@ -41,7 +42,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
   const words = {
     check: chalk.check.diagonal > 0 ? say('sheet.set-out.check', legs) : '',
     first: [
-      say(`sheet.set-out.${isShutOff(surface) ? 'lineUp' : 'first'}`),
+      say(`sheet.set-out.${isSetLater(surface) ? 'lineUp' : 'first'}`),
       chalk.firstPiece,
       ...tiles.map(({ name }) => name),
     ].join(' '),
@@ -67,6 +68,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       bars: drawCheckBars({ id: `set-out-bars-${i + 1}`, label: say('drawing.bars'), ...units, say }).svg,
       again,
       check: words.check,
+      shut: isSetLater(surface),
       first: chalk.firstPiece,
       tiles,
       middle: words.middle,
@@ -85,8 +87,8 @@ function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; re
   return { lines: lines.slice(0, first), last: lines.slice(first) };
 }
 
-/** Whether other tile is set before the one by which the floor is lined up, as that would shut it off. */
-function isShutOff({ zones: [zone], chalk }: PacketSurface): boolean {
+/** Whether other tile is set before the one by which the floor is lined up, as that would shut it off or stand in its way. */
+function isSetLater({ zones: [zone], chalk }: PacketSurface): boolean {
   return zone?.beyond !== undefined && zone.first === chalk.firstPiece;
 }
 
@@ -95,12 +97,16 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   const { chalk, joint } = surface;
   const { say, length } = context;
   const half = length(joint / 2);
-  const middle = [say('sheet.set-out.middle', { half }), ...linesOnSoftJoints(context, surface)].join(' ');
+  const middle = [
+    say('sheet.set-out.middle', { half }),
+    ...linesOnSoftJoints(context, surface),
+    ...coursesSay(context, surface),
+  ].join(' ');
   const [upright, level] = chalk.lines;
   if (!chalk.guide || !upright || !level) return middle;
   const ring = surface.pieces.find(({ id }) => id === chalk.firstPiece)?.shape.outer ?? [];
   const first = say('sheet.set-out.firstAt', {
-    shut: isShutOff(surface) ? 'yes' : 'no',
+    shut: isSetLater(surface) ? 'yes' : 'no',
     toUpright: nearestOf(ring, [upright.from, upright.to]),
     toLevel: nearestOf(ring, [level.from, level.to]),
     tile: chalk.firstPiece,

@@ -14,7 +14,7 @@ export interface Zone {
   /** First and last piece to set, by name. */
   readonly first: string;
   readonly last: string;
-  /** Where tile by the first piece shuts off a part of the zone from the way out: the piece of that part one has farthest to walk to. */
+  /** Where tile by the first piece shuts off a part of the zone from the way out, or the zone goes on behind it: the piece of that part, or of the zone, one has farthest to walk to. */
   readonly beyond?: string;
   /** Doorway through which you leave, when there is one. */
   readonly wayOut?: string;

@@ -5,6 +5,7 @@ import type { Layout, Piece } from '../layout/Layout.ts';
 import { fieldAreaM2 } from '../materials/fieldRuns.ts';
 import { areaM2Of } from '../measure/index.ts';
 import { backingOut } from './backingOut.ts';
+import { behindFirst } from './behindFirst.ts';
 import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
 import { type Part, partsInOrder } from './partsInOrder.ts';
@@ -26,7 +27,8 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
     const zone = zoneOf(job, layout, cuts, part, i + 1, wayOut);
     const laid = parts.slice(0, i).flatMap(({ pieces }) => pieces);
     const { first, last } = zone;
-    const beyond = wayOut && shutOff(layout, { laid, pieces: part.pieces, first, last }, wayOut);
+    const begun = { laid, pieces: part.pieces, first, last };
+    const beyond = wayOut && (shutOff(layout, begun, wayOut) ?? behindFirst(layout, begun, wayOut));
     return beyond === undefined ? zone : { ...zone, beyond };
   });
 }

@@ -45,3 +45,47 @@ describe('the first tile of a pattern that is not in courses', () => {
     },
   );
 });
+
+/** A hall in running bond, laid whole against a door whose floor begins a course low; where its upright line lies is left to the search. */
+const hall = (pattern: string, start: string) => `
+title: Hall of planks
+house year: 2004
+revision: {letter: A, date: 2027-03-01}
+tile:
+  field: {name: Plank, read: 35 7/16 in x 5 7/8 in, edge: rectified, bow: 1/32 in}
+joint: 1/8 in
+floor:
+  walls: {A-B: 18 ft 3 in, B-C: 4 ft 1 in, C-D: 18 ft 3 in, D-A: 4 ft 1 in}
+  doorways:
+    den: {in: B-C, from B: 8 in, clear: 30 in, wall: 4 1/2 in, left: plain, right: plain, beyond: tile}
+  pattern: ${pattern}
+  start: ${start}
+`;
+
+const HALVES = '{running: 1/2}';
+const bonds = [
+  [HALVES, '{across: joint on den}'],
+  [HALVES, '{across: tile on A-B}'],
+  [HALVES, '{along: tile on D-A, across: tile on A-B}'],
+  [HALVES, '{across: cut of 4 in at A-B}'],
+  ['{running: 1/3}', '{across: joint on den}'],
+  ['{running: 1/3}', '{across: tile on A-B}'],
+  ['{running: 7 in}', '{across: joint on den}'],
+  ['{running: 7 in}', '{across: tile on A-B}'],
+] as const;
+
+describe('the first tile of a running bond', () => {
+  test.each(bonds)('has its corner at the crossing, or its distance is told: %s, start %s', (bond, start) => {
+    const made = makePacket(readJob(hall(bond, start), 'job.yaml').job!);
+    if ('problems' in made) throw new Error(JSON.stringify(made.problems));
+    const { pieces, chalk, joint } = made.packet.surfaces[0]!;
+    const whole = pieces.filter((piece) => piece.whole);
+    const least = Math.min(...whole.flatMap(({ fullTile }) => offLines(fullTile, chalk.crossing) ?? []));
+    const first = whole.find(({ id }) => id === chalk.firstPiece)!;
+    expect(offLines(first.fullTile, chalk.crossing)).toBe(least);
+    // Half a joint off both lines, it may be rounded up.
+    const isAtCrossing = least <= Math.hypot(joint / 2 + 1, joint / 2 + 1);
+    expect(chalk.guide === undefined).toBe(isAtCrossing);
+    if (chalk.guide) expect(Math.hypot(chalk.guide.along, chalk.guide.across)).toBe(least);
+  });
+});

@@ -23,6 +23,11 @@ describe.each(floors)('the floor of %s', (_, surface, sheets) => {
     expect((page.data as { first: string }).first).toBe(zones[0]!.first);
   });
 
+  test('is lined up on, on the set-out too, where other tile is set before', () => {
+    const page = sheets.find(({ name }) => name.startsWith('set-out'))!;
+    expect((page.data as { shut?: boolean }).shut).toBe(zones[0]!.beyond !== undefined);
+  });
+
   test.runIf(chalk.guide)('tells how far its nearer sides stand from both lines', () => {
     const { fullTile } = pieces.find(({ id }) => id === chalk.firstPiece)!;
     const { minX, minY, maxX, maxY } = bounds(fullTile);

@@ -2,21 +2,23 @@ import { distancePointSegment, type Point } from '../../geometry/index.ts';
 import type { Ticks } from '../../measure/index.ts';
 import type { Pattern } from '../../pattern/Pattern.ts';
 import type { Chalk, ChalkLine, Layout, Piece } from '../Layout.ts';
+import { isCourseOn } from './isCourseOn.ts';
 import { nearestOff, type TileOffs, tileOffs } from './tileOffs.ts';
 
 /**
- * The first tile to set. Courses begin at the crossing of the lines, with the whole tile nearest to it where the piece there is sawn; of
- * another pattern it is the whole tile that lies nearest to the crossing beyond both lines, or beside them where none is near, in zigzag beside
- * them with its corner on one along it; how far its sides stand from both is told where no joint need run along a line.
+ * The first tile to set. Courses begin at the crossing of the lines, with the whole tile nearest to it where the piece there is sawn or its
+ * course has no joint on the upright line; of another pattern it is the whole tile that lies nearest to the crossing beyond both lines, or beside
+ * them where none is near, in zigzag beside them with its corner on one along it; how far its sides stand from both is told where no joint need
+ * run along a line.
  */
 export function firstTile(
   crossing: Point,
   { inCourses, straightX, straightY, joint, module }: Pattern,
   pieces: readonly Piece[],
-  further: readonly ChalkLine[] = [],
+  { courses, further = [] }: Pick<Chalk, 'further'> & Pick<ChalkLine, 'courses'> = {},
 ): Pick<Chalk, 'firstPiece' | 'guide'> {
-  const { id: named, whole } = pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!;
-  if (inCourses && whole) return { firstPiece: named };
+  const { id: named, whole, row } = pieces.find(({ id }) => id === 'K1-1') ?? pieces[0]!;
+  if (inCourses && whole && isCourseOn(courses, row)) return { firstPiece: named };
   const offs = tileOffs(crossing, pieces);
   if (inCourses) return firstOfCourses(offs, joint) ?? { firstPiece: named };
   const beside = offs.filter(standsBeside);

@@ -42,7 +42,13 @@ export function laterLines(
       if (bare.some((line) => line.axis === (axis === 0 ? 'along' : 'across'))) return [];
       const best = bestStretch(axis, layout, ground, bareFaces);
       if (!best) return [];
-      const line = { axis: axis === 0 ? 'along' : 'across', ...best, snappable: true } as const;
+      const courses = axis === 0 ? layout.chalk.lines[0]?.courses : undefined;
+      const line = {
+        axis: axis === 0 ? 'along' : 'across',
+        ...best,
+        snappable: true,
+        ...(courses && { courses }),
+      } as const;
       return [
         finish({ ...line, name: `${next++}` }, bareFaces, {
           ...ground,

@@ -55,6 +55,16 @@ export function judgeShutOff(zone: ZoneToBegin, measures: Measures): readonly Sh
   });
 }
 
+/** How far one walks from the way out to each piece of a zone before any of it lies, in inches along the axes. */
+export function judgeWalks(zone: ZoneToBegin, measures: Measures): ReadonlyMap<string, number> {
+  const grid = gridOf(zone);
+  const { reached } = walked(grid, zone.laid.flatMap(grid.cellsIn), measures);
+  const ways = zone.own.map(
+    ({ id, ring }) => [id, grid.cellsIn(ring).flatMap((cell) => reached.get(cell) ?? [])] as const,
+  );
+  return new Map(ways.flatMap(([id, own]) => (own.length > 0 ? [[id, Math.min(...own)] as const] : [])));
+}
+
 type Grid = ReturnType<typeof gridOf>;
 
 function gridOf({ outline, solids, door: [a, b] }: ZoneToBegin) {
