@@ -8,6 +8,8 @@ export interface CalendarEntry {
   readonly from: string;
   readonly to?: string;
   readonly zone?: number;
+  /** The floor that the zone is of, where the job has several: each counts its zones from one. */
+  readonly floor?: string;
   /** What comes out, is lifted, is laid or is tested, as the job file names it. */
   readonly things?: readonly string[];
   /** Who comes for it, where the job says so. */

@@ -5,6 +5,8 @@ import { endOfWork, startInOneGo, type WorkingHours } from './workingTime.ts';
 /** What the calendar needs to know of a zone. `standsOnEarlier`: it is reached over tile that was set before. */
 export interface ZoneTime {
   readonly number: number;
+  /** The floor it is of, where the job has several. */
+  readonly floor?: string;
   readonly hours: number;
   /** Its part of the field, joints and all, in square metres. */
   readonly areaM2?: number;
@@ -43,6 +45,7 @@ export function setZones(
       from: toIso(start),
       to: toIso(end),
       zone: zone.number,
+      ...(zone.floor === undefined ? {} : { floor: zone.floor }),
       hours: Math.round(zone.hours * 10_000) / 10_000,
       source: 'pace',
       ...(zone.areaM2 === undefined ? {} : { areaM2: zone.areaM2, paceM2PerHour: zone.areaM2 / zone.hours }),

@@ -99,8 +99,7 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
     stages.map((stage) => stage.cuts),
     stages.map((stage) => stage.zones.flatMap(({ pieces }) => pieces)),
   );
-  const zones = stages.flatMap((stage) => stage.zones);
-  const calendar = makeCalendar(job, zones);
+  const calendar = makeCalendar(job, stages.flatMap(zonesOnTheClock));
   const limits = makeLimits(job, layouts);
   const heights = makeHeights(job);
   const checks = baseChecks(job.base);
@@ -139,6 +138,11 @@ function assemble(job: Job, stages: readonly Stages[], curve: boolean): Packet {
     notes: makeNotes(stages, limits, heights, checks),
     defaults: assumedDefaults(job, stages),
   };
+}
+
+/** A floor's zones as the calendar has them: where there are several floors, each with the name of its own. */
+function zonesOnTheClock({ surface, zones }: Stages, _: number, stages: readonly Stages[]) {
+  return stages.length > 1 ? zones.map((zone) => ({ ...zone, floor: surface.name })) : zones;
 }
 
 /** What of a floor runs over joints and moving cracks of its base. */

@@ -10,6 +10,8 @@ export interface Falls {
   readonly folds: readonly Fold[];
   /** Whether tile is cut along the folds. */
   readonly cut: boolean;
+  /** Drains that it does not fall to; missing where there are none. */
+  readonly others?: readonly OtherDrain[];
 }
 
 export interface Plane {
@@ -22,4 +24,11 @@ export interface Fold {
   readonly corner: string;
   readonly from: Point;
   readonly to: Point;
+}
+
+/** A drain that the floor does not fall to. */
+export interface OtherDrain {
+  readonly name: string;
+  /** How high the fall stands at its upper edge, as part of how high it stands at the walls; missing where that is no simple sum. */
+  readonly share?: number;
 }

@@ -1,8 +1,8 @@
-import { distancePoints, type Point, type Ring, segmentsMeet } from '../geometry/index.ts';
+import { distancePoints, isConvex, type Point, type Ring, segmentsMeet } from '../geometry/index.ts';
 import type { SurfaceSpec } from '../job/Job.ts';
 import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
-import type { Falls, Fold } from './Falls.ts';
+import type { Falls, Fold, OtherDrain, Plane } from './Falls.ts';
 import type { Obstacle } from './Room.ts';
 import type { WallLine } from './wallLine.ts';
 
@@ -18,7 +18,7 @@ export interface FallsGround {
  * A fold that would leave the room on its way to its corner is a problem: from there no straight plane leads to the drain.
  */
 export function makeFalls(
-  { falls, corners: named }: SurfaceSpec,
+  { falls, corners: named, obstacles: specs }: SurfaceSpec,
   { walls, corners, obstacles }: FallsGround,
   complain: Complain,
 ): { readonly falls?: Falls; readonly problems: readonly Problem[] } {
@@ -36,7 +36,38 @@ export function makeFalls(
   const planes = walls
     .filter(({ id }) => falls.from.includes(id))
     .map((wall) => ({ wall: wall.id, run: Math.round(runFrom(wall, drain)) }));
-  return { falls: { drain: drain.name, planes, folds, cut: falls.folds === 'cut' }, problems };
+  const drains = specs.filter(({ meets, name }) => meets === 'drain' && name !== drain.name);
+  const others = drains.map(({ name }): OtherDrain => {
+    const other = obstacles.find((one) => one.name === name);
+    return { name, ...(other && shareAt(other, planes, { walls, corners })) };
+  });
+  return {
+    falls: {
+      drain: drain.name,
+      planes,
+      folds,
+      cut: falls.folds === 'cut',
+      ...(others.length > 0 && { others }),
+    },
+    problems,
+  };
+}
+
+/**
+ * How high the fall stands where another drain begins, as part of its height at the walls. Each plane sinks evenly from its wall to the
+ * drain, and of several the highest is the floor, which is so where all walls fall and none is seen round a corner.
+ */
+function shareAt(
+  other: Obstacle,
+  planes: readonly Plane[],
+  { walls, corners }: Pick<FallsGround, 'walls' | 'corners'>,
+): Pick<OtherDrain, 'share'> {
+  const isSimple = planes.length === 1 || (planes.length === walls.length && isConvex(corners));
+  if (!isSimple || planes.some(({ run }) => run === 0)) return {};
+  const heights = planes.map(
+    ({ wall, run }) => 1 - runFrom(walls.find(({ id }) => id === wall)!, other) / run,
+  );
+  return { share: Math.max(0, ...heights) };
 }
 
 /** Where a fold begins: in the middle of a round drain, at the corner of one with sides that lies nearest. */

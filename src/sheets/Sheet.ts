@@ -17,6 +17,8 @@ export interface Sheet {
 
 /** One page of a kind: `suffix` tells several of a kind apart (`zone-2`). */
 export interface SheetPage {
+  /** The floor it is of, whose name stands in its title where the job has several; its pages are told from another's by themselves. */
+  readonly floor?: string;
   readonly suffix?: string;
   /** Which of the further templates it has, when not that of its kind. */
   readonly as?: string;

@@ -5,6 +5,7 @@ import { setOut } from '../layout/start/search/setOut.ts';
 import { sawDown, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { faultLines } from './faultLines.ts';
+import { floorName } from './floorName.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sawnLength } from './sawnLength.ts';
@@ -25,7 +26,7 @@ export const alternatives: Sheet = {
       landscape: true,
       data: {
         surfaces: context.packet.surfaces.map((surface) => ({
-          name: surface.name,
+          floor: floorName(context.packet, surface.name),
           figures: figuresOf(context, surface),
           faults: faultLines(context, surface, 'some'),
           taper: taperTable(context, surface),

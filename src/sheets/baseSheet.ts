@@ -82,7 +82,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
     space: { ...space, heightMm: Math.max(space.heightMm, DRAWING_LEAST_MM) },
   });
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
+    floor: surface.name,
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
       drawing: drawing.svg,

@@ -14,6 +14,7 @@ export function calendarWhat(
   if (entry.code === 'seal' && entry.who === undefined && isLaid({ job })) return say('calendar.sealLaid');
   return say(`calendar.${entry.code}`, {
     zone: entry.zone ?? 0,
+    floor: entry.floor ?? 'none',
     hours: entry.hours ?? 0,
     units: spec.print.system,
     who: entry.who === undefined ? 'none' : sayThing(say, entry.who),

@@ -108,7 +108,7 @@ function choicePage(
     }),
   );
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
+    floor: surface.name,
     scale: `1:${drawings[0]!.ratio}`,
     data: {
       plans: drawings.map(({ svg }) => svg),
@@ -128,7 +128,7 @@ function choicePage(
 function swatchesOf(context: SheetContext, surface: PacketSurface, i: number) {
   const looks = (['cut', 'narrowest'] as const).map((look) => {
     const name = context.say(`sheet.choice-sheet.key.${look}`, { border: surface.border ? 'yes' : 'no' });
-    return { name, svg: drawSwatch(look, { id: `swatch-${i + 1}-${look}`, label: name }).svg };
+    return { name, svg: drawSwatch(look, { id: `choice-swatch-${i + 1}-${look}`, label: name }).svg };
   });
   return [...looks, ...tileKey(context, surface, surface.pieces, `choice-${i + 1}`)];
 }

@@ -6,6 +6,7 @@ import type { SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileKey } from './tileKey.ts';
 import { unnamedHeight, unnamedPieces } from './unnamedPieces.ts';
+import { zoneId } from './zoneId.ts';
 
 /** What may stand under a plan alone on its page: a line of the pieces without a name, or two. */
 const LISTS_MM = [8.5, 15] as const;
@@ -26,9 +27,10 @@ export function closerPages(
 ): readonly SheetPage[] {
   const { packet, say, units } = context;
   const { paper } = packet.spec.print;
+  const id = `${zoneId(packet, surface, zone)}-names`;
   const own = new Set(zone.pieces);
   const pieces = surface.pieces.filter(({ id }) => own.has(id));
-  const tiles = tileKey(context, surface, pieces, `zone-${zone.number}-names`).length > 0 ? TILE_KEY_MM : 0;
+  const tiles = tileKey(context, surface, pieces, id).length > 0 ? TILE_KEY_MM : 0;
   const spaceOver = (mm: number) => {
     const spaceOf = (way: 'portrait' | 'landscape') => {
       const { widthMm, heightMm } = pageSpace(paper, way);
@@ -37,7 +39,6 @@ export function closerPages(
     return { portrait: spaceOf('portrait'), landscape: spaceOf('landscape') };
   };
   const label = say('sheet.zone-names.drawing', { zone: zone.number });
-  const id = `zone-${zone.number}-names`;
   const isTold = (widthMm: number, mm: number) => (unnamed: readonly string[]) =>
     listMm(context, surface, unnamed, widthMm) <= mm;
   const { widthMm } = pageSpace(paper, 'portrait');
@@ -53,6 +54,7 @@ export function closerPages(
   const count = drawn?.pages.length ?? 0;
   return (drawn?.pages ?? []).map(({ part, drawing }) => ({
     as: 'zone-names',
+    floor: surface.name,
     suffix: count > 1 ? `${zone.number}-names-${part.number}` : `${zone.number}-names`,
     figures: { zone: zone.number, part: count > 1 ? part.number : 0, count },
     landscape: drawn!.parts.orientation === 'landscape',

@@ -24,6 +24,8 @@ import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } f
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
+import { floorMark } from './floorMark.ts';
+import { floorName } from './floorName.ts';
 import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -157,7 +159,7 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
   const tile = tileOf(context, cut);
   const { system } = packet.spec.print;
   const named = {
-    id: `card-${surface.name}-${cut.number}`,
+    id: ['card', floorMark(packet, surface.name), cut.number].filter(Boolean).join('-'),
     label: say('sheet.hard-cuts.drawing', { number: cut.number }),
     ...units,
     say,
@@ -203,6 +205,7 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
   const { kind, hand, asPlan } = calledCut(context, surface, cut);
   return {
     number: cut.number,
+    floor: floorName(context.packet, surface.name),
     count: cut.pieces.length,
     kind,
     hand,
@@ -210,7 +213,7 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
     broken,
     notes,
     told: { called: `${kind} ${hand} ${asPlan}`, pieces: cut.pieces.length, notes },
-    elsewhere: elsewhere(context.packet, cut).join(' · '),
+    elsewhere: elsewhere(context.packet, surface, cut).join(' · '),
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],

@@ -1,5 +1,6 @@
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { floorName } from './floorName.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tileSize } from './tileSize.ts';
@@ -29,7 +30,7 @@ function stack({ packet }: SheetContext, surface: PacketSurface, zone: Zone) {
     .filter(({ count }) => count > 0);
   const cut = cuts.reduce((sum, { count }) => sum + count, 0);
   return {
-    surface: packet.surfaces.length > 1 ? surface.name : '',
+    surface: floorName(packet, surface.name),
     zone: zone.number,
     whole: zone.pieces.length - cut,
     cut,

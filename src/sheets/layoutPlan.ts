@@ -71,12 +71,11 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
     ...options,
     space: bothSpaces(paper, PART_KEY_MM + tiles),
   });
-  const suffix = i > 0 ? surface.name : '';
-  if (!pages) return [planPage(context, surface, i, onePage, { suffix, faults })];
+  if (!pages) return [planPage(context, surface, i, onePage, { faults })];
   const overview = drawPlan(surface, { ...options, space: spaceOver(faults), parts: pages.parts });
   const count = pages.pages.length;
   return [
-    planPage(context, surface, i, overview, { suffix, faults, count }),
+    planPage(context, surface, i, overview, { faults, count }),
     ...partPages(context, surface, i, pages),
   ];
 }
@@ -108,7 +107,6 @@ function planAndFaults(
 }
 
 interface PlanWords {
-  readonly suffix: string;
   readonly faults: readonly string[];
   /** Pages that show parts of it at a larger scale. */
   readonly count?: number;
@@ -119,10 +117,10 @@ function planPage(
   surface: PacketSurface,
   i: number,
   drawing: PlanDrawing,
-  { suffix, faults, count = 0 }: PlanWords,
+  { faults, count = 0 }: PlanWords,
 ): SheetPage {
   return {
-    ...(suffix ? { suffix } : {}),
+    floor: surface.name,
     figures: { part: 0, count },
     landscape: drawing.orientation === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
@@ -148,7 +146,8 @@ function partPages(
 ): SheetPage[] {
   const label = context.say('sheet.layout-plan.key');
   return pages.map(({ part, drawing }) => ({
-    suffix: i > 0 ? `${surface.name}-${part.number}` : String(part.number),
+    floor: surface.name,
+    suffix: String(part.number),
     figures: { part: part.number, count: pages.length },
     landscape: parts.orientation === 'landscape',
     scale: `1:${parts.ratio}`,

@@ -1,5 +1,7 @@
 import type { Packet } from '../packet/Packet.ts';
 import { cautiousSay, type Speaker, unreadNote } from './cautiousSay.ts';
+import { floorMark } from './floorMark.ts';
+import { floorName } from './floorName.ts';
 import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
@@ -60,10 +62,12 @@ function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView[
 
 function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<SheetView, 'lang' | 'head'> {
   const template = page.as ?? sheet.name;
+  const { floor } = page;
+  const [mark, name] = floor === undefined ? [] : [floorMark(packet, floor), floorName(packet, floor)];
   return {
-    name: page.suffix ? `${sheet.name}-${page.suffix}` : sheet.name,
+    name: [sheet.name, mark, page.suffix].filter(Boolean).join('-'),
     template,
-    title: say(`sheet.${template}.title`, page.figures),
+    title: [say(`sheet.${template}.title`, page.figures), name].filter(Boolean).join(' · '),
     question: say(`sheet.${template}.question`, page.figures),
     for: sheet.for,
     bundles: page.bundles ?? sheet.bundles,

@@ -3,6 +3,7 @@ import { printLength } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { closingRow } from './closingRow.ts';
 import { edgeWords } from './edgeWords.ts';
+import { floorName } from './floorName.ts';
 import { type PrintedRow, printedRow } from './printedRow.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -34,7 +35,7 @@ function rowTable(context: SheetContext, surface: PacketSurface) {
     title: context.say(`sheet.row-sums.${axis}`),
     rows: surface.rows.filter((row) => row.axis === axis).map((row) => rowLine(context, surface, row)),
   }));
-  return { name: surface.name, axes: axes.filter(({ rows }) => rows.length > 0) };
+  return { floor: floorName(context.packet, surface.name), axes: axes.filter(({ rows }) => rows.length > 0) };
 }
 
 function rowLine(context: SheetContext, surface: PacketSurface, row: Row) {

@@ -3,6 +3,7 @@ import { isHard } from '../cuts/isHard.ts';
 import { drawCutIcon } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
+import { floorName } from './floorName.ts';
 import { type HandMark, handMarks } from './handMarks.ts';
 import { exampleOf, mateSaid, matesSaid } from './mateSaid.ts';
 import type { Sheet } from './Sheet.ts';
@@ -10,6 +11,7 @@ import type { SheetContext } from './SheetContext.ts';
 import { partsOfPage, savesPage } from './savesPage.ts';
 import { sawnByTile, sharesTiles } from './sawnByTile.ts';
 import { type MatesOf, tileMates } from './tileMates.ts';
+import { zoneId } from './zoneId.ts';
 
 /** Rows at the end of the list that stay on one page with the row before them. */
 const LAST_ROWS = 3;
@@ -74,7 +76,7 @@ function zoneCuts(context: SawContext, surface: PacketSurface, zone: Zone) {
   const under = (saw: number) => lines.filter((one) => one.saw === saw).map(({ line }) => line);
   return {
     number: zone.number,
-    floor: context.packet.surfaces.length > 1 ? surface.name : '',
+    floor: floorName(context.packet, surface.name),
     fences: settings.flatMap((saw) =>
       partsOfPage(under(saw), context.packet.spec.print.paper).map((part) => ({
         setting: context.figure(saw),
@@ -110,7 +112,7 @@ function sawLine(
     mates: pieces.map((piece) => mateSaid(context, matesOf(surface.name, piece))),
     example: pieces.flatMap((piece) => exampleOf(cut, matesOf(surface.name, piece)))[0],
     icon: drawCutIcon(cut, tile, {
-      id: `icon-${surface.name.replace(/[^A-Za-z0-9]+/g, '-')}-${zone.number}-${cut.number}`,
+      id: `icon-${zoneId(packet, surface, zone)}-${cut.number}`,
       label: say('sheet.saw-list.icon', {
         number: cut.number,
         fence: cut.fences.length > 0 ? 'yes' : marks.some(({ atPoint }) => atPoint) ? 'point' : 'no',

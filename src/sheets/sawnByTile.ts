@@ -2,6 +2,7 @@ import type { Cut } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import { shapeArea } from '../geometry/index.ts';
 import type { CutTile } from '../tiles/TilePlan.ts';
+import { floorName } from './floorName.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tilePages } from './tilePages.ts';
 
@@ -9,6 +10,13 @@ import { tilePages } from './tilePages.ts';
 const LAST_TILES = 15;
 
 type TileLine = ReturnType<typeof tileLine>;
+
+/** A zone in the order of work over all floors, with the number and the floor by which it is called. */
+interface OneZone {
+  readonly order: number;
+  readonly number: number;
+  readonly floor: string;
+}
 
 /**
  * What is sawn of each tile, tile by tile as they are first needed, whatever kind they are, under the zone of the first piece; the
@@ -22,8 +30,9 @@ export function sawnByTile(context: SheetContext) {
     .flatMap(({ from }) => from)
     .sort((a, b) => needed(a) - needed(b))
     .map((one) => tileLine(context, one, zoneOf));
-  const numbers = [...new Set(tiles.map(({ zone }) => zone))].sort((a, b) => a - b);
-  const zones = numbers.map((number) => ({ number, tiles: tiles.filter(({ zone }) => zone === number) }));
+  const zones = [...new Map(tiles.map(({ zone }) => [zone.order, zone])).values()]
+    .sort((a, b) => a.order - b.order)
+    .map((own) => ({ ...own, tiles: tiles.filter(({ zone }) => zone.order === own.order) }));
   const { low, together } = tilePages(
     zones.map((zone) => zone.tiles),
     context.packet.spec.print,
@@ -32,12 +41,9 @@ export function sawnByTile(context: SheetContext) {
 }
 
 /** The tiles of a zone; where the end of the list stays together, its last tiles in a block of their own. */
-function blocks(
-  { number, tiles }: { readonly number: number; readonly tiles: readonly TileLine[] },
-  end: boolean,
-) {
+function blocks({ number, floor, tiles }: OneZone & { readonly tiles: readonly TileLine[] }, end: boolean) {
   const first = end ? tiles.slice(0, Math.max(0, tiles.length - LAST_TILES)) : tiles;
-  return { number, tiles: first, last: tiles.slice(first.length) };
+  return { number, floor, tiles: first, last: tiles.slice(first.length) };
 }
 
 /** Whether some tile gives more than one piece: only then does the order of tiles tell more than that of settings. */
@@ -46,17 +52,20 @@ export function sharesTiles({ packet }: SheetContext): boolean {
 }
 
 /** The zone of each piece by its name in the plans of tiles, the pieces as they are set. */
-function zonesOf({ packet: { surfaces } }: SheetContext): ReadonlyMap<string, number> {
+function zonesOf({ packet: { surfaces } }: SheetContext): ReadonlyMap<string, OneZone> {
   const named = (surface: string, id: string) => (surfaces.length > 1 ? `${surface}:${id}` : id);
+  const zones = surfaces.flatMap(({ name, zones: own }) =>
+    own.map(({ number, pieces }) => ({ name, pieces, number, floor: floorName({ surfaces }, name) })),
+  );
   return new Map(
-    surfaces.flatMap(({ name, zones }) =>
-      zones.flatMap(({ number, pieces }) => pieces.map((id) => [named(name, id), number] as const)),
+    zones.flatMap(({ name, pieces, number, floor }, order) =>
+      pieces.map((id) => [named(name, id), { order, number, floor }] as const),
     ),
   );
 }
 
-function tileLine(context: SheetContext, { tile, pieces }: CutTile, zoneOf: ReadonlyMap<string, number>) {
-  const zone = Math.min(...pieces.map(({ piece }) => zoneOf.get(piece)!));
+function tileLine(context: SheetContext, { tile, pieces }: CutTile, zoneOf: ReadonlyMap<string, OneZone>) {
+  const [zone] = pieces.map(({ piece }) => zoneOf.get(piece)!).sort((a, b) => a.order - b.order) as [OneZone];
   const parts = pieces
     .map(({ piece, cut }) => ({ piece, cut: cutOf(context, piece, cut) }))
     .sort((a, b) => shapeArea(b.cut.shape) - shapeArea(a.cut.shape))
@@ -64,10 +73,16 @@ function tileLine(context: SheetContext, { tile, pieces }: CutTile, zoneOf: Read
       piece,
       number: cut.number,
       settings: isHard(cut) ? [] : cut.fences.map(({ saw }) => context.figure(saw)),
-      // A piece for a later zone waits as an offcut.
-      later: zoneOf.get(piece) === zone ? 0 : zoneOf.get(piece)!,
+      ...laterZone(zoneOf.get(piece)!, zone),
     }));
   return { tile, zone, parts };
+}
+
+/** The zone that a piece waits for as an offcut; 0 where it is set in that of its tile. */
+function laterZone(own: OneZone, zone: OneZone): { readonly later: number; readonly laterFloor: string } {
+  return own.order === zone.order
+    ? { later: 0, laterFloor: '' }
+    : { later: own.number, laterFloor: own.floor };
 }
 
 /** The cut of a piece; where a job has several surfaces, the piece's name begins with that of its surface. */

@@ -60,7 +60,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
   const figures = setOutFigures(context, surface, drawing.moved);
   const where = figuresApart(figures, { ...drawing, belowMm: below }, paper, drawing.orientation);
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
+    floor: surface.name,
     landscape: drawing.orientation === 'landscape',
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {

@@ -49,7 +49,7 @@ function curvePage(
     }),
   );
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
+    floor: surface.name,
     landscape: true,
     scale: `1:${drawings[0]!.ratio}`,
     data: {

@@ -11,6 +11,8 @@ import {
 import type { PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
 import { drawingSpace } from './drawingSpace.ts';
+import { floorMark } from './floorMark.ts';
+import { floorName } from './floorName.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -58,7 +60,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
     hand,
     asPlan,
     names: namesOf(cut),
-    surface: packet.surfaces.length > 1 ? surface.name : '',
+    surface: floorName(packet, surface.name),
     page: page + 1,
     of: plan.grid.pages.length,
     broken: plan.broken.length > 0,
@@ -67,7 +69,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
 }
 
 function drawingsOf(
-  { say, units }: SheetContext,
+  { packet, say, units }: SheetContext,
   surface: PacketSurface,
   cut: Cut,
   plan: TemplatePlan,
@@ -76,7 +78,7 @@ function drawingsOf(
 ) {
   const figures = { number: cut.number, page: page + 1, of: plan.grid.pages.length };
   const options = (id: string, label: string) => ({
-    id: `${id}-${surface.name}-${cut.number}-${page + 1}`,
+    id: [id, floorMark(packet, surface.name), cut.number, page + 1].filter(Boolean).join('-'),
     label,
     ...units,
     say,

@@ -12,6 +12,17 @@ export function wouldPassText(
   return context.say(code, {
     ...sayApart(context, figures),
     ...layersSaid(context.say, figures),
-    ...(typeof figures.drain === 'string' ? { drain: sayKind(context.say, figures.drain) } : {}),
+    ...named(context, figures),
   });
+}
+
+/** Figures that are drains, by what they are called on the sheets. */
+const DRAINS = ['drain', 'other'] as const;
+
+function named({ say }: SheetContext, figures: NonNullable<Limit['wouldPass']>['figures']) {
+  const drains = DRAINS.flatMap((key) => {
+    const name = figures[key];
+    return typeof name === 'string' ? [[key, sayKind(say, name)]] : [];
+  });
+  return Object.fromEntries(drains);
 }

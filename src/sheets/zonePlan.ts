@@ -6,6 +6,7 @@ import type { FoundLine } from './foundLines.ts';
 import { foundMm, foundPages } from './foundPages.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { unnamedHeight, unnamedPieces } from './unnamedPieces.ts';
+import { zoneId } from './zoneId.ts';
 
 /** What stands under the plan of a zone: the height of what always does, in mm for a page so wide, and the spaces to be found. */
 export interface UnderPlan {
@@ -207,7 +208,7 @@ function planOn(on: OnPage, below: number) {
   const heightMm = page.heightMm - below;
   const bars = heightMm > BARS_MM;
   const drawing = drawZone(surface, zone, {
-    id: `zone-${zone.number}`,
+    id: zoneId(packet, surface, zone),
     label: say('sheet.zone.drawing', { zone: zone.number }),
     ...units,
     say,

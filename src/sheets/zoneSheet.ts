@@ -13,6 +13,7 @@ import { sayFigure, sayFigures } from './sayFigures.ts';
 import { tileKey } from './tileKey.ts';
 import { unnamedPieces } from './unnamedPieces.ts';
 import { zoneFactsMm } from './zoneFactsMm.ts';
+import { zoneId } from './zoneId.ts';
 import { zoneMass } from './zoneMass.ts';
 import { type ZonePlan, zonePlan } from './zonePlan.ts';
 
@@ -48,7 +49,7 @@ function zonePages(context: SheetContext, surface: PacketSurface, zone: Zone): r
   const said = {
     ...facts(context, surface, zone),
     cuts,
-    tiles: tileKey(context, surface, pieces, `zone-${zone.number}`),
+    tiles: tileKey(context, surface, pieces, zoneId(context.packet, surface, zone)),
   };
   const under = {
     fixedMm: (widthMm: number) =>
@@ -72,13 +73,14 @@ interface OnZonePage {
 }
 
 function zonePage(
-  { say, units }: SheetContext,
+  { packet, say, units }: SheetContext,
   surface: PacketSurface,
   zone: Zone,
   { plan, said, closer }: OnZonePage,
 ): SheetPage {
   const { drawing, way, bars, apart, listApart, factsApart, parts } = plan;
   return {
+    floor: surface.name,
     suffix: String(zone.number),
     figures: { zone: zone.number },
     landscape: way === 'landscape',
@@ -89,7 +91,12 @@ function zonePage(
       numbered: drawing.numbered,
       unnamed: closer > 0 ? [] : unnamedPieces(surface, drawing.unnamed),
       bars: bars
-        ? drawCheckBars({ id: `zone-bars-${zone.number}`, label: say('drawing.bars'), ...units, say }).svg
+        ? drawCheckBars({
+            id: `${zoneId(packet, surface, zone)}-bars`,
+            label: say('drawing.bars'),
+            ...units,
+            say,
+          }).svg
         : '',
       ...said,
       found: parts,
@@ -104,7 +111,10 @@ function zonePage(
 
 function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const { packet, say, time } = context;
-  const set = packet.calendar.find(({ code, zone: of }) => code === 'set' && of === zone.number);
+  const set = packet.calendar.find(
+    ({ code, zone: number, floor = surface.name }) =>
+      code === 'set' && number === zone.number && floor === surface.name,
+  );
   return {
     set: set ? time(set.from) : '',
     walks: walksOn(context),

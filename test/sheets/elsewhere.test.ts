@@ -80,12 +80,15 @@ describe('a cut of several pieces', () => {
         },
       ],
     }));
+  const floor = { name: 'floor' };
   const asked = (places: readonly (readonly [string, number, number])[]) =>
     [
       {
+        surfaces: [floor],
         tiles: { field: { from: from(places) } },
         spec: { tiles: [{ key: 'field', length: 600, width: 300 }] },
       } as unknown as Packet,
+      floor,
       { tile: 'field', pieces: places.map((_, i) => `K1-${i}`) } as never,
     ] as const;
 
@@ -99,6 +102,19 @@ describe('a cut of several pieces', () => {
     const all = asked([['T1', 50, 0], ['T2', 0, 0]]); // biome-ignore format: tiles on a line
     expect(shownSlide(...all)).toEqual([50, 0]);
     expect(elsewhere(...all)).toEqual(['T2']);
+  });
+
+  test('of one of several floors goes by the name that its pieces bear in the plans of tiles', () => {
+    const [packet, , cut] = asked([['T1', 0, 0], ['T2', 100, 0], ['T3', 100, 0]]); // biome-ignore format: tiles on a line
+    const named = packet.tiles.field!.from.map(({ tile, pieces }) => ({
+      tile,
+      pieces: pieces.map((one) => ({ ...one, piece: `bath:${one.piece}` })),
+    }));
+    const floors = [{ name: 'hall' }, { name: 'bath' }];
+    const several = { ...packet, surfaces: floors, tiles: { field: { from: named } } } as unknown as Packet;
+    expect(shownSlide(several, floors[1]!, cut)).toEqual([100, 0]);
+    expect(elsewhere(several, floors[1]!, cut)).toEqual(['T1']);
+    expect(elsewhere(several, floors[0]!, cut)).toEqual([]);
   });
 
   test('that only lies turned in its tile is shown as it is', () => {

@@ -5,7 +5,7 @@ import { leaf, listOf } from '../shape/leaf.ts';
 import type { Path } from '../shape/Trouble.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { text } from '../values/text.ts';
-import { type Notes, noteDefault, orDefault } from './Notes.ts';
+import { type Notes, noteDefault, orDefault, trouble } from './Notes.ts';
 import { edgeName, wallName } from './names.ts';
 
 const folds = oneOf(['drawn', 'cut']);
@@ -13,7 +13,7 @@ const folds = oneOf(['drawn', 'cut']);
 /** How a floor falls to a drain. */
 export const fallsSchema = z
   .strictObject({
-    to: leaf(text, 'Name of the drain among the obstacles.'),
+    to: leaf(text, 'Name of the drain among the obstacles; the only one where there is one.').optional(),
     from: listOf(
       text,
       'The walls that the floor falls from, one plane each; all of them unless told.',
@@ -39,16 +39,31 @@ export function buildFalls(
   path: Path,
   notes: Notes,
 ): FallsSpec | undefined {
-  const drain = obstacles.find(({ meets }) => meets === 'drain')?.name;
-  if (!given && drain === undefined) return undefined;
-  if (!given) noteDefault(notes, [...path, 'to'], drain!);
+  const drains = obstacles.filter(({ meets }) => meets === 'drain').map(({ name }) => name);
+  if (!given && drains.length === 0) return undefined;
   const names = obstacles.map(({ name }) => name);
   return {
-    to: given ? edgeName(given.to, names, [...path, 'to'], notes) : drain!,
+    to:
+      given?.to === undefined
+        ? onlyDrain(drains, given !== undefined, path, notes)
+        : edgeName(given.to, names, [...path, 'to'], notes),
     from:
       given?.from?.map((name, i) => wallName(name, walls, [...path, 'from', i], notes)) ??
       walls.map(({ id }) => id),
     folds: orDefault(notes, given?.folds, [...path, 'folds'], 'drawn', folds),
     joint,
   };
+}
+
+/** The one drain of a floor, as nobody has to name it; none and several are a problem: `told` where the file has the key `falls`. */
+function onlyDrain(drains: readonly string[], told: boolean, path: Path, notes: Notes): string {
+  const [first, second] = drains;
+  const at = [...path, 'to'];
+  if (first === undefined) trouble(notes, 'missing', at, { key: 'to' }, true);
+  else if (second === undefined) noteDefault(notes, at, first);
+  else {
+    const where = told ? path : [...path.slice(0, -1), 'obstacles', second];
+    trouble(notes, 'whichDrain', where, { names: drains.join(', '), first }, true);
+  }
+  return first ?? '';
 }

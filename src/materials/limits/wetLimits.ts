@@ -1,6 +1,7 @@
 import type { TileSpec } from '../../job/Job.ts';
 import { longestSide } from '../../job/longestSide.ts';
 import type { Ticks } from '../../measure/index.ts';
+import type { OtherDrain } from '../../room/Falls.ts';
 import { CONE_TILE, FALL, fall, followsCone, inches, type Limit, WET_SLIP } from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
 import { limitOf, ON_SITE } from './limitOf.ts';
@@ -24,8 +25,11 @@ export function wetLimits({ spec, tiles, layout }: Laid, joint: Ticks): readonly
       figures: { drain: falls.drain, run },
     },
   });
+  const others = (falls.others ?? []).map((other) =>
+    otherDrainLimit(spec.name, falls.drain, other, fall(run)),
+  );
   const cone = falls.folds.length > 0 ? tiles.map((tile) => coneLimit(spec.name, tile, joint, falls)) : [];
-  return [...slip, fallen, ...cone];
+  return [...slip, fallen, ...others, ...cone];
 }
 
 function slipLimit({ name, exposure }: Laid['spec']) {
@@ -44,6 +48,28 @@ function slipLimit({ name, exposure }: Laid['spec']) {
         ? { wouldPass: { code: 'limit.slip.pass', figures: { leastCount: limit } } }
         : {}),
     });
+}
+
+/** That water does not run to a drain that the floor does not fall to, and how much higher the base lies there, where that is known. */
+function otherDrainLimit(
+  surface: string,
+  drain: string,
+  { name: other, share }: OtherDrain,
+  high: Ticks,
+): Limit {
+  const rise = share === undefined ? 0 : Math.round(high * share);
+  return limitOf(FALL, {
+    rule: 'fall.other',
+    surface,
+    found: ON_SITE,
+    limit: ON_SITE,
+    unit: 'ticks',
+    pass: true,
+    wouldPass: {
+      code: 'limit.fall.other.pass',
+      figures: { drain, other, rise, risen: rise > 0 ? 'yes' : 'no' },
+    },
+  });
 }
 
 function coneLimit(

@@ -103,14 +103,13 @@ function measured(context: SheetContext, surface: PacketSurface, i: number): She
   const { packet, say, units } = context;
   const { adjustment } = surface;
   const { paper } = packet.spec.print;
-  const name = packet.surfaces.length > 1 ? surface.name : '';
   const space = { widthMm: pageSpace(paper, 'portrait').widthMm, heightMm: DRAWING_MM };
   const label = say('sheet.measuring.roomDrawing', { name: surface.name });
   const drawing = drawMeasured(surface, { id: `measured-${i + 1}`, label, ...units, say, space });
   const again = readAgain(context, surface).map((text): Block => ({ kind: 'note', text, strong: true }));
   return {
-    ...(i > 0 ? { suffix: surface.name } : {}),
-    figures: { shape: 'filled', name, named: name === '' ? 'no' : 'yes' },
+    floor: surface.name,
+    figures: { shape: 'filled' },
     bundles: ['office', 'packet'],
     ...(drawing.ratio ? { scale: `1:${drawing.ratio}` } : {}),
     data: {
