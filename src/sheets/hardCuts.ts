@@ -52,11 +52,22 @@ export const hardCuts: Sheet = {
     return [
       {
         ...(scales.length === 1 ? { scale: scales[0]! } : {}),
-        data: { unit, asPlan: placed.some(({ asPlan }) => asPlan !== ''), cards: placed, pages, low },
+        data: {
+          unit,
+          cards: placed,
+          pages: pages.map((own) => ({ cards: own, turned: turnedOn(own) })),
+          low,
+        },
       },
     ];
   },
 };
+
+/** How the cards of a page are turned: the wall's side down, as on the plan, or some so and some so. */
+function turnedOn(cards: readonly { readonly asPlan: string }[]): 'wall' | 'plan' | 'both' {
+  if (cards.every(({ asPlan }) => asPlan === '')) return 'wall';
+  return cards.every(({ asPlan }) => asPlan !== '') ? 'plan' : 'both';
+}
 
 /** A cut that gets a card, with its drawing at each scale that may do, the largest first. */
 interface HardCut {

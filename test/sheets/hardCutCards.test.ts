@@ -13,6 +13,7 @@ interface Card {
   readonly spans: readonly string[];
   readonly drawing: string;
   readonly notes: readonly string[];
+  readonly asPlan: string;
 }
 
 const withCards = demos.flatMap(({ slug, packet, sheets }) => {
@@ -20,8 +21,21 @@ const withCards = demos.flatMap(({ slug, packet, sheets }) => {
   return sheet ? [[slug, packet, sheet, (sheet.data as { cards: readonly Card[] }).cards] as const] : [];
 });
 
+/** What a page's rule says in English of cards that are turned so. */
+const TURNED = { wall: 'wall side down', plan: 'up, as on the plan', both: 'wall down or as on the plan' };
+
 describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
   const cuts = packet.surfaces.flatMap((surface) => surface.cuts.filter(isHard));
+
+  test('are turned as the rule over their page says', () => {
+    const { pages } = sheet.data as { pages: readonly { cards: readonly Card[]; turned: string }[] };
+    for (const page of pages) {
+      const ways = new Set(page.cards.map(({ asPlan }) => (asPlan === '' ? 'wall' : 'plan')));
+      const way = ways.size > 1 ? 'both' : [...ways][0]!;
+      for (const rule of ['first', 'held'])
+        expect(words.say('en')(`sheet.hard-cuts.${rule}`, { turned: page.turned })).toContain(TURNED[way]);
+    }
+  });
 
   test('are drawn each at a scale that its page or the card itself tells', () => {
     for (const { scale, size } of cards) {
