@@ -19,6 +19,7 @@ import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
 import { cardMates } from './cardMates.ts';
+import { cardOrder } from './cardOrder.ts';
 import { cardPages } from './cardPages.ts';
 import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
@@ -26,8 +27,9 @@ import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
 import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
-import type { SheetContext } from './SheetContext.ts';
-import type { Say } from './SheetView.ts';
+import { type SheetContext, sheetContext } from './SheetContext.ts';
+import { startOnCard } from './startOnCard.ts';
+import { type MatesOf, tileMates } from './tileMates.ts';
 
 /** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve, and each point of several saw lines. */
 export const hardCuts: Sheet = {
@@ -69,10 +71,19 @@ function turnedOn(cards: readonly { readonly asPlan: string }[]): 'wall' | 'plan
   return cards.every(({ asPlan }) => asPlan !== '') ? 'plan' : 'both';
 }
 
+/** Numbers of the cuts from whose offcuts pieces of a cut come, each tile's largest piece being sawn first. */
+function parentsOf(matesOf: MatesOf, { name }: PacketSurface, { pieces }: Cut): readonly number[] {
+  const mates = pieces.flatMap((piece) => matesOf(name, piece) ?? []);
+  return mates.filter(({ isOffcut }) => isOffcut).flatMap(({ cuts }) => cuts.map(Number));
+}
+
 /** A cut that gets a card, with its drawing at each scale that may do, the largest first. */
 interface HardCut {
   readonly surface: PacketSurface;
   readonly cut: Cut;
+  readonly number: number;
+  /** The cuts from whose offcuts its pieces come. */
+  readonly from: readonly number[];
   readonly tries: readonly Try[];
   /** What is said under it beside its pieces, in the crew's languages. */
   readonly notes: readonly string[];
@@ -89,12 +100,15 @@ interface Try {
 }
 
 function hardOf(context: SheetContext): HardCut[] {
-  return context.packet.surfaces.flatMap((surface) =>
-    surface.cuts.filter(isHard).map((cut) => {
+  const matesOf = tileMates(context.packet);
+  return context.packet.surfaces.flatMap((surface) => {
+    const cards = surface.cuts.filter(isHard).map((cut) => {
       const tries = triesOf(context, surface, cut);
-      return { surface, cut, tries, notes: notesOf(context, surface, cut) };
-    }),
-  );
+      const from = parentsOf(matesOf, surface, cut);
+      return { surface, cut, number: cut.number, from, tries, notes: notesOf(context, surface, cut) };
+    });
+    return cardOrder(cards);
+  });
 }
 
 /** Cards on a page of the usual height. */
@@ -208,12 +222,13 @@ function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): T
   return seen.findLast(({ broken }) => !broken) ?? seen.at(-1) ?? double[0] ?? single;
 }
 
-function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, room: CardRoom) {
+function card(context: SheetContext, { surface, cut, from, tries, notes }: HardCut, room: CardRoom) {
   const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
   const { kind, hand, asPlan } = calledCut(context, surface, cut);
   return {
     number: cut.number,
+    from,
     count: cut.pieces.length,
     kind,
     hand,
@@ -235,19 +250,22 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
 
 /** What is said under a card beside its pieces, in each language of the crew. */
 function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): readonly string[] {
-  const { say, second, packet } = context;
+  const { second, packet } = context;
   const shown = cutOnCard(surface, packet, cut);
   const tile = tileOf(context, cut);
-  const told = (tell: Say) => [
-    ...cardMates(tell, packet, surface, cut),
+  const told = (own: SheetContext) => [
+    ...cardMates(own.say, packet, surface, cut),
+    ...(shown === cut ? [] : [startOnCard(own, shown, tile, cardTurn(cut, surface).turn)]),
     ...(isCentreOff(context, shown)
-      ? [tell('sheet.hard-cuts.offTile')]
+      ? [own.say('sheet.hard-cuts.offTile')]
       : isCrowded(shown)
-        ? [tell('sheet.hard-cuts.manySizes')]
+        ? [own.say('sheet.hard-cuts.manySizes')]
         : []),
-    ...(losesItsMeasure(shown, tile) ? [tell('sheet.hard-cuts.markFirst')] : []),
+    ...(losesItsMeasure(shown, tile) ? [own.say('sheet.hard-cuts.markFirst')] : []),
   ];
-  return [say, ...(second ? [second.say] : [])].map((tell) => told(tell).join(' ')).filter(Boolean);
+  return [context, ...(second ? [sheetContext(packet, second)] : [])]
+    .map((own) => told(own).filter(Boolean).join(' '))
+    .filter(Boolean);
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {
