@@ -13,25 +13,21 @@ export function tileRing(tile: TileSides): Ring {
 /** How a cut is turned on its card, in degrees counter-clockwise. */
 export type CardTurn = 0 | 90 | 180 | 270;
 
-/** Of two turns that lay nearly as much sawn edge to the foot the first counts, so that rounding decides nothing: by this share of all of it. */
-const NEARLY = 0.01;
-
 /**
- * Quarter turns in degrees after which the sawn sides of a cut, the walls' sides, face the foot most: a side aslant with the part of its length
- * that lies across. What is sawn out of the piece from a side, as round an obstacle, is no wall's side where there is another.
+ * Quarter turns in degrees after which the longest sawn side of a cut, the wall's side, lies at the foot. What is sawn out of the piece from a
+ * side, as round an obstacle, is no wall's side where there is another.
  */
 export function wallDownTurn(cut: Cut): CardTurn {
-  const facing = { 0: 0, 180: 0, 90: 0, 270: 0 };
+  const facing = { 0: 0, 90: 0, 180: 0, 270: 0 };
   const outer = wallEdges(cut);
   for (const { from, to } of outer.length > 0 ? outer : straightSawn(cut)) {
     const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
     // The outside lies to the right of an edge: an edge that runs to the right faces down.
-    facing[dx > 0 ? 0 : 180] += Math.abs(dx);
-    facing[dy > 0 ? 270 : 90] += Math.abs(dy);
+    const turn = Math.abs(dx) >= Math.abs(dy) ? (dx > 0 ? 0 : 180) : dy > 0 ? 270 : 90;
+    facing[turn] += Math.hypot(dx, dy);
   }
-  const all = Object.values(facing).reduce((sum, one) => sum + one, 0);
-  const order = [0, 180, 90, 270] as const;
-  return order.reduce((best, turn) => (facing[turn] > facing[best] + NEARLY * all ? turn : best));
+  const order = [0, 90, 180, 270] as const;
+  return order.reduce((best, turn) => (facing[turn] > facing[best] ? turn : best));
 }
 
 /** A piece whose corners lie no farther outside an edge than this, in ticks, lies behind it. */
@@ -42,6 +38,18 @@ export function wallEdges(cut: Cut): Cut['edges'] {
   return straightSawn(cut).filter(({ from, to }) => {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     return cut.shape.outer.every((point) => side(from, to, point) >= -BEHIND * length);
+  });
+}
+
+/** Of an edge that leans upward more than this, the sine of the angle, nobody says that it lies at the foot. */
+const UPWARD = 0.3;
+
+/** Whether each side that a wall cuts faces the foot or sideways once a cut is turned: not so where walls meet it from both sides of a corner. */
+export function wallsLieDown(cut: Cut, turn: CardTurn): boolean {
+  const [cos, sin] = [[1, 0, -1, 0][turn / 90]!, [0, 1, 0, -1][turn / 90]!];
+  return wallEdges(cut).every(({ from, to }) => {
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    return dx * cos - dy * sin >= -UPWARD * Math.hypot(dx, dy);
   });
 }
 

@@ -14,6 +14,7 @@ import {
   ratios,
   type Space,
   shortestSawn,
+  wallsLieDown,
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
@@ -65,10 +66,14 @@ export const hardCuts: Sheet = {
   },
 };
 
-/** How the cards of a page are turned: the wall's side down, as on the plan, or some so and some so. */
-function turnedOn(cards: readonly { readonly asPlan: string }[]): 'wall' | 'plan' | 'both' {
-  if (cards.every(({ asPlan }) => asPlan === '')) return 'wall';
-  return cards.every(({ asPlan }) => asPlan !== '') ? 'plan' : 'both';
+/** How a card is turned: the wall's side down, as on the plan, or with walls on several sides, which its hatch tells. */
+type Turned = 'wall' | 'plan' | 'hatched';
+
+/** How the cards of a page are turned; `both` where some have the wall's side down and some lie as on the plan. */
+function turnedOn(cards: readonly { readonly turned: Turned }[]): Turned | 'both' {
+  const [first, ...others] = new Set(cards.map(({ turned }) => turned));
+  if (others.length === 0) return first!;
+  return cards.some(({ turned }) => turned === 'hatched') ? 'hatched' : 'both';
 }
 
 /** Numbers of the cuts from whose offcuts pieces of a cut come, each tile's largest piece being sawn first. */
@@ -225,7 +230,8 @@ function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): T
 function card(context: SheetContext, { surface, cut, from, tries, notes }: HardCut, room: CardRoom) {
   const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
-  const { kind, hand, asPlan } = calledCut(context, surface, cut);
+  const { kind, hand, asPlan, turn } = calledCut(context, surface, cut);
+  const turned: Turned = asPlan !== '' ? 'plan' : wallsLieDown(cut, turn) ? 'wall' : 'hatched';
   return {
     number: cut.number,
     from,
@@ -233,6 +239,7 @@ function card(context: SheetContext, { surface, cut, from, tries, notes }: HardC
     kind,
     hand,
     asPlan,
+    turned,
     broken,
     notes,
     told: { called: `${kind} ${hand} ${asPlan}`, pieces: cut.pieces.length, notes },

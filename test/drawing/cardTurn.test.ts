@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { edgeMarks } from '../../src/drawing/cardMarks.ts';
 import { cardTurn } from '../../src/drawing/cardTurn.ts';
-import { wallEdges } from '../../src/drawing/cutFrame.ts';
 import { inRings } from '../../src/drawing/inRings.ts';
 import type { Spot } from '../../src/drawing/Mark.ts';
 import { direction, scaleFor, toPaper } from '../../src/drawing/Scale.ts';
@@ -57,21 +56,6 @@ describe('a piece that a wall cuts', () => {
       const ends = sawn.map(({ from, to }) => laid([from, to], turn, cut.shape.outer));
       // Along a wall that leans or bends the lower end lies at the foot.
       expect(ends.some((both) => both.some(([, y]) => y - low <= 64))).toBe(true);
-    },
-  );
-
-  test.each(walled)(
-    'has as few sides that a wall cuts up as may be: $slug cut $number',
-    ({ cut, surface }) => {
-      const upward = (degrees: number) => {
-        const [cos, sin] = direction(degrees);
-        // The outside lies to the right of an edge.
-        return wallEdges(cut).filter(({ from, to }) => {
-          const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-          return -(dx * cos - dy * sin) > 0.3 * Math.hypot(dx, dy);
-        }).length;
-      };
-      expect(upward(cardTurn(cut, surface).turn)).toBe(Math.min(...[0, 90, 180, 270].map(upward)));
     },
   );
 });
