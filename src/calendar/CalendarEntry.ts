@@ -14,7 +14,7 @@ export interface CalendarEntry {
   readonly things?: readonly string[];
   /** Who comes for it, where the job says so. */
   readonly who?: string;
-  /** On `lift`: the laboratory must have said no first. On `heavy` or `furniture`: a toilet goes back. On `water`: the room has a shower or gets as wet. */
+  /** On `lift`: the laboratory must have said no first. On `heavy` or `furniture`: a toilet goes back. On `water`: the room gets wet and has a shower. */
   readonly concerns?: 'laboratory' | 'toilet' | 'shower';
   /** On `heavy`: furniture waits for `furniture`, as the room is closed again before; `allLater`: and so does what is joined to water. */
   readonly furniture?: 'later' | 'allLater';

@@ -1,3 +1,4 @@
+import { hasShower } from '../job/hasShower.ts';
 import { hasToilet } from '../job/hasToilet.ts';
 import type { Job } from '../job/Job.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
@@ -108,7 +109,7 @@ function afterGrout(job: Job, grouted: Minutes, waits: Waits): readonly Calendar
     { code: 'softJoints', ...told(jointed, walked, 'work'), ...soft },
     ...weighing(job, may('heavy', waits.heavy), closed),
     ...sealing,
-    { ...may('water', waits.water), ...(isWet(job) && { concerns: 'shower' }) },
+    { ...may('water', waits.water), ...(isWet(job) && hasShower(job) && { concerns: 'shower' }) },
     ...(job.base.heated ? [may('heat', heat)] : []),
   ];
   return entries.sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0));

@@ -1,3 +1,4 @@
+import { hasShower } from '../job/hasShower.ts';
 import type { Job } from '../job/Job.ts';
 import type { CareLine } from './Care.ts';
 
@@ -19,12 +20,12 @@ export interface CareFacts {
 const ENOUGH = 5;
 
 /** Five things to do, those that the job asks for first. */
-export function dosFor({ wet, sealing, checkAgainMonths, dates }: CareFacts): readonly CareLine[] {
+export function dosFor({ job, wet, sealing, checkAgainMonths, dates }: CareFacts): readonly CareLine[] {
   return [
     line('care.do.firstWash', { date: dates.wet }),
     line('care.do.neutral'),
     ...(sealing ? [line('care.do.dropTest', { checkMonths: checkAgainMonths })] : []),
-    line(wet ? 'care.do.squeegee' : 'care.do.wipe'),
+    line(wet ? (hasShower(job) ? 'care.do.squeegee' : 'care.do.standing') : 'care.do.wipe'),
     line('care.do.corners'),
     line('care.do.grit'),
   ].slice(0, ENOUGH);

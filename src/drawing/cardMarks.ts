@@ -45,19 +45,23 @@ export function wasteCrosses(
     });
 }
 
-/** Short strokes outside an edge, as a wall is hatched. */
-export function wallStrokes(a: Spot, b: Spot, long = stroke.long): readonly Mark[] {
+/** Short strokes outside an edge, as a wall is hatched, from so far along it on. */
+export function wallStrokes(a: Spot, b: Spot, long = stroke.long, first = 0): readonly Mark[] {
   const angle = angleTo(a, b);
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const count = Math.floor(length / stroke.apart);
-  return Array.from({ length: count + 1 }, (_, i) => {
-    const from = move(a, angle, (i * length) / Math.max(1, count));
-    return path([from, move(from, angle - (3 * Math.PI) / 4, long)], 'slash');
-  });
+  const steps = Array.from({ length: count + 1 }, (_, i) => (i * length) / Math.max(1, count));
+  return steps
+    .filter((along) => along >= first)
+    .map((along) => {
+      const from = move(a, angle, along);
+      return path([from, move(from, angle - (3 * Math.PI) / 4, long)], 'slash');
+    });
 }
 
-/** Factory edges heavy; sawn edges thin with a triangle at each end, and the wall's hatch where they face down. */
+/** Factory edges heavy; sawn edges thin with a triangle at each end, hatched on the side of the wall, or of what they are sawn round. */
 export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
+  const inner = new Set(innerCorners(cut).map(String));
   return cut.edges.flatMap((edge): readonly Mark[] => {
     const { from, to, factory } = edge;
     const [a, b] = [toPaper(scale, from), toPaper(scale, to)];
@@ -65,15 +69,16 @@ export function edgeMarks(cut: Cut, scale: Scale): readonly Mark[] {
     if (circleOf(from, to, cut.circles)) return [];
     if (factory) return [path([a, b], 'factory')];
     const inward = angleTo(a, b) + Math.PI / 2;
-    const facesDown = Math.sin(inward) > 0.5;
     const [own, beside] = [lengthOn(scale, lengthOf(edge)), lengthOn(scale, shortestBeside(cut, edge))];
     const triangle = Math.min(most.triangle, shareOf.triangle * own);
     const long = Math.min(stroke.long, shareOf.stroke * beside);
+    // A stroke leans back: from an inner corner it would run into the piece.
+    const first = inner.has(String(from)) ? long * Math.SQRT1_2 : 0;
     return [
       path(way, 'sawn'),
       arrowHead(a, inward, triangle),
       arrowHead(b, inward, triangle),
-      ...(facesDown ? way.slice(1).flatMap((spot, i) => wallStrokes(way[i]!, spot, long)) : []),
+      ...way.slice(1).flatMap((spot, i) => wallStrokes(way[i]!, spot, long, i === 0 ? first : 0)),
     ];
   });
 }

@@ -111,6 +111,7 @@ export const carePictures: Readonly<Record<string, readonly Mark[]>> = {
   'care.do.neutral': neutral,
   'care.do.dropTest': dropOnJoint,
   'care.do.squeegee': squeegee,
+  'care.do.standing': squeegee,
   'care.do.wipe': cloth,
   'care.do.corners': corner,
   'care.do.grit': mat,

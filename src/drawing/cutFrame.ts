@@ -41,6 +41,18 @@ export function wallEdges(cut: Cut): Cut['edges'] {
   });
 }
 
+/** Of an edge that leans upward more than this, the sine of the angle, nobody says that it lies at the foot. */
+const UPWARD = 0.3;
+
+/** Whether each side that a wall cuts faces the foot or sideways once a cut is turned: not so where walls meet it from both sides of a corner. */
+export function wallsLieDown(cut: Cut, turn: CardTurn): boolean {
+  const [cos, sin] = [[1, 0, -1, 0][turn / 90]!, [0, 1, 0, -1][turn / 90]!];
+  return wallEdges(cut).every(({ from, to }) => {
+    const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+    return dx * cos - dy * sin >= -UPWARD * Math.hypot(dx, dy);
+  });
+}
+
 const straightSawn = (cut: Cut): Cut['edges'] =>
   cut.edges.filter(({ from, to, factory }) => !factory && !circleOf(from, to, cut.circles));
 

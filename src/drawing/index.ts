@@ -3,6 +3,7 @@ export { shortestSawn } from './cardMarks.ts';
 export { printedSizes } from './cardSizes.ts';
 export { cardTurn } from './cardTurn.ts';
 export type { CardTurn, TileSides } from './cutFrame.ts';
+export { wallsLieDown } from './cutFrame.ts';
 export * from './Drawing.ts';
 export * from './drawBase.ts';
 export * from './drawCard.ts';

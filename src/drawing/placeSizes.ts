@@ -1,6 +1,7 @@
 import type { Cut, CutSize } from '../cuts/Cut.ts';
 import type { Box } from './boxes.ts';
 import type { Spot } from './Mark.ts';
+import { pairedSizes } from './pairedSizes.ts';
 import { type Scale, toPaper } from './Scale.ts';
 
 /** A side of the tile as it lies on its card. */
@@ -33,20 +34,28 @@ const on = 0.02;
 const lengthOf = ({ at: [a, b] }: CutSize) => Math.hypot(b[0] - a[0], b[1] - a[1]);
 
 /**
- * Gives each size a side of the tile: its own where it runs along one, since on the side across it would be read as the length of that; else
- * the nearer one, or the one across when that is taken.
+ * Gives each size a side of the tile: its own where it runs along one, since on the side across it would be read as the length of that; of two
+ * that tell both ends of a leaning saw line one a side, each at its own end; else the nearer one, or the one across when that is taken.
  *
  * @param tile the whole tile on paper.
  */
-export function placeSizes(cut: Pick<Cut, 'sizes'>, scale: Scale, tile: Box): readonly PlacedSize[] {
+export function placeSizes(
+  cut: Pick<Cut, 'sizes' | 'edges'>,
+  scale: Scale,
+  tile: Box,
+): readonly PlacedSize[] {
   const used: Record<PaperSide, number> = { left: first, right: first, top: first, bottom: first };
   const [step, type] = cut.sizes.length <= fewSizes ? [next.few, cardFigure] : [next.many, oddFigure];
   // The longest dimension of a side lies outermost: extension lines of the shorter ones end before it.
   const sizes = cut.sizes.slice(0, most).sort((one, other) => lengthOf(one) - lengthOf(other));
+  const pairs = pairedSizes(cut);
+  const onPaper = ({ at }: CutSize) => at.map((point) => toPaper(scale, point)) as [Spot, Spot];
   return sizes.map((size) => {
-    const [a, b] = size.at.map((point) => toPaper(scale, point)) as [Spot, Spot];
+    const [a, b] = onPaper(size);
+    const mate = pairs.get(size);
     const [near, far] = sidesFor(a, b, tile);
-    const side = used[near] > used[far] && !runsAlong(a, b, near, tile) ? far : near;
+    const free = used[near] > used[far] && !runsAlong(a, b, near, tile) ? far : near;
+    const side = mate ? ownEnd([a, b], onPaper(mate)) : free;
     const away = used[side];
     used[side] += step;
     return { a, b, side, away, size, type };
@@ -61,6 +70,15 @@ function sidesFor(a: Spot, b: Spot, tile: Box): readonly [PaperSide, PaperSide] 
     : (a[0] + b[0]) / 2 <= (tile.left + tile.right) / 2;
   const pair: readonly [PaperSide, PaperSide] = level ? ['bottom', 'top'] : ['left', 'right'];
   return low ? pair : [pair[1], pair[0]];
+}
+
+/** The side of the tile at the end of a saw line that a size tells, where another one tells the other end. */
+function ownEnd([a, b]: readonly [Spot, Spot], [c, d]: readonly [Spot, Spot]): PaperSide {
+  const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
+  const axis = level ? 1 : 0;
+  const isLow = a[axis] + b[axis] < c[axis] + d[axis];
+  if (level) return isLow ? 'bottom' : 'top';
+  return isLow ? 'left' : 'right';
 }
 
 function runsAlong(a: Spot, b: Spot, side: PaperSide, tile: Box): boolean {

@@ -2,10 +2,11 @@ import { drawBase, drawCheckBars, textWidth } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { baseFlatness } from './baseFlatness.ts';
 import { bothGates } from './bothGates.ts';
+import { bothTongues } from './bothTongues.ts';
 import { carriedAnswers, carriedText } from './carriedText.ts';
 import { checkText } from './checkText.ts';
 import { comesAndGoes } from './comesAndGoes.ts';
-import { drawingSpace } from './drawingSpace.ts';
+import { drawingSpace, pageSpace } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -50,6 +51,17 @@ function linesMore(text: string): number {
   return Math.max(0, Math.ceil((textWidth(text, CHECK.points) * CHECK.wraps) / CHECK.mm) - CHECK.lines);
 }
 
+/** The type of the caution at the foot in each language, in points, and what stands before and beside it on the page, in mm. */
+const NOTE = { points: [9, 7.2], besideMm: 5 } as const;
+
+/** The lines of the caution at the foot. */
+function noteLines({ first, second }: { first: string; second: string }, paper: 'letter' | 'a4'): number {
+  const [own, other] = NOTE.points;
+  const { widthMm } = pageSpace(paper, 'portrait');
+  const long = (textWidth(first, own) + textWidth(second, other)) * CHECK.wraps;
+  return Math.ceil(long / (widthMm - NOTE.besideMm));
+}
+
 /** As many rows stand beside the check bar, under a drawing that is lower than the bar; more may run on to the next page. */
 const MOST_BESIDE = 8;
 
@@ -72,7 +84,9 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
   const sealed = house.goes.filter((row) => row.sealed).length;
   const more = house.checks.reduce((sum, { text }) => sum + linesMore(text), 0) + (context.second ? 1 : 0);
   const twice = house.stops.filter(({ second }) => second !== '').length;
-  const besides = answers * MM.answer + (sealed + more) * MM.line + twice * MM.secondStop;
+  const note = bothTongues(context, 'sheet.base-sheet.note');
+  const noteMore = noteLines(note, paper) - 1;
+  const besides = answers * MM.answer + (sealed + more + noteMore) * MM.line + twice * MM.secondStop;
   const space = drawingSpace(paper, 'portrait', wanted + besides);
   const drawing = drawBase(surface, {
     id: `base-${i + 1}`,
@@ -94,6 +108,7 @@ function basePage(context: SheetContext, surface: PacketSurface, i: number): She
       beside: found.length <= MOST_BESIDE,
       ...house,
       ...flat,
+      note,
     },
   };
 }

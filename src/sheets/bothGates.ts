@@ -4,25 +4,21 @@ import { type SheetContext, sheetContext } from './SheetContext.ts';
 
 /** A gate for a crew of two languages. */
 export interface BothGate extends Gate {
-  /** What the second language says of it; empty where there is none, or no room. */
+  /** What the second language says of it; empty where there is none, or where it has passed. */
   readonly second: string;
 }
 
-/** Words of a question that is asked twice at most: a longer one names what stands in the first language already. */
-const MOST_WORDS = 6;
-
 /**
  * The gates with what the crew's second language says of each: all of a box that stops or holds the work, since nobody may take it
- * for something else; of what is still open the question, where no such box has taken the room.
+ * for something else; of what has not passed yet what is asked.
  */
 export function bothGates(context: SheetContext): readonly BothGate[] {
   const { packet, second } = context;
   const also = second ? gates(sheetContext(packet, second)) : [];
-  const room = !also.some(isBox);
   return gates(context).map((gate, i) => {
     const other = also[i];
     if (!other) return { ...gate, second: '' };
-    if (!isBox(gate)) return { ...gate, second: room ? questionOf(other) : '' };
+    if (!isBox(gate)) return { ...gate, second: questionOf(other) };
     return { ...gate, note: inOwn(gate.note, second), second: `${other.what}. ${other.note}` };
   });
 }
@@ -36,5 +32,6 @@ function inOwn(note: string, second: SheetContext['second']): string {
 export const isBox = ({ stop, holds }: Gate): boolean => stop === true || holds === true;
 
 function questionOf({ what, state }: Gate): string {
-  return state === 'pass' || what.split(' ').length > MOST_WORDS ? '' : what;
+  // Who does it stands in brackets, in the first language already.
+  return state === 'pass' ? '' : what.replace(/ \([^)]*\)/g, '');
 }

@@ -1,4 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
+import { isHard } from '../cuts/isHard.ts';
 import type { Packet, PacketSurface } from '../packet/Packet.ts';
 import type { Say } from './SheetView.ts';
 import { tileMates } from './tileMates.ts';
@@ -7,7 +8,7 @@ import { tileMates } from './tileMates.ts';
 export function cardMates(
   say: Say,
   packet: Packet,
-  { name }: PacketSurface,
+  { name, cuts: all }: PacketSurface,
   { pieces }: Cut,
 ): readonly string[] {
   const matesOf = tileMates(packet);
@@ -22,7 +23,12 @@ export function cardMates(
   return [...groups.values()].map((group) =>
     say('sheet.hard-cuts.offcut', {
       ...group,
+      listed: group.offcut === 'yes' && isListed(all, group.cuts) ? 'yes' : 'no',
       pieces: group.pieces.length === pieces.length ? 'all' : group.pieces.join(', '),
     }),
   );
 }
+
+/** Whether a cut, by its number, stands on the saw list and on no card. */
+const isListed = (all: readonly Cut[], number: string): boolean =>
+  all.some((cut) => String(cut.number) === number && !isHard(cut));

@@ -4,6 +4,9 @@ const [COLUMNS, ROWS] = [2, 3] as const;
 /** How a card is larger than one place. */
 interface Spanning {
   readonly spans: readonly unknown[];
+  readonly number?: number;
+  /** Numbers of the cards that must not stand on a later page. */
+  readonly from?: readonly number[];
 }
 
 interface Page<T> {
@@ -13,7 +16,7 @@ interface Page<T> {
 }
 
 /**
- * Cards page by page, each in the first free place of the first page that has room for it: the page is filled as the style sheet fills its grid, so
+ * Cards page by page, each in the first free place of the first page that has room for it and is no earlier than that of a card it comes after: the page is filled as the style sheet fills its grid, so
  * that every page can begin with the rule over the cards.
  *
  * @example cardPages([{ spans: ['tall'] }, { spans: ['wide', 'tall'] }]).length //=> 2
@@ -22,7 +25,10 @@ export function cardPages<T extends Spanning>(cards: readonly T[]): readonly (re
   const pages: Page<T>[] = [];
   for (const card of cards) {
     const own = [...pages, { cards: [], taken: new Set<string>() }];
-    const at = own.findIndex(({ taken }) => placeFor(card, taken));
+    const first = pages.findLastIndex(({ cards: before }) =>
+      before.some(({ number }) => number !== undefined && card.from?.includes(number)),
+    );
+    const at = own.findIndex(({ taken }, i) => i >= first && placeFor(card, taken));
     const { cards: before, taken } = own[at]!;
     pages[at] = { cards: [...before, card], taken: new Set([...taken, ...placeFor(card, taken)!]) };
   }

@@ -14,11 +14,13 @@ import {
   ratios,
   type Space,
   shortestSawn,
+  wallsLieDown,
 } from '../drawing/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
 import { cardMates } from './cardMates.ts';
+import { cardOrder } from './cardOrder.ts';
 import { cardPages } from './cardPages.ts';
 import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
@@ -28,8 +30,9 @@ import { floorMark } from './floorMark.ts';
 import { floorName } from './floorName.ts';
 import { losesItsMeasure } from './losesItsMeasure.ts';
 import type { Sheet } from './Sheet.ts';
-import type { SheetContext } from './SheetContext.ts';
-import type { Say } from './SheetView.ts';
+import { type SheetContext, sheetContext } from './SheetContext.ts';
+import { startOnCard } from './startOnCard.ts';
+import { type MatesOf, tileMates } from './tileMates.ts';
 
 /** Which cuts do you make first, while there are spares? A card for each notch, pocket, hole and curve, and each point of several saw lines. */
 export const hardCuts: Sheet = {
@@ -54,16 +57,40 @@ export const hardCuts: Sheet = {
     return [
       {
         ...(scales.length === 1 ? { scale: scales[0]! } : {}),
-        data: { unit, asPlan: placed.some(({ asPlan }) => asPlan !== ''), cards: placed, pages, low },
+        data: {
+          unit,
+          cards: placed,
+          pages: pages.map((own) => ({ cards: own, turned: turnedOn(own) })),
+          low,
+        },
       },
     ];
   },
 };
 
+/** How a card is turned: the wall's side down, as on the plan, or with walls on several sides, which its hatch tells. */
+type Turned = 'wall' | 'plan' | 'hatched';
+
+/** How the cards of a page are turned; `both` where some have the wall's side down and some lie as on the plan. */
+function turnedOn(cards: readonly { readonly turned: Turned }[]): Turned | 'both' {
+  const [first, ...others] = new Set(cards.map(({ turned }) => turned));
+  if (others.length === 0) return first!;
+  return cards.some(({ turned }) => turned === 'hatched') ? 'hatched' : 'both';
+}
+
+/** Numbers of the cuts from whose offcuts pieces of a cut come, each tile's largest piece being sawn first. */
+function parentsOf(matesOf: MatesOf, { name }: PacketSurface, { pieces }: Cut): readonly number[] {
+  const mates = pieces.flatMap((piece) => matesOf(name, piece) ?? []);
+  return mates.filter(({ isOffcut }) => isOffcut).flatMap(({ cuts }) => cuts.map(Number));
+}
+
 /** A cut that gets a card, with its drawing at each scale that may do, the largest first. */
 interface HardCut {
   readonly surface: PacketSurface;
   readonly cut: Cut;
+  readonly number: number;
+  /** The cuts from whose offcuts its pieces come. */
+  readonly from: readonly number[];
   readonly tries: readonly Try[];
   /** What is said under it beside its pieces, in the crew's languages. */
   readonly notes: readonly string[];
@@ -80,12 +107,15 @@ interface Try {
 }
 
 function hardOf(context: SheetContext): HardCut[] {
-  return context.packet.surfaces.flatMap((surface) =>
-    surface.cuts.filter(isHard).map((cut) => {
+  const matesOf = tileMates(context.packet);
+  return context.packet.surfaces.flatMap((surface) => {
+    const cards = surface.cuts.filter(isHard).map((cut) => {
       const tries = triesOf(context, surface, cut);
-      return { surface, cut, tries, notes: notesOf(context, surface, cut) };
-    }),
-  );
+      const from = parentsOf(matesOf, surface, cut);
+      return { surface, cut, number: cut.number, from, tries, notes: notesOf(context, surface, cut) };
+    });
+    return cardOrder(cards);
+  });
 }
 
 /** Cards on a page of the usual height. */
@@ -199,17 +229,20 @@ function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): T
   return seen.findLast(({ broken }) => !broken) ?? seen.at(-1) ?? double[0] ?? single;
 }
 
-function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, room: CardRoom) {
+function card(context: SheetContext, { surface, cut, from, tries, notes }: HardCut, room: CardRoom) {
   const { ratio, broken, leastMm, drawn } = largest(tries, room);
   const drawing = drawn();
-  const { kind, hand, asPlan } = calledCut(context, surface, cut);
+  const { kind, hand, asPlan, turn } = calledCut(context, surface, cut);
+  const turned: Turned = asPlan !== '' ? 'plan' : wallsLieDown(cut, turn) ? 'wall' : 'hatched';
   return {
     number: cut.number,
     floor: floorName(context.packet, surface.name),
+    from,
     count: cut.pieces.length,
     kind,
     hand,
     asPlan,
+    turned,
     broken,
     notes,
     told: { called: `${kind} ${hand} ${asPlan}`, pieces: cut.pieces.length, notes },
@@ -227,19 +260,22 @@ function card(context: SheetContext, { surface, cut, tries, notes }: HardCut, ro
 
 /** What is said under a card beside its pieces, in each language of the crew. */
 function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): readonly string[] {
-  const { say, second, packet } = context;
+  const { second, packet } = context;
   const shown = cutOnCard(surface, packet, cut);
   const tile = tileOf(context, cut);
-  const told = (tell: Say) => [
-    ...cardMates(tell, packet, surface, cut),
+  const told = (own: SheetContext) => [
+    ...cardMates(own.say, packet, surface, cut),
+    ...(shown === cut ? [] : [startOnCard(own, shown, tile, cardTurn(cut, surface).turn)]),
     ...(isCentreOff(context, shown)
-      ? [tell('sheet.hard-cuts.offTile')]
+      ? [own.say('sheet.hard-cuts.offTile')]
       : isCrowded(shown)
-        ? [tell('sheet.hard-cuts.manySizes')]
+        ? [own.say('sheet.hard-cuts.manySizes')]
         : []),
-    ...(losesItsMeasure(shown, tile) ? [tell('sheet.hard-cuts.markFirst')] : []),
+    ...(losesItsMeasure(shown, tile) ? [own.say('sheet.hard-cuts.markFirst')] : []),
   ];
-  return [say, ...(second ? [second.say] : [])].map((tell) => told(tell).join(' ')).filter(Boolean);
+  return [context, ...(second ? [sheetContext(packet, second)] : [])]
+    .map((own) => told(own).filter(Boolean).join(' '))
+    .filter(Boolean);
 }
 
 function tileOf({ packet }: SheetContext, cut: Cut): TileSpec {

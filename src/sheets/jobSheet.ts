@@ -42,8 +42,8 @@ export const jobSheet: Sheet = {
   },
 };
 
-/** As many boxes in two languages leave the gates below them their size. */
-const MOST_BOXES = 2;
+/** As many boxes in two languages leave the gates below them, which are named in both, their size. */
+const MOST_BOXES = 1;
 
 /** Cautions of which the box of a stop says all, with its rule. */
 const BOXED: Readonly<Record<string, string>> = {

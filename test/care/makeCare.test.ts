@@ -55,6 +55,33 @@ describe('what the owner is told (common practice, no source)', () => {
   });
 });
 
+describe('a floor that gets wet', () => {
+  const wet = withFloor({ exposure: 'wet' });
+  const [floor] = wet.surfaces;
+  const wall = { ...floor!.walls[0]!, meets: 'tub' } as const;
+  const showers: readonly (readonly [string, Job])[] = [
+    ['beside a tub', withFloor({ exposure: 'wet', walls: [wall, ...floor!.walls.slice(1)] })],
+    ['called one', withFloor({ exposure: 'wet', name: 'shower' })],
+    [
+      'whose door goes out',
+      { ...wet, base: { ...wet.base, comesOut: [{ ...wet.base.comesOut[0]!, what: 'Shower door' }] } },
+    ],
+  ];
+  const water = (job: Job) =>
+    makeCalendar(job, [{ number: 1, hours: 7 }]).find(({ code }) => code === 'water');
+
+  test('is told of standing water, not of a shower that the room has not', () => {
+    expect(codes(care(wet).dos)).toContain('care.do.standing');
+    expect(codes(care(wet).dos)).not.toContain('care.do.squeegee');
+    expect(water(wet)!.concerns).toBeUndefined();
+  });
+
+  test.each(showers)('is told of a shower: %s', (_what, job) => {
+    expect(codes(care(job).dos)).toContain('care.do.squeegee');
+    expect(water(job)!.concerns).toBe('shower');
+  });
+});
+
 describe('what is kept on record (common practice, no source)', () => {
   test('what is known is printed, what is not is a line to fill in', () => {
     const used = care(withTile({ box: { pieces: 11, lot: '0417' } })).used;

@@ -80,7 +80,47 @@ function besideAnother({ spec: { tiles, print }, surfaces }: Packet): readonly s
   });
 }
 
+const ENDS = [
+  ['leftLength', 'rightLength'],
+  ['bottomLength', 'topLength'],
+] as const;
+
+/** Sizes of both ends of a leaning side that stand on one side of the tile, or whose own end no line starts from. */
+function notAtItsEnd({ spec: { tiles, print }, surfaces }: Packet): readonly string[] {
+  const hard = surfaces.flatMap(({ cuts }) => cuts.filter(isHard));
+  return hard.flatMap((cut) => {
+    const tile = tiles.find(({ key }) => key === cut.tile)!;
+    const scale = scaleFor(tileRing(tile), wallDownTurn(cut), 10, [0, 0]);
+    const marks = sizeMarks(cut, tile, scale, print);
+    const figures = marks.filter((mark) => mark.mark === 'figure');
+    const printed = printedSizes(cut);
+    return ENDS.flatMap((names) => {
+      const pair = names.map((name) => printed.findIndex(({ what }) => what === name));
+      const [one, other] = pair.map((i) => printed[i]);
+      if (!one || !other || one.from !== other.from) return [];
+      // Square to the sizes, each figure stands beyond its own end as seen from that of the other.
+      const [mine, theirs] = [one, other].map(({ at }) => toPaper(scale, at[1])) as [Spot, Spot];
+      const start = toPaper(scale, one.at[0]);
+      const axis = Math.abs(start[0] - mine[0]) > Math.abs(start[1] - mine[1]) ? 1 : 0;
+      const [own, opposite] = pair.map((i) => figures[i]!.at[axis]) as [number, number];
+      const way = Math.sign(theirs[axis] - mine[axis]);
+      const apart = (mine[axis] - own) * way > 0 && (opposite - theirs[axis]) * way > 0;
+      const starts = marks.some(
+        (mark) =>
+          mark.mark === 'path' &&
+          mark.line === 'dimension' &&
+          mark.steps.some((step) => Math.hypot((step as Spot)[0] - mine[0], (step as Spot)[1] - mine[1]) < 1),
+      );
+      return apart && starts ? [] : [`cut ${cut.number}: ${names.join(' and ')}`];
+    });
+  });
+}
+
 describe('the sizes of a card', () => {
+  test.each(demos)('tell each end of a leaning side at that end in $slug', ({ packet }) => {
+    expect(notAtItsEnd(packet)).toEqual([]);
+  });
+
   test.each(demos)('what is left of a side of the tile stands beside that side in $slug', ({ packet }) => {
     expect(besideAnother(packet)).toEqual([]);
   });

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { edgeMarks } from '../../src/drawing/cardMarks.ts';
 import { cardTurn } from '../../src/drawing/cardTurn.ts';
-import { direction } from '../../src/drawing/Scale.ts';
+import { inRings } from '../../src/drawing/inRings.ts';
+import type { Spot } from '../../src/drawing/Mark.ts';
+import { direction, scaleFor, toPaper } from '../../src/drawing/Scale.ts';
+import { circleOf } from '../../src/drawing/trueCircle.ts';
 import type { Point, Ring } from '../../src/geometry/index.ts';
 import { demos } from '../sheets/demos.ts';
 
@@ -22,6 +26,8 @@ function laid(ring: Ring, degrees: number, about: Ring = ring): Point[] {
   ];
   return turn(ring).map(([x, y]) => [x - left, y - bottom]);
 }
+
+const middle = ([a, b]: readonly Spot[]): Spot => [(a![0] + b![0]) / 2, (a![1] + b![1]) / 2];
 
 describe('a piece that no wall cuts', () => {
   test('stands in the demos: those round a flange', () => expect(asPlan.length).toBeGreaterThan(3));
@@ -52,4 +58,21 @@ describe('a piece that a wall cuts', () => {
       expect(ends.some((both) => both.some(([, y]) => y - low <= 64))).toBe(true);
     },
   );
+});
+
+describe('the hatch of a card', () => {
+  const scale = { ...scaleFor([[0, 0], [96000, 0], [96000, 96000], [0, 96000]], 0, 8, [0, 0]) }; // biome-ignore format: corners on a line
+
+  test.each(hard)('is beside each sawn edge, outside the piece: $slug cut $number', ({ cut }) => {
+    const strokes = edgeMarks(cut, scale).filter((mark) => mark.mark === 'path' && mark.line === 'slash');
+    const straight = cut.edges.filter((edge) => !edge.factory && !circleOf(edge.from, edge.to, cut.circles));
+    expect(strokes.length).toBeGreaterThanOrEqual(straight.length);
+    const piece = [cut.shape.outer, ...cut.shape.holes].map((ring) =>
+      ring.map((point) => toPaper(scale, point)),
+    );
+    const inside = strokes.filter(
+      (mark) => mark.mark === 'path' && inRings(middle(mark.steps as Spot[]), piece),
+    );
+    expect(inside).toEqual([]);
+  });
 });

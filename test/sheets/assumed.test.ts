@@ -55,6 +55,12 @@ describe.each(words.languages)('what was assumed, in %s', (lang) => {
     ).toEqual([]);
   });
 
+  test('says that the share which the owner keeps is one of all pieces, of which more come out of a tile', () => {
+    const kept = lines.filter(({ path }) => path.endsWith('waste.keep'));
+    expect(kept.length).toBeGreaterThan(0);
+    for (const { name } of kept) expect(name).toMatch(/pieces|piezas|peças/);
+  });
+
   test('keeps the path by which the estimator finds it', () => {
     expect(lines.map(({ path }) => path)).toEqual(
       packets.flatMap(({ defaults }) => defaults.map(({ path }) => path)),

@@ -67,8 +67,8 @@ describe('cards page by page', () => {
       join(import.meta.dirname, '../../layouts/_includes/sheets/hard-cuts.njk'),
       'utf8',
     );
-    const page = /for cards in data\.pages([\s\S]*?)<div class="cards/.exec(template)![1]!;
-    expect(page).toContain('t(rule)');
+    const page = /for page in data\.pages([\s\S]*?)<div class="cards/.exec(template)![1]!;
+    expect(page).toContain('t(rule, {turned: page.turned})');
     expect(page).toContain("'sheet.saw-list.unit.'");
   });
 });

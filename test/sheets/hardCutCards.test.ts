@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Cut } from '../../src/cuts/Cut.ts';
 import { isHard } from '../../src/cuts/isHard.ts';
-import { mmPerTick, shortestSawn, textWidth } from '../../src/drawing/index.ts';
+import { wallEdges } from '../../src/drawing/cutFrame.ts';
+import { cardTurn, mmPerTick, shortestSawn, textWidth } from '../../src/drawing/index.ts';
+import { direction } from '../../src/drawing/Scale.ts';
 import { demos, words } from './demos.ts';
 
 interface Card {
@@ -13,6 +15,7 @@ interface Card {
   readonly spans: readonly string[];
   readonly drawing: string;
   readonly notes: readonly string[];
+  readonly asPlan: string;
 }
 
 const withCards = demos.flatMap(({ slug, packet, sheets }) => {
@@ -20,8 +23,42 @@ const withCards = demos.flatMap(({ slug, packet, sheets }) => {
   return sheet ? [[slug, packet, sheet, (sheet.data as { cards: readonly Card[] }).cards] as const] : [];
 });
 
+/** What a page's rule says in English of cards that are turned so. */
+const TURNED = {
+  wall: 'wall side down',
+  plan: 'up, as on the plan',
+  both: 'wall down or as on the plan',
+  hatched: 'wall where hatched',
+};
+
 describe.each(withCards)('the cards of %s', (_, packet, sheet, cards) => {
   const cuts = packet.surfaces.flatMap((surface) => surface.cuts.filter(isHard));
+
+  /** Whether a side that a wall cuts faces up on the card of a cut. */
+  const facesUp = (number: number) =>
+    packet.surfaces.some((surface) =>
+      surface.cuts
+        .filter((cut) => cut.number === number)
+        .some((cut) => {
+          const [cos, sin] = direction(cardTurn(cut, surface).turn);
+          // The outside lies to the right of an edge.
+          return wallEdges(cut).some(({ from, to }) => {
+            const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+            return -(dx * cos - dy * sin) > 0.31 * Math.hypot(dx, dy);
+          });
+        }),
+    );
+
+  test('are turned as the rule over their page says', () => {
+    const { pages } = sheet.data as { pages: readonly { cards: readonly Card[]; turned: string }[] };
+    for (const page of pages) {
+      const ways = new Set(page.cards.map(({ asPlan }) => (asPlan === '' ? 'wall' : 'plan')));
+      const up = page.cards.some(({ number, asPlan }) => asPlan === '' && facesUp(number));
+      const way = up ? 'hatched' : ways.size > 1 ? 'both' : [...ways][0]!;
+      for (const rule of ['first', 'held'])
+        expect(words.say('en')(`sheet.hard-cuts.${rule}`, { turned: page.turned })).toContain(TURNED[way]);
+    }
+  });
 
   test('are drawn each at a scale that its page or the card itself tells', () => {
     for (const { scale, size } of cards) {
@@ -74,7 +111,9 @@ describe('what a card of linden-entry measures from', () => {
 
   test('stays till the last cut, else all lines are to be marked before the first', () => {
     expect(kinds.filter(keepsNoEnd).length).toBeGreaterThan(1);
-    expect(told.map(({ number }) => number)).toEqual(kinds.filter(keepsNoEnd).map(({ number }) => number));
+    expect(told.map(({ number }) => number).sort()).toEqual(
+      kinds.filter(keepsNoEnd).map(({ number }) => number),
+    );
   });
 
   test('that its piece begins in the corner of its tile is no size as long as the tile', () => {

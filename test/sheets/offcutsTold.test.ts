@@ -83,3 +83,41 @@ test('of 90 cut pieces in quarry-kitchen 27 are sawn from offcuts', () => {
   const { packet } = demos.find(({ slug }) => slug === 'quarry-kitchen')!;
   expect(shared(packet).filter(({ isOffcut }) => isOffcut)).toHaveLength(27);
 });
+
+describe.each(demos)('the cards of $slug', ({ packet, sheets }) => {
+  const all = shared(packet);
+  const pages = sheets
+    .filter(({ template }) => template === 'hard-cuts')
+    .flatMap(({ data }) => (data as { pages: readonly { cards: readonly Card[] }[] }).pages);
+  const cards = pages.flatMap((page, at) => page.cards.map((card) => ({ ...card, at })));
+
+  test('stand after those from whose offcuts they come; last those out of a line of the saw list', () => {
+    let waited = false;
+    cards.forEach(({ number, pieces }, i) => {
+      const from = all
+        .filter((one) => one.isOffcut && pieces.includes(one.piece))
+        .flatMap((one) => one.others);
+      const before = cards.slice(0, i).map((card) => card.number);
+      const ofCards = from.filter((one) => cards.some((card) => card.number === one));
+      expect(before, `card ${number}`).toEqual(expect.arrayContaining(ofCards));
+      const waits = ofCards.length < from.length;
+      expect(waits || !waited, `card ${number}`).toBe(true);
+      waited = waits;
+    });
+  });
+});
+
+test('a card in linden-entry that starts off the edges of its tile says how far, as it is drawn', () => {
+  const { sheets } = demos.find(({ slug }) => slug === 'linden-entry')!;
+  const cards = sheets
+    .filter(({ template }) => template === 'hard-cuts')
+    .flatMap(({ data }) => (data as { cards: readonly Card[] }).cards);
+  expect(cards.find(({ number }) => number === 18)!.notes[0]).toContain('cut 25 (saw list)');
+  const starts = cards.filter(({ notes }) => notes[0]?.includes('Starts'));
+  expect(starts.map(({ number }) => number).sort()).toEqual([16, 18]);
+  // Both lie on their card upside down: the tile sheet has them from the left.
+  expect(starts.find(({ number }) => number === 16)!.notes[0]).toContain(
+    'Starts 313 mm from the right edge.',
+  );
+  expect(starts.find(({ number }) => number === 18)!.notes[1]).toContain('312 mm');
+});
