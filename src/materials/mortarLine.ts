@@ -130,15 +130,16 @@ function bagStep(mortar: MortarUse, { coverM2 }: MortarRate, bags: number): Step
     : { code: 'material.mortar.sum.bagRate', figures };
 }
 
-function notchStep({ notch, bagKg }: MortarUse, { byNotch }: MortarRate, bags: number): Step {
+function notchStep({ notch, bagKg, backButter }: MortarUse, { byNotch }: MortarRate, bags: number): Step {
   return {
-    code: `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}`,
+    code: `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}${backButter ? 'Buttered' : ''}`,
     figures: {
       notchWidth: notch.width,
       notchDepth: notch.depth,
       notchSpace: notch.space,
       angleNumber: TROWEL_ANGLE.value,
       bed: Math.round(bedDepth(notch, TROWEL_ANGLE.value)),
+      ...(backButter ? { keptShare: MORTAR_WASTE.value.backButter } : {}),
       mortarKgPerM2: rounded(byNotch),
       mortarKgPerLitre: MORTAR_DENSITY.value,
       wasteShare: MORTAR_WASTE.value.waste,

@@ -28,8 +28,10 @@ export interface MortarRate {
  */
 export function mortarRate({ notch, bagKg, coversM2, backButter }: MortarUse): MortarRate {
   const coverM2 = coversM2?.[0] ?? bagCoverage(notch, bagKg);
-  const byBag = bagKg / (coverM2 * (backButter ? MORTAR_WASTE.value.backButter : 1));
-  const byNotch = notchMass(notch);
+  // What goes on the backs of the tiles comes beyond what the trowel leaves on the floor.
+  const kept = backButter ? MORTAR_WASTE.value.backButter : 1;
+  const byBag = bagKg / (coverM2 * kept);
+  const byNotch = notchMass(notch) / kept;
   const rules = byBag >= byNotch ? 'bag' : 'notch';
   return { byBag, byNotch, rules, kgPerM2: Math.max(byBag, byNotch), coverM2 };
 }
