@@ -6,6 +6,7 @@ import type { Material } from '../../src/materials/Material.ts';
 import { makeMaterials } from '../../src/materials/makeMaterials.ts';
 import type { TilePlan } from '../../src/tiles/TilePlan.ts';
 import { groutVolume, inches, millimetres } from '../../src/trade/index.ts';
+import { zoneMortar } from '../../src/zones/zoneMortar.ts';
 import {
   FLOOR,
   fieldLayout,
@@ -57,6 +58,37 @@ describe('mortar: bag rate and notch are both summed and the larger is bought', 
     );
     expect(figures(line, 'material.mortar.sum.bagRate')?.coverM2).toBe(2);
     expect(line).toMatchObject({ mark: 'job', source: 'job', buy: Math.ceil((18.580608 * 1.1) / 2) });
+  });
+});
+
+describe('mortar for a bed deeper than the trowel leaves at 45°: what the heights count with is bought', () => {
+  const { mortar } = JOB.products;
+  const counts = (inch: number) => ({
+    ...JOB,
+    products: { ...JOB.products, mortar: { ...mortar, stated: ['notch'] } },
+    base: {
+      ...JOB.base,
+      fresh: [
+        { name: 'mortar under tile', thickness: inches(inch) },
+        { name: 'tile', thickness: inches(3 / 8) },
+      ],
+    },
+  });
+  const bought = (inch: number) => find(makeMaterials(counts(inch), [squareFeet(200)], {}), 'mortar')!;
+
+  // By hand: 1/4 in are 6.35 mm; at 1.6 kg/L (from memory) 10.16 kg/m²; on 18.5806 m² 188.78 kg, and a tenth more 207.66 kg: 9.16 bags of 22.68 kg.
+  test('1/4 in where the notch leaves 0.133 in: 207.7 kg, 10 bags', () => {
+    expect(bought(1 / 4).amount).toBeCloseTo(207.66, 1);
+    expect(bought(1 / 4).buy).toBe(10);
+    expect(figures(bought(1 / 4), 'material.mortar.sum.ordered')).toMatchObject({ mortarKgPerM2: 10.16 });
+  });
+
+  test('the zones mix it by the same rate: 188.8 kg', () => {
+    expect(zoneMortar(counts(1 / 4), 18.580608).mortarKg).toBeCloseTo(188.78, 1);
+  });
+
+  test('a thinner bed than the notch leaves takes what the notch leaves', () => {
+    expect(bought(1 / 16).amount).toBe(find(makeMaterials(JOB, [squareFeet(200)], {}), 'mortar')!.amount);
   });
 });
 
