@@ -62,7 +62,7 @@ export function readyFloor(
   const frame = frameRoom(room, turned);
   const apart = setApart({ job, surface, room, frame, soft, wide: wished }, plain);
   if ('problems' in apart) return apart;
-  const ground = groundIn(apart, room, surface, job);
+  const ground = groundIn(apart, room, surface, job, plain);
   const drawn = drawnGround(ground, wished);
   const chosen = chooseStart({ ground: drawn, pattern: plain, surface, withJoint });
   if ('unknown' in chosen) return { problems: [unknownEdge(surface, chosen.axis, chosen.unknown, drawn)] };
@@ -75,10 +75,13 @@ function groundIn(
   apart: Apart,
   { openings }: Room,
   surface: SurfaceSpec,
-  { print }: Pick<Job, 'print'>,
+  { tiles, print }: LayoutJob,
+  plain: Pattern,
 ): Ground {
   const names = openings.map(({ name }) => name);
-  return makeGround(apart.room, names, surface, print.step);
+  const ground = makeGround(apart.room, names, surface, print.step);
+  const hasChips = (key: string) => tiles.some((tile) => tile.key === key && tile.chips !== undefined);
+  return plain.tiles.every(({ tile }) => hasChips(tile)) ? { ...ground, sheets: true } : ground;
 }
 
 function unknownEdge({ name }: SurfaceSpec, axis: string, found: string, { faces }: Ground): Problem {

@@ -1,8 +1,6 @@
 import type { Job } from '../job/Job.ts';
 import type { Layout } from '../layout/Layout.ts';
-import { onGrid } from '../measure/index.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
-import { bedDepth, type Notch, TROWEL_ANGLE } from '../trade/index.ts';
 import { backingLines } from './backingLines.ts';
 import { bondLines } from './bondLines.ts';
 import type { CarriedRun } from './carriedRuns.ts';
@@ -14,7 +12,8 @@ import { type Laid, laidSurfaces } from './laidSurfaces.ts';
 import { layerLines } from './layerLines.ts';
 import type { Material } from './Material.ts';
 import { makeHeights } from './makeHeights.ts';
-import { mortarLine } from './mortarLine.ts';
+import { type MortarElse, mortarLine } from './mortarLine.ts';
+import { orderedBed, otherBed } from './orderedBed.ts';
 import { profileLine } from './profileLine.ts';
 import { ringLines } from './ringLines.ts';
 import { sealantLine } from './sealantLine.ts';
@@ -57,6 +56,7 @@ export function makeMaterials(
     ...bonds,
     mortarLine(job.products.mortar, areaM2, {
       stated: otherBed(job),
+      ordered: orderedBed(job),
       larger: largerNotch(job, surfaces),
       bonds,
     }),
@@ -69,16 +69,10 @@ export function makeMaterials(
   ];
 }
 
-/** The bed of the heights, where it is printed as another one than the notch leaves. */
-function otherBed(job: Job): number | undefined {
-  const stated = statedBed(job);
-  const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
-  const left = bedDepth(job.products.mortar.notch, TROWEL_ANGLE.value);
-  return stated === undefined || printed(stated) === printed(left) ? undefined : stated;
-}
-
-/** The deepest notch that is advised instead of the job's, where its own may not fill under a tile that is laid. */
-function largerNotch(job: Job, surfaces: readonly Laid[]): Notch | undefined {
+/** The deepest notch that is advised instead of the job's, where its own may not fill under a tile that is laid, and the bed that is asked of either. */
+function largerNotch(job: Job, surfaces: readonly Laid[]): MortarElse['larger'] {
   const short = surfaces.map((laid) => trowelAsked(job, laid)).filter(({ pass }) => !pass);
-  return short.sort((a, b) => b.advisedBed - a.advisedBed)[0]?.advised;
+  const [deepest] = short.sort((a, b) => b.advisedBed - a.advisedBed);
+  if (!deepest) return undefined;
+  return { notch: deepest.advised, bed: Math.max(...short.map(({ least }) => least), statedBed(job) ?? 0) };
 }

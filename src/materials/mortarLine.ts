@@ -8,17 +8,17 @@ import {
   type MortarRate,
   type MortarUse,
   mortarRate,
-  type Notch,
   type Step,
   TROWEL_ANGLE,
 } from '../trade/index.ts';
 import type { Material } from './Material.ts';
 import { packages, rounded } from './rounded.ts';
 
-/** What else bears on a floor's mortar: the bed that the heights count with, where another is stated; a deeper notch that may be needed; mortar under layers, which may come from the same bags. */
+/** What else bears on a floor's mortar: the bed that the heights count with, where another is stated, and that which is ordered; a deeper notch that may be needed, with the bed asked of it; mortar under layers, which may come from the same bags. */
 export interface MortarElse {
   readonly stated?: Ticks | undefined;
-  readonly larger?: Notch | undefined;
+  readonly ordered?: Ticks | undefined;
+  readonly larger?: Pick<MortarUse, 'notch' | 'bed'> | undefined;
   readonly bonds?: readonly Material[];
 }
 
@@ -27,15 +27,19 @@ export interface MortarElse {
  * the rate by which zones share it out too; a part is bought beyond it. Where a deeper notch may be needed it is bought for that.
  */
 export function mortarLine(
-  mortar: MortarSpec,
+  spec: MortarSpec,
   areaM2: number,
-  { stated, larger, bonds = [] }: MortarElse = {},
+  { stated, ordered, larger, bonds = [] }: MortarElse = {},
 ): Material {
-  const told = stated === undefined ? [] : [{ code: 'material.mortar.sum.stated', figures: { stated } }];
+  const mortar = ordered === undefined ? spec : { ...spec, bed: ordered };
+  const told =
+    stated === undefined || ordered !== undefined
+      ? []
+      : [{ code: 'material.mortar.sum.stated', figures: { stated } }];
   const own = mortarSum(mortar, areaM2, told);
   // What the job says that a bag covers is for its own notch.
   const { bagKg, backButter } = mortar;
-  const deeper = larger && { notch: larger, bagKg, backButter };
+  const deeper = larger && { ...larger, bagKg, backButter };
   const other = deeper && mortarSum(deeper, areaM2);
   const takesMore = other !== undefined && other.bags > own.bags;
   const { bags, kgPerM2 } = takesMore ? other : own;
@@ -112,7 +116,8 @@ export function mortarSum(
   const steps = [
     { code: 'material.mortar.sum.area', figures: { areaM2 } },
     bagStep(mortar, rate, bagsAt(rate.byBag)),
-    notchStep(mortar, rate, bagsAt(rate.byNotch)),
+    notchStep(mortar, bagsAt),
+    ...bedStep(mortar, rate, bagsAt(rate.byNotch)),
     ...told,
     {
       code: `material.mortar.sum.${rate.rules}Rules`,
@@ -130,22 +135,35 @@ function bagStep(mortar: MortarUse, { coverM2 }: MortarRate, bags: number): Step
     : { code: 'material.mortar.sum.bagRate', figures };
 }
 
-function notchStep({ notch, bagKg }: MortarUse, { byNotch }: MortarRate, bags: number): Step {
+/** By the notch as the trowel is usually held. */
+function notchStep({ bed: _, ...mortar }: MortarUse, bagsAt: (kgPerM2: number) => number): Step {
+  const { notch, bagKg, backButter } = mortar;
+  const { byNotch } = mortarRate(mortar);
   return {
-    code: `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}`,
+    code: backButter
+      ? `material.mortar.sum.${notch.kind === 'v' ? 'vNotchButtered' : 'squareNotchButtered'}`
+      : `material.mortar.sum.${notch.kind === 'v' ? 'vNotch' : 'squareNotch'}`,
     figures: {
       notchWidth: notch.width,
       notchDepth: notch.depth,
       notchSpace: notch.space,
       angleNumber: TROWEL_ANGLE.value,
       bed: Math.round(bedDepth(notch, TROWEL_ANGLE.value)),
+      ...(backButter ? { keptShare: MORTAR_WASTE.value.backButter } : {}),
       mortarKgPerM2: rounded(byNotch),
       mortarKgPerLitre: MORTAR_DENSITY.value,
       wasteShare: MORTAR_WASTE.value.waste,
       bagKg,
-      bagCount: rounded(bags),
+      bagCount: rounded(bagsAt(byNotch)),
     },
   };
+}
+
+/** By the bed that is ordered, where it is deeper than that. */
+function bedStep({ bed, bagKg }: MortarUse, { byNotch }: MortarRate, bags: number): readonly Step[] {
+  if (bed === undefined) return [];
+  const figures = { stated: bed, mortarKgPerM2: rounded(byNotch), wasteShare: MORTAR_WASTE.value.waste };
+  return [{ code: 'material.mortar.sum.ordered', figures: { ...figures, bagKg, bagCount: rounded(bags) } }];
 }
 
 /** What the zones share out, before anything is bought beyond it. */

@@ -29,6 +29,7 @@ export const careSheet: Sheet = {
           late: lateSealing(context),
           noToilet: noToilet(context, false),
           sealNeeded: care.seal.needed,
+          sealedBefore: context.packet.calendar.some(({ code }) => code === 'sealTile'),
           checkMonths: dates.checkAgainMonths ?? 0,
           dos: care.dos.map((line, i) => pictured(context, line, `do-${i + 1}`)),
           donts: care.donts.map((line, i) => pictured(context, line, `dont-${i + 1}`)),

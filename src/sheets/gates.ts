@@ -198,8 +198,22 @@ function heightGates(context: SheetContext): Gate[] {
   ];
 }
 
-/** Sealing that is booked after the time by which it is to be done: whoever plans the work can still begin it on another day. */
-function sealingGates({ packet, say, time }: SheetContext): Gate[] {
+/**
+ * Porous tile that the job leaves unsealed before grouting; and sealing that is booked after the time by which it is to be done: whoever
+ * plans the work can still begin it on another day.
+ */
+function sealingGates(context: SheetContext): Gate[] {
+  const { care, spec } = context.packet;
+  const bare = care.seal.beforeGrouting && spec.products.sealer.kind === 'none';
+  const gate = { limit: '', found: '', state: 'advice' as const, source: '' };
+  const { say } = context;
+  return [
+    ...(bare ? [{ ...gate, what: say('gate.unsealed'), note: say('gate.unsealedNote') }] : []),
+    ...lateGates(context),
+  ];
+}
+
+function lateGates({ packet, say, time }: SheetContext): Gate[] {
   return packet.calendar.flatMap(({ code, from, latest }): Gate[] =>
     code !== 'seal' || latest === undefined
       ? []

@@ -46,7 +46,17 @@ export const MORTAR_DENSITY: Fact<number> = { value: 1.6, mark: 'M', source: 'me
  * notchMass({ kind: 'square', width: 4064, depth: 4064, space: 4064 }, 90).toFixed(2) //=> '10.16'
  */
 export function notchMass(notch: Notch, angleDeg: number = TROWEL_ANGLE.value): number {
-  return (bedDepth(notch, angleDeg) / TICKS_PER_MM) * MORTAR_DENSITY.value;
+  return bedMass(bedDepth(notch, angleDeg));
+}
+
+/**
+ * Powder in a bed of this depth, in kg per square metre.
+ *
+ * @example
+ * bedMass(1280).toFixed(2) //=> '6.40'
+ */
+export function bedMass(bed: number): number {
+  return (bed / TICKS_PER_MM) * MORTAR_DENSITY.value;
 }
 
 /**

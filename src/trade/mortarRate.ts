@@ -1,5 +1,6 @@
+import type { Ticks } from '../measure/index.ts';
 import type { Notch } from './bedDepth.ts';
-import { bagCoverage, MORTAR_WASTE, notchMass } from './mortarCoverage.ts';
+import { bagCoverage, bedMass, MORTAR_WASTE, notchMass } from './mortarCoverage.ts';
 
 /** What is known of a mortar: its bag in kg, what the bag's own sheet says it covers in square metres, its trowel. */
 export interface MortarUse {
@@ -7,6 +8,8 @@ export interface MortarUse {
   readonly bagKg: number;
   readonly coversM2?: readonly [number, number];
   readonly backButter: boolean;
+  /** Bed that is ordered where it is another than the trowel leaves as it is usually held; the deeper counts. */
+  readonly bed?: Ticks;
 }
 
 /** Powder for a square metre in kg, nothing bought beyond it: by the bag, by the notch, and the larger, which rules. */
@@ -26,10 +29,12 @@ export interface MortarRate {
  * @example
  * mortarRate({ notch: { kind: 'square', width: 2032, depth: 3048, space: 2032 }, bagKg: 20, backButter: false }).rules //=> 'notch'
  */
-export function mortarRate({ notch, bagKg, coversM2, backButter }: MortarUse): MortarRate {
+export function mortarRate({ notch, bagKg, coversM2, backButter, bed = 0 }: MortarUse): MortarRate {
   const coverM2 = coversM2?.[0] ?? bagCoverage(notch, bagKg);
-  const byBag = bagKg / (coverM2 * (backButter ? MORTAR_WASTE.value.backButter : 1));
-  const byNotch = notchMass(notch);
+  // What goes on the backs of the tiles comes beyond what the trowel leaves on the floor.
+  const kept = backButter ? MORTAR_WASTE.value.backButter : 1;
+  const byBag = bagKg / (coverM2 * kept);
+  const byNotch = Math.max(notchMass(notch), bedMass(bed)) / kept;
   const rules = byBag >= byNotch ? 'bag' : 'notch';
   return { byBag, byNotch, rules, kgPerM2: Math.max(byBag, byNotch), coverM2 };
 }

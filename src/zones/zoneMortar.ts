@@ -1,4 +1,5 @@
 import type { Job } from '../job/Job.ts';
+import { orderedBed } from '../materials/orderedBed.ts';
 import { batchMass, mortarRate } from '../trade/index.ts';
 import type { Zone } from './Zone.ts';
 
@@ -8,12 +9,10 @@ import type { Zone } from './Zone.ts';
  *
  * @param areaM2 the zone's part of the field, joints and all, in square metres.
  */
-export function zoneMortar(
-  job: Pick<Job, 'products' | 'work'>,
-  areaM2: number,
-): Pick<Zone, 'mortarKg' | 'mortarBy' | 'batches'> {
+export function zoneMortar(job: Job, areaM2: number): Pick<Zone, 'mortarKg' | 'mortarBy' | 'batches'> {
   const { mortar } = job.products;
-  const { kgPerM2, rules } = mortarRate(mortar);
+  const bed = orderedBed(job);
+  const { kgPerM2, rules } = mortarRate(bed === undefined ? mortar : { ...mortar, bed });
   const mortarKg = areaM2 * kgPerM2;
   const batch = batchMass(job.work.paceM2PerHour, mortar.potLifeHours, kgPerM2);
   return { mortarKg, mortarBy: rules, batches: Math.max(1, Math.ceil(mortarKg / batch - 1e-9)) };

@@ -294,6 +294,17 @@ describe('products', () => {
     expect(products('grout: {kind: epoxy}').sealer.kind).toBe('none');
   });
 
+  // Arithmetic of common practice: what is porous is sealed before grouting, whatever the grout (common practice, no source).
+  test.each([
+    ['stone', 'epoxy', 'penetrating'],
+    ['cement', 'epoxy', 'penetrating'],
+    ['porcelain', 'epoxy', 'none'],
+    ['porcelain', 'cement', 'penetrating'],
+  ])('%s with %s grout: sealer %s', (material, grout, kind) => {
+    const tile = `tile: {field: {read: 12 in x 12 in, material: ${material}}}\njoint: 1/8 in\n`;
+    expect(job('', `products: {grout: {kind: ${grout}}}\n`, tile).products.sealer.kind).toBe(kind);
+  });
+
   test('what a bottle covers goes by its content', () => {
     expect(products('sealer: {bottle: 500 ml, covers: 10 m2}').sealer.coversM2PerLitre).toBeCloseTo(20);
   });

@@ -8,7 +8,7 @@ import { judged } from '../support/Judged.ts';
 import { judgeCover } from '../support/judgeCover.ts';
 import { judgeDistance } from '../support/judgeDistance.ts';
 import { layOut } from '../support/layOut.ts';
-import { jobOf, rectangle, surfaceOf, ticks } from '../support/surfaceOf.ts';
+import { jobOf, rectangle, surfaceOf, ticks, wallFacts } from '../support/surfaceOf.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
 const JOINT = ticks('1/8 in');
@@ -108,4 +108,31 @@ test('sheets that lie aslant to the walls, and tile without chips, keep their ga
   const { layout } = layOut(job, room('101 in', '79 in', 30));
   expect(layout.chips!.between).toEqual([]);
   expect(layOut(base, room('101 in', '79 in')).layout.chips).toBeUndefined();
+});
+
+describe('a hole beside the edge of a sheet', () => {
+  const at = (wall: string, distance: string) => ({ wall, distance: ticks(distance) });
+  const holes = ['12', '13', '14', '15', '16', '17'].map((across) =>
+    surfaceOf(rectangle(ticks('60 in'), ticks('60 in')), {
+      obstacles: [
+        {
+          ...wallFacts(),
+          name: 'pipe',
+          shape: {
+            kind: 'circle',
+            diameter: ticks('3 in'),
+            from: [at('D-A', '20 in'), at('A-B', `${across} in`)],
+          },
+        },
+      ],
+      over: { minWeb: ticks('3 in') },
+    }),
+  );
+  const websOf = (floor: typeof job | typeof base) =>
+    holes.flatMap((surface) => layOut(floor, surface).layout.faults.filter(({ code }) => code === 'web'));
+
+  test('is no weak web: the edge is a joint between chips; of one tile it is', () => {
+    expect(websOf(base).length).toBeGreaterThan(0);
+    expect(websOf(job)).toEqual([]);
+  });
 });

@@ -228,6 +228,68 @@ describe('the house', () => {
     ).toBeUndefined();
   });
 
+  test.each([
+    ...[
+      'lino',
+      'cushion floor',
+      'cushioned flooring',
+      'sheet goods',
+      'asphalt tile',
+      'black glue',
+      'tar paper',
+    ],
+    ...['piso vinílico', 'linóleo', 'pegamento negro', 'mástico', 'cola preta', 'suelo acolchado'],
+  ])('%s in a house of 1950 stops the job: 29 CFR 1926.1101', (name) => {
+    const removed = [{ name, thickness: 960 }];
+    expect(
+      rule(limits({ ...JOB, base: { ...base, removed }, houseYear: 1950 }), 'house.asbestos'),
+    ).toMatchObject({
+      at: [name],
+      wouldPass: { code: 'limit.house.asbestos.pass' },
+    });
+  });
+
+  test.each([
+    'old tile',
+    '9 in tile',
+    'Marmora',
+    'planks',
+    'felt',
+    'wood-look tile',
+    'carpet over tile',
+    'baldosa',
+    'piso',
+  ])(
+    'a layer that no word tells, %s, is asked about in an old house and stays (common practice, no source)',
+    (name) => {
+      const job = { ...JOB, base: { ...base, removed: [{ name, thickness: 960 }] } };
+      expect(rule(limits({ ...job, houseYear: 1950 }), 'house.asbestos')).toMatchObject({
+        at: [name],
+        wouldPass: { code: 'limit.house.asbestos.unnamed', figures: { layers: name } },
+      });
+      expect(rule(limits({ ...job, houseYear: 1990 }), 'house.asbestos')).toBeUndefined();
+    },
+  );
+
+  test.each([
+    ...[
+      'carpet',
+      'carpet cushion',
+      'oak strips',
+      'plywood',
+      'ceramic tile',
+      'slate',
+      'mortar',
+      'floorboards',
+      'hardwood',
+    ],
+    ...['baldosa cerámica', 'madera', 'alfombra', 'carpete', 'tacos', 'cerâmica', 'pedra'],
+  ])('%s stops nobody (common practice, no source)', (name) => {
+    const kept = [{ name, thickness: 960 }];
+    const job = { ...JOB, base: { ...base, removed: [], kept }, houseYear: 1950 };
+    expect(rule(limits(job), 'house.asbestos')).toBeUndefined();
+  });
+
   test('base pulled in a house before 1978 may hold lead (from memory)', () => {
     expect(rule(limits({ ...JOB, base, houseYear: 1977 }), 'house.lead')?.pass).toBe(false);
     expect(rule(limits({ ...JOB, base, houseYear: 1978 }), 'house.lead')).toBeUndefined();

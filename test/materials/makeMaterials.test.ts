@@ -6,6 +6,7 @@ import type { Material } from '../../src/materials/Material.ts';
 import { makeMaterials } from '../../src/materials/makeMaterials.ts';
 import type { TilePlan } from '../../src/tiles/TilePlan.ts';
 import { groutVolume, inches, millimetres } from '../../src/trade/index.ts';
+import { zoneMortar } from '../../src/zones/zoneMortar.ts';
 import {
   FLOOR,
   fieldLayout,
@@ -29,14 +30,16 @@ describe('mortar: bag rate and notch are both summed and the larger is bought', 
     return find(makeMaterials(job, [squareFeet(200)], {}), 'mortar');
   };
 
-  test('200 sq ft, 1/2 in notch, back-buttered: 6.1 bags by the rate, 7 to buy (common practice, no source)', () => {
+  // By hand: 1/4 in at sin 45° is 4.490 mm; at 1.6 kg/L and back-buttered, of which 80 % lies on the floor, 8.980 kg/m²; on 18.581 m² and a tenth more 183.5 kg, 8.09 bags.
+  test('200 sq ft, 1/2 in notch, back-buttered: 6.11 bags by the rate, 8.09 by the notch, 9 to buy (common practice, no source)', () => {
     const mortar = buy(half, true);
     expect(figures(mortar, 'material.mortar.sum.bagRateButtered')?.bagCount).toBe(6.11);
-    expect(mortar?.buy).toBe(7);
+    expect(figures(mortar, 'material.mortar.sum.squareNotchButtered')?.bagCount).toBe(8.09);
+    expect(mortar?.buy).toBe(9);
   });
 
   test('the notch is shown beside it: its bed is 1/4 in upright, 0.707 of that at 45° (geometry)', () => {
-    const step = figures(buy(half, true), 'material.mortar.sum.squareNotch');
+    const step = figures(buy(half, false), 'material.mortar.sum.squareNotch');
     expect(Number(step?.bed)).toBeCloseTo(inches(1 / 4) * Math.SQRT1_2, 0);
   });
 
@@ -55,6 +58,37 @@ describe('mortar: bag rate and notch are both summed and the larger is bought', 
     );
     expect(figures(line, 'material.mortar.sum.bagRate')?.coverM2).toBe(2);
     expect(line).toMatchObject({ mark: 'job', source: 'job', buy: Math.ceil((18.580608 * 1.1) / 2) });
+  });
+});
+
+describe('mortar for a bed deeper than the trowel leaves at 45°: what the heights count with is bought', () => {
+  const { mortar } = JOB.products;
+  const counts = (inch: number) => ({
+    ...JOB,
+    products: { ...JOB.products, mortar: { ...mortar, stated: ['notch'] } },
+    base: {
+      ...JOB.base,
+      fresh: [
+        { name: 'mortar under tile', thickness: inches(inch) },
+        { name: 'tile', thickness: inches(3 / 8) },
+      ],
+    },
+  });
+  const bought = (inch: number) => find(makeMaterials(counts(inch), [squareFeet(200)], {}), 'mortar')!;
+
+  // By hand: 1/4 in are 6.35 mm; at 1.6 kg/L (from memory) 10.16 kg/m²; on 18.5806 m² 188.78 kg, and a tenth more 207.66 kg: 9.16 bags of 22.68 kg.
+  test('1/4 in where the notch leaves 0.133 in: 207.7 kg, 10 bags', () => {
+    expect(bought(1 / 4).amount).toBeCloseTo(207.66, 1);
+    expect(bought(1 / 4).buy).toBe(10);
+    expect(figures(bought(1 / 4), 'material.mortar.sum.ordered')).toMatchObject({ mortarKgPerM2: 10.16 });
+  });
+
+  test('the zones mix it by the same rate: 188.8 kg', () => {
+    expect(zoneMortar(counts(1 / 4), 18.580608).mortarKg).toBeCloseTo(188.78, 1);
+  });
+
+  test('a thinner bed than the notch leaves takes what the notch leaves', () => {
+    expect(bought(1 / 16).amount).toBe(find(makeMaterials(JOB, [squareFeet(200)], {}), 'mortar')!.amount);
   });
 });
 

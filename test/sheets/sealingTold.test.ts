@@ -99,3 +99,34 @@ describe.each(languages)('the toilet goes back in %s', (lang) => {
     expect(back).toContain(toilet[0]!.from);
   });
 });
+
+// Porous tile is sealed before grouting, whatever the grout (common practice, no source).
+describe.each(languages)('limestone with epoxy grout in %s', (lang) => {
+  const say = words.say(lang);
+  const stone = (products: string) =>
+    sheetsOf(
+      'sedge-washroom',
+      inLanguage(demoTexts['sedge-washroom']!, lang)
+        .replace('material: porcelain', 'material: stone')
+        .replace(/^ {2}sealer: .*\n/m, '')
+        .replace(/^ {2}grout: .*$/m, `  grout: {kind: epoxy}${products}`),
+      [...KINDS, 'record', 'material-tally'],
+    );
+  const gatesOf = (demo: ReturnType<typeof stone>) =>
+    dataOf<{ gates: readonly { what: string }[] }>(demo, 'job-sheet').gates.map(({ what }) => what);
+
+  test('is sealed before grouting: calendar, tally, owner and record say so', () => {
+    const demo = stone('');
+    expect(demo.packet.calendar.map(({ code }) => code)).toContain('sealTile');
+    expect(demo.packet.materials.map(({ what }) => what)).toContain('sealer');
+    expect(dataOf<{ sealedBefore: boolean }>(demo, 'care-sheet').sealedBefore).toBe(true);
+    expect(JSON.stringify(dataOf(demo, 'record'))).toContain(say('record.sealerKind.penetrating'));
+    expect(gatesOf(demo)).not.toContain(say('gate.unsealed'));
+  });
+
+  test('is asked about on the job sheet where the job wants no sealer', () => {
+    const demo = stone('\n  sealer: {kind: none}');
+    expect(demo.packet.calendar.map(({ code }) => code)).not.toContain('sealTile');
+    expect(gatesOf(demo)).toContain(say('gate.unsealed'));
+  });
+});

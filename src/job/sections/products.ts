@@ -37,7 +37,7 @@ export function buildProducts(
   return {
     mortar: buildMortar(given?.mortar, tiles, joint, notes),
     grout,
-    sealer: buildSealer(given?.sealer, grout, notes),
+    sealer: buildSealer(given?.sealer, grout, tiles, notes),
     sealant: {
       ...(name === undefined ? {} : { name }),
       tubeLitres: orDefault(

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import type { GroutSpec, SealerSpec } from '../Job.ts';
+import { sealingNeed } from '../../trade/index.ts';
+import type { GroutSpec, SealerSpec, TileSpec } from '../Job.ts';
 import { leaf } from '../shape/leaf.ts';
 import { oneOf } from '../values/oneOf.ts';
 import { areaRange, time, volume } from '../values/quantities.ts';
@@ -24,14 +25,16 @@ export const sealerSchema = z
 const COVERS = { inches: '200 sq ft', mm: '20 m2' };
 const BOTTLE = { inches: '1 qt', mm: '1 L' };
 
-/** The sealer with its defaults; epoxy grout needs none. */
+/** The sealer with its defaults; none where neither grout nor tile needs one, as with epoxy grout in glazed tile. */
 export function buildSealer(
   given: z.output<typeof sealerSchema> | undefined,
   grout: GroutSpec,
+  tiles: readonly TileSpec[],
   notes: Notes,
 ): SealerSpec {
   const at = (key: string) => ['products', 'sealer', key];
-  const usual = grout.kind === 'epoxy' ? 'none' : 'penetrating';
+  const needs = tiles.map(({ material, glazed }) => sealingNeed(material, glazed, grout.kind));
+  const usual = needs.some((need) => need.grout || need.tile) ? 'penetrating' : 'none';
   const sealed = orDefault(notes, given?.kind, at('kind'), usual, kind);
   // Where nothing is sealed no figure of a sealer is used, so none is told as assumed.
   const noted = sealed === 'none' ? { ...notes, defaults: [] } : notes;

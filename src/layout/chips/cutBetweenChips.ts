@@ -31,7 +31,8 @@ export function cutBetweenChips(floor: ReadyFloor, origin: Point): ChippedFloor 
   const edges = frame.edges.map((edge, i) => ({ ...edge, gap: gaps[i]! }));
   const field = makeField(frame.outline, edges, frame.obstacles);
   const names = room.openings.map(({ name }) => name);
-  const wider = makeGround({ ...frame, edges, field }, names, surface, job.print.step);
+  const laidOn = makeGround({ ...frame, edges, field }, names, surface, job.print.step);
+  const wider = { ...laidOn, sheets: true };
   const between = edges.flatMap(({ id, gap }, i) => (gap > frame.edges[i]!.gap ? [{ edge: id, gap }] : []));
   return { chips: { count, between }, ground: wider, runs: runsOn(chosen.runs, ground, wider) };
 }

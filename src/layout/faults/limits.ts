@@ -66,7 +66,7 @@ export function isNearFull(laid: LaidPiece, ground: Pick<Ground, 'faces'>): bool
   return isNearFullOn(laid, ground, 0) || isNearFullOn(laid, ground, 1);
 }
 
-/** Whether less tile than wanted stays between an opening and an edge of the tile. */
-export function hasWebFault({ web }: LaidPiece, { minWeb }: Ground): boolean {
-  return web !== null && web < minWeb - ROUNDING;
+/** Whether less tile than wanted stays between an opening and an edge of the tile; never of a sheet of mosaic. */
+export function hasWebFault({ web }: LaidPiece, { minWeb, sheets = false }: Ground): boolean {
+  return !sheets && web !== null && web < minWeb - ROUNDING;
 }

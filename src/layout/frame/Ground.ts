@@ -21,6 +21,8 @@ export interface Ground {
   readonly focalWeight: number;
   /** Wide joints at which it is drawn together; missing where it lies as the room does. */
   readonly wide?: readonly WideJoint[];
+  /** Laid with sheets of mosaic: their edge is a joint between chips, so that none is too thin beside an opening. */
+  readonly sheets?: boolean;
 }
 
 /** Makes a framed room ready to lay patterns on; `doorways` are the names of its doorways, `step` is the saw's. */

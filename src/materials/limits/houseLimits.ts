@@ -2,10 +2,12 @@ import type { Job } from '../../job/Job.ts';
 import {
   ASBESTOS_YEAR,
   asbestosLayers,
+  isResilient,
   LEAD_YEAR,
   type Limit,
   mayHoldAsbestos,
   mayHoldLead,
+  type Step,
 } from '../../trade/index.ts';
 import { limitOf } from './limitOf.ts';
 
@@ -20,10 +22,7 @@ export function houseLimits(job: Job): readonly Limit[] {
     unit: 'year',
     pass: false,
     at: suspect,
-    wouldPass:
-      suspect.length > 0
-        ? { code: 'limit.house.asbestos.pass', figures: { layers: suspect.join(', ') } }
-        : { code: 'limit.house.asbestos.untold', figures: {} },
+    wouldPass: asbestosAsked(suspect),
   });
   const lead = limitOf(LEAD_YEAR, {
     rule: 'house.lead',
@@ -34,6 +33,16 @@ export function houseLimits(job: Job): readonly Limit[] {
     wouldPass: { code: 'limit.house.lead.pass', figures: {} },
   });
   return [...(asbestosAtWork(job) ? [asbestos] : []), ...(leadAtWork(job) ? [lead] : [])];
+}
+
+/** What is asked of an old floor: of layers that no word tells apart what they are, of none that is told what lies there at all. */
+function asbestosAsked(suspect: readonly string[]): Step {
+  const figures = { layers: suspect.join(', ') };
+  if (suspect.length === 0) return { code: 'limit.house.asbestos.untold', figures: {} };
+  return {
+    code: suspect.some(isResilient) ? 'limit.house.asbestos.pass' : 'limit.house.asbestos.unnamed',
+    figures,
+  };
 }
 
 /** Layers of the old floor, removed or kept, that count as asbestos until tested. */
