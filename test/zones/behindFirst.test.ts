@@ -33,14 +33,14 @@ describe('a zone that goes on behind its first piece', () => {
   test.each(demoZones)('is told, from where one has farthest to walk: $slug $number', holdAgainst);
 });
 
-// 219 by 49 in, with a door of 34 in at one end; beside the first piece a person can still pass.
+// 219 by 64 in, with a door of 34 in at one end; beside the first piece a person can still pass.
 test('a hall is set from its far end, though its first piece can be passed', () => {
   const told = begunFloor(
     [
       [7, 0],
       [41, 0],
-      [49, 0],
-      [49, 219],
+      [64, 0],
+      [64, 219],
       [0, 219],
       [0, 0],
     ],
