@@ -115,6 +115,27 @@ describe('joint, bow and flatness of any pattern', () => {
     expect(told(job)).toBe('no');
   });
 
+  // Square notches as deep as they are wide and apart leave half their depth upright (geometry): of 1/4 in 1/8 in, and more by no trick of the hand.
+  test.each([
+    [1 / 8, 'yes'],
+    [3 / 16, 'no'],
+  ])('a trowel that cannot leave a bed of %f in even upright is not tried: reaches %s', (stated, reaches) => {
+    const notch = {
+      kind: 'square',
+      width: inches(1 / 4),
+      depth: inches(1 / 4),
+      space: inches(1 / 4),
+    } as const;
+    const mortar = { ...JOB.products.mortar, notch, stated: ['notch'] };
+    const fresh = [
+      { name: 'mortar under tile', thickness: inches(stated) },
+      { name: 'tile', thickness: inches(3 / 8) },
+    ];
+    const job = { ...JOB, products: { ...JOB.products, mortar }, base: { ...JOB.base, fresh } };
+    const { figures } = rule(limits(job), 'trowel')!.wouldPass!;
+    expect(figures).toMatchObject({ reaches, most: inches(1 / 8) });
+  });
+
   test('each flatness reading is held against its own span', () => {
     const flatness = [
       { gap: inches(1 / 4), under: feet(10), where: 'by the door' },

@@ -1,6 +1,6 @@
 import type { Job } from '../../job/Job.ts';
 import { onGrid } from '../../measure/index.ts';
-import { CONTACT, contactShare, type Limit, TROWELS } from '../../trade/index.ts';
+import { bedDepth, CONTACT, contactShare, type Limit, TROWELS } from '../../trade/index.ts';
 import type { Laid } from '../laidSurfaces.ts';
 import { statedBed } from '../statedBed.ts';
 import { type TrowelAsked, trowelAsked } from '../trowelAsked.ts';
@@ -42,12 +42,16 @@ function advice(job: Job, { least, advised, advisedBed }: TrowelAsked): NonNulla
   const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
   // Sold in other units, or with a bed that the heights count deeper, what is advised may leave less than is asked for.
   const asked = Math.max(least, statedBed(job) ?? 0);
+  const upright = bedDepth(notch);
   return {
     code: `limit.trowel.${advised.kind}`,
     figures: {
       ownKind: notch.kind,
       ownNotchWidth: notch.width,
       ownNotchDepth: notch.depth,
+      // No trowel leaves more than upright: one that is too shallow even so is not worth a trial.
+      reaches: printed(upright) >= printed(asked) ? 'yes' : 'no',
+      most: Math.round(upright),
       notchWidth: advised.width,
       notchDepth: advised.depth,
       notchSpace: advised.space,
