@@ -6,7 +6,7 @@ export interface Speaker {
 }
 
 const CAUTIONS =
-  /^(short\.)?caution\.|^limit\.house\.\w+\.(pass|untold|why)$|^base\.film\.paint$|^sheet\.(measuring\.stops|base-sheet\.note)$/;
+  /^(short\.)?caution\.|^limit\.house\.\w+\.(pass|untold|unnamed|why)$|^base\.film\.paint$|^sheet\.(measuring\.stops|base-sheet\.note)$/;
 
 /**
  * Whether the words of a code keep someone from harm.

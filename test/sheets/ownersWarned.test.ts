@@ -48,7 +48,7 @@ describe('who lives there is told', () => {
     const boot = demoOf('fernlea-boot-room');
     for (const sheet of ['choice-sheet', 'door-sign', 'care-sheet'])
       expect(dataOf<{ noToilet: string }>(boot, sheet)[0]!.noToilet).toMatch(
-        /until Sat, Mar 20, 11\sAM at the earliest: arrange/,
+        /until Sat, Mar 20, 3\sPM at the earliest: arrange/,
       );
   });
 });
