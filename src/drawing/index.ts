@@ -30,6 +30,7 @@ export * from './drawTile.ts';
 export * from './drawZone.ts';
 export * from './drawZonePages.ts';
 export * from './factorySide.ts';
+export * from './inSteps.ts';
 export * from './measureRooms.ts';
 export * from './pickScale.ts';
 export { fewSizes } from './placeSizes.ts';

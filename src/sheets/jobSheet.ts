@@ -1,7 +1,7 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
 import { isDeadEnd } from '../job/isDeadEnd.ts';
 import type { Packet } from '../packet/Packet.ts';
-import { bothGates, isBox } from './bothGates.ts';
+import { type BothGate, bothGates, isBox } from './bothGates.ts';
 import { bothTongues } from './bothTongues.ts';
 import { isLaid } from './isLaid.ts';
 import { isUndercut } from './isUndercut.ts';
@@ -29,7 +29,7 @@ export const jobSheet: Sheet = {
           ...whoAndWhat(context),
           stops: all.filter(({ stop }) => stop),
           gates: all.filter(({ stop }) => !stop),
-          crowded: all.filter((gate) => isBox(gate) && gate.second !== '').length > MOST_BOXES,
+          crowded: isCrowded(all),
           // What has passed by its figures alone stands under one box.
           brief: all.some(({ brief }) => brief),
           five: fiveFigures(context),
@@ -42,8 +42,23 @@ export const jobSheet: Sheet = {
   },
 };
 
-/** As many boxes in two languages leave the gates below them, which are named in both, their size. */
+/** As many boxes in two languages, and as many letters in all, leave the gates below them, which are named in both, their size. */
 const MOST_BOXES = 1;
+const MOST_LETTERS = 2600;
+
+/** Whether gates say so much that they stay on their page in small type only. */
+function isCrowded(all: readonly BothGate[]): boolean {
+  const boxes = all.filter((gate) => isBox(gate) && gate.second !== '').length;
+  const letters = all.flatMap(({ what, note, limit, found, source, second }) => [
+    what,
+    note,
+    limit,
+    found,
+    source,
+    second,
+  ]);
+  return boxes > MOST_BOXES || letters.join('').length > MOST_LETTERS;
+}
 
 /** Cautions of which the box of a stop says all, with its rule. */
 const BOXED: Readonly<Record<string, string>> = {

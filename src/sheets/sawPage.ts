@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { cardScale, drawCard, drawPlan } from '../drawing/index.ts';
+import { cardScale, drawCard, drawPlan, inSteps } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
 import { cutOnCard } from './cutOnCard.ts';
@@ -47,6 +47,15 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
     .svg;
 }
 
+/** A card without what its page says once for all of them, its lines written in steps: a floor has a hundred of them. */
+function onScreen(svg: string): string {
+  return svg
+    .replace(/ (?:xmlns|font-family|style)="[^"]*"/g, (attribute, at: number) =>
+      at < svg.indexOf('>') ? '' : attribute,
+    )
+    .replace(/ d="([^"]*)"/g, (_, d: string) => ` d="${inSteps(d)}"`);
+}
+
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {
   const { packet, say, length, units } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
@@ -55,14 +64,16 @@ function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: C
     id: cardId(i, cut.number),
     number: cut.number,
     kind: `${`${kind} ${hand}`.trimEnd()}${asPlan === '' ? '' : ` · ${asPlan}`}`,
-    drawing: drawCard(cutOnCard(surface, packet, cut), tile, {
-      id: `saw-card-${i + 1}-${cut.number}`,
-      label: say('sheet.hard-cuts.drawing', { number: cut.number }),
-      ...units,
-      say,
-      ratio,
-      turn,
-    }).svg,
+    drawing: onScreen(
+      drawCard(cutOnCard(surface, packet, cut), tile, {
+        id: `saw-card-${i + 1}-${cut.number}`,
+        label: say('sheet.hard-cuts.drawing', { number: cut.number }),
+        ...units,
+        say,
+        ratio,
+        turn,
+      }).svg,
+    ),
     sizes: cut.fences.map(({ saw }) => ({ what: say('saw.fence'), size: length(saw) })),
     pieces: surface.pieces
       .filter(({ id }) => cut.pieces.includes(id))
