@@ -32,7 +32,7 @@ function advisedNotch({ limits }: Packet, surface: string): Pick<MortarUse, 'not
   if (!advice) return undefined;
   const { notchWidth, notchDepth, notchSpace, asked } = advice.figures;
   const notch = {
-    kind: advice.code === 'limit.trowel.v' ? ('v' as const) : ('square' as const),
+    kind: advice.code.endsWith('.v') ? ('v' as const) : ('square' as const),
     width: Number(notchWidth),
     depth: Number(notchDepth),
     space: Number(notchSpace),

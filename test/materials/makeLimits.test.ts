@@ -117,9 +117,9 @@ describe('joint, bow and flatness of any pattern', () => {
 
   // Square notches as deep as they are wide and apart leave half their depth upright (geometry): of 1/4 in 1/8 in, and more by no trick of the hand.
   test.each([
-    [1 / 8, 'yes'],
-    [3 / 16, 'no'],
-  ])('a trowel that cannot leave a bed of %f in even upright is not tried: reaches %s', (stated, reaches) => {
+    [1 / 8, 'limit.trowel.square', undefined],
+    [3 / 16, 'limit.trowel.shallow.square', inches(1 / 8)],
+  ])('a trowel that cannot leave a bed of %f in even upright is not tried: %s', (stated, code, most) => {
     const notch = {
       kind: 'square',
       width: inches(1 / 4),
@@ -132,8 +132,8 @@ describe('joint, bow and flatness of any pattern', () => {
       { name: 'tile', thickness: inches(3 / 8) },
     ];
     const job = { ...JOB, products: { ...JOB.products, mortar }, base: { ...JOB.base, fresh } };
-    const { figures } = rule(limits(job), 'trowel')!.wouldPass!;
-    expect(figures).toMatchObject({ reaches, most: inches(1 / 8) });
+    const { wouldPass } = rule(limits(job), 'trowel')!;
+    expect([wouldPass!.code, wouldPass!.figures.most]).toEqual([code, most]);
   });
 
   test('each flatness reading is held against its own span', () => {

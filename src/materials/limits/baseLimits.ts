@@ -42,16 +42,16 @@ function advice(job: Job, { least, advised, advisedBed }: TrowelAsked): NonNulla
   const printed = (ticks: number) => onGrid(ticks, job.print.system, {});
   // Sold in other units, or with a bed that the heights count deeper, what is advised may leave less than is asked for.
   const asked = Math.max(least, statedBed(job) ?? 0);
+  // No trowel leaves more than upright: one that is too shallow even so is not worth a trial.
   const upright = bedDepth(notch);
+  const isShallow = printed(upright) < printed(asked);
   return {
-    code: `limit.trowel.${advised.kind}`,
+    code: isShallow ? `limit.trowel.shallow.${advised.kind}` : `limit.trowel.${advised.kind}`,
     figures: {
       ownKind: notch.kind,
       ownNotchWidth: notch.width,
       ownNotchDepth: notch.depth,
-      // No trowel leaves more than upright: one that is too shallow even so is not worth a trial.
-      reaches: printed(upright) >= printed(asked) ? 'yes' : 'no',
-      most: Math.round(upright),
+      ...(isShallow ? { most: Math.round(upright) } : {}),
       notchWidth: advised.width,
       notchDepth: advised.depth,
       notchSpace: advised.space,
