@@ -14,7 +14,7 @@ const ROUNDING = 2;
 export function columnsOf(layout: Layout, nameOf: (place: number) => string): Course[] {
   const { pattern, pieces, chalk, wide = [] } = layout;
   const field = pieces.filter((piece) => !piece.border);
-  const first = field.find(({ id }) => /^[KL]\d+-1b?$/.test(id));
+  const first = field.find(({ id }) => /^[KL]\d+-1b?$/.test(id)) ?? field[0];
   if (!first || wide.length > 0) return [];
   const module = pattern.module[0];
   const boxes = field.map((piece) => ({ piece, ...bounds(piece.fullTile) }));

@@ -1,4 +1,4 @@
-import { bounds, type Ring } from '../geometry/index.ts';
+import { bounds, rangeOn } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import type { Course } from './Course.ts';
 import { columnsOf } from './columnsOf.ts';
@@ -48,15 +48,10 @@ function nameOf(axis: Course['axis'], place: number): string {
  */
 function levelOf(pieces: readonly Piece[], axis: Course['axis']): number {
   const along = axis === 'along' ? 1 : 0;
-  const tile = rangeOf(pieces[0]!.fullTile, along);
-  const middle = Math.floor((tile[0] + tile[1]) / 2) + 0.5;
-  const own = pieces.map(({ shape }) => rangeOf(shape.outer, along));
-  if (2 * own.filter(([low, high]) => low < middle && middle < high).length > pieces.length) return middle;
-  const middles = own.map(([low, high]) => low + high).sort((a, b) => a - b);
+  const [low, high] = rangeOn(pieces[0]!.fullTile, along);
+  const middle = Math.floor((low + high) / 2) + 0.5;
+  const own = pieces.map(({ shape }) => rangeOn(shape.outer, along));
+  if (2 * own.filter(([from, to]) => from < middle && middle < to).length > pieces.length) return middle;
+  const middles = own.map(([from, to]) => from + to).sort((a, b) => a - b);
   return Math.floor(middles[Math.floor(middles.length / 2)]! / 2) + 0.5;
-}
-
-function rangeOf(ring: Ring, along: 0 | 1): readonly [number, number] {
-  const all = ring.map((point) => point[along]);
-  return [Math.min(...all), Math.max(...all)];
 }

@@ -2,14 +2,12 @@ import type { Point } from '../geometry/index.ts';
 import { laidEnds } from '../layout/start/laidEnds.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { leanOf } from './cutsAtWall.ts';
+import { leanOf, sizeOf } from './cutsAtWall.ts';
 import { leavesAt } from './leavesAt.ts';
 
 /** Length and width of the pattern's first tile along the frame's axes. */
 export function tileSize(surface: PacketSurface): readonly [number, number] {
-  const ring = surface.pattern.tiles[0]?.ring ?? [];
-  const range = (values: number[]) => Math.max(...values) - Math.min(...values);
-  return [range(ring.map(([x]) => x)), range(ring.map(([, y]) => y))];
+  return sizeOf(surface.pattern.tiles[0]?.ring ?? []);
 }
 
 /** Where a line leaves the room, and what the start tells of its end. */

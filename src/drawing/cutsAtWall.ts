@@ -1,4 +1,4 @@
-import { distancePointSegment, type Point, type Ring } from '../geometry/index.ts';
+import { distancePointSegment, type Point, type Ring, rangeOn } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from '../packet/Packet.ts';
 
@@ -17,14 +17,9 @@ interface Way {
   readonly sign: 1 | -1;
 }
 
-function range(ring: Ring, axis: 0 | 1): readonly [number, number] {
-  const all = ring.map((point) => point[axis]);
-  return [Math.min(...all), Math.max(...all)];
-}
-
 /** How far into the room a ring reaches, and how far out of it. */
 function reach(ring: Ring, { axis, sign }: Way): readonly [number, number] {
-  const [low, high] = range(ring, axis);
+  const [low, high] = rangeOn(ring, axis);
   return sign > 0 ? [low, high] : [-high, -low];
 }
 
@@ -46,15 +41,19 @@ function cutAt(piece: PacketPiece, edge: PacketEdge, way: Way, line: number): re
   );
   // A corner alone, where a fold or another wall cuts the rest, ends short of the wall.
   if (side.length < 2) return [];
-  const [low, high] = range(ring, beside);
+  const [low, high] = rangeOn(ring, beside);
   return [{ size: outer - inner, away: Math.max(0, low - line, line - high) }];
+}
+
+/** How long a ring is on x and on y. */
+export function sizeOf(ring: Ring): readonly [Ticks, Ticks] {
+  const [[left, right], [bottom, top]] = [rangeOn(ring, 0), rangeOn(ring, 1)];
+  return [right - left, top - bottom];
 }
 
 /** Whether tiles of a pattern differ in nothing but their place. */
 function areAlike(tiles: PacketSurface['pattern']['tiles']): boolean {
-  const sizes = tiles.map(({ ring }) =>
-    ([0, 1] as const).map((axis) => range(ring, axis)[1] - range(ring, axis)[0]),
-  );
+  const sizes = tiles.map(({ ring }) => sizeOf(ring));
   return sizes.every((size) => size.every((one, axis) => Math.abs(one - sizes[0]![axis]!) <= ROUNDING));
 }
 

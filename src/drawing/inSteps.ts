@@ -1,5 +1,9 @@
 import { decimals } from './roundMm.ts';
 
+/** A drawing with the lines of all its paths written in steps. */
+export const drawnInSteps = (svg: string): string =>
+  svg.replace(/ d="([^"]*)"/g, (_, d: string) => ` d="${inSteps(d)}"`);
+
 /** Whole thousandths of a millimetre, so that steps add up to what they came from. */
 const perMm = 10 ** decimals;
 

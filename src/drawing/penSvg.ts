@@ -1,7 +1,7 @@
 import { corners, grow } from './boxes.ts';
 import type { Drawing, Space } from './Drawing.ts';
 import { escapeXml } from './escapeXml.ts';
-import { inSteps } from './inSteps.ts';
+import { drawnInSteps } from './inSteps.ts';
 import type { Link } from './Link.ts';
 import { type LineName, type LineStyle, lineStyles } from './lineStyles.ts';
 import type { Mark } from './Mark.ts';
@@ -104,7 +104,7 @@ export function penSvg(marks: readonly Mark[], frame: Frame): Drawing {
     marks.map((mark) => words(mark, heightMm)).join('') +
     svgLinks(frame.links ?? [], heightMm);
   const isShort = marks.length > dense || frame.links !== undefined;
-  const body = isShort ? written.replace(/ d="([^"]*)"/g, (_, d) => ` d="${inSteps(d)}"`) : written;
+  const body = isShort ? drawnInSteps(written) : written;
   const [width, height] = [roundMm(widthMm), roundMm(heightMm)];
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +

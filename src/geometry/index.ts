@@ -25,6 +25,7 @@ export * from './pointInRing.ts';
 export * from './pointInShape.ts';
 export * from './poleOfInaccessibility.ts';
 export * from './Ring.ts';
+export * from './rangeOn.ts';
 export * from './ringArea.ts';
 export * from './ringCentroid.ts';
 export * from './ringLength.ts';

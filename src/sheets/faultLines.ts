@@ -37,7 +37,7 @@ const BREAKS: ReadonlySet<string> = new Set(['web', 'sliver']);
 
 /** What the layout has to say of pieces that may break while they are cut. */
 export function breakLines(context: SheetContext, surface: PacketSurface): readonly string[] {
-  const thin = thinToSaw(context.packet, surface);
+  const thin = thinToSaw(context.packet, surface).map(({ fault }) => fault);
   return surface.faults
     .filter((fault) => BREAKS.has(fault.code) || thin.includes(fault))
     .map((fault) => faultLine(context, surface, fault, 'all'));

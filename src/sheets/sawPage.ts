@@ -1,5 +1,5 @@
 import type { Cut } from '../cuts/Cut.ts';
-import { cardScale, drawCard, drawPlan, inSteps } from '../drawing/index.ts';
+import { cardScale, drawCard, drawnInSteps, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import { calledCut } from './calledCut.ts';
 import { cutOnCard } from './cutOnCard.ts';
@@ -49,11 +49,9 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
 
 /** A card without what its page says once for all of them, its lines written in steps: a floor has a hundred of them. */
 function onScreen(svg: string): string {
-  return svg
-    .replace(/ (?:xmlns|font-family|style)="[^"]*"/g, (attribute, at: number) =>
-      at < svg.indexOf('>') ? '' : attribute,
-    )
-    .replace(/ d="([^"]*)"/g, (_, d: string) => ` d="${inSteps(d)}"`);
+  const [root = ''] = /^<svg[^>]*>/.exec(svg) ?? [];
+  const bare = root.replace(/ (?:xmlns|font-family|style)="[^"]*"/g, '');
+  return bare + drawnInSteps(svg.slice(root.length));
 }
 
 function cardOf(context: SheetContext, surface: PacketSurface, i: number, cut: Cut, ratio: number): SawCard {

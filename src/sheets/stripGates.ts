@@ -7,22 +7,13 @@ import { thinToSaw } from './thinToSaw.ts';
 export function stripGates(context: SheetContext): readonly Gate[] {
   const { packet, say } = context;
   return packet.surfaces
-    .flatMap((surface) => thinToSaw(packet, surface).map((fault) => ({ surface, fault })))
-    .map(({ surface, fault: { pieces, figures } }) => {
-      const key = surface.pieces.find(({ id }) => id === pieces[0])?.tile;
-      const thickness = packet.spec.tiles.find((tile) => tile.key === key)?.thickness ?? 0;
-      return {
-        what: say('gate.strip', { pieces: pieces.join(', ') }),
-        bound: say('sheet.job-sheet.least'),
-        ...heldAgainst(context, {
-          found: Number(figures.size),
-          limit: thickness,
-          bound: 'least',
-          pass: false,
-        }),
-        state: 'fail',
-        note: say('gate.stripNote'),
-        source: '',
-      };
-    });
+    .flatMap((surface) => thinToSaw(packet, surface))
+    .map(({ fault: { pieces, figures }, thickness }) => ({
+      what: say('gate.strip', { pieces: pieces.join(', ') }),
+      bound: say('sheet.job-sheet.least'),
+      ...heldAgainst(context, { found: Number(figures.size), limit: thickness, bound: 'least', pass: false }),
+      state: 'fail',
+      note: say('gate.stripNote'),
+      source: '',
+    }));
 }

@@ -1,5 +1,6 @@
-import { bounds, distanceShapes, type Point, type Ring, type Shape, subtract } from '../geometry/index.ts';
+import { bounds, distanceShapes, type Point, type Ring, type Shape } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
+import { bareOver } from './bareOver.ts';
 import { openFloor } from './openFloor.ts';
 import type { Band } from './partsInOrder.ts';
 import { isInReach, standingOn } from './standingOn.ts';
@@ -21,13 +22,12 @@ export function bareFloors(
   parts: readonly Band[],
   wayOut: WayOut,
 ): readonly BareFloor[] | undefined {
-  const { open, beyond, out } = openFloor(layout, wayOut);
+  const floor = openFloor(layout, wayOut);
   const floors = parts.map((_, i) => {
     const laid = parts.slice(0, i).flatMap((part) => coverOf(layout, part));
-    const bare = subtract(open, subtract(laid, [{ outer: beyond, holes: [] }]));
-    return bareFloor(bare, out);
+    return bareFloor(bareOver(floor, laid), floor.out);
   });
-  return floors.some((floor) => floor === undefined) ? undefined : floors.flatMap((floor) => floor ?? []);
+  return floors.some((one) => one === undefined) ? undefined : floors.flatMap((one) => one ?? []);
 }
 
 function bareFloor(bare: readonly Shape[], out: Point): BareFloor | undefined {

@@ -1,25 +1,23 @@
-import { bounds, lineThroughShape, type Point, type Shape, subtract } from '../geometry/index.ts';
+import { bounds, lineThroughShape, type Point, type Shape } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { LAYING_REACH } from '../trade/index.ts';
+import { bareOver } from './bareOver.ts';
 import { farthestWalk } from './farthestWalk.ts';
-import { openFloor } from './openFloor.ts';
+import type { Leaving } from './openFloor.ts';
 import type { Begun } from './shutOff.ts';
 import { standingOn } from './standingOn.ts';
 import { tiledOver } from './tiledOver.ts';
-import type { WayOut } from './wayOutOf.ts';
 
 /**
  * Where a zone goes on behind its first piece, as seen from the way out, farther than a setter reaches over it: the piece of the zone that one
  * has farthest to walk to, by name. Who grew the floor from the first piece would be left behind it. Undefined where that lies at the far side.
  */
-export function behindFirst(layout: Layout, begun: Begun, wayOut: WayOut): string | undefined {
+export function behindFirst(layout: Layout, begun: Begun, { wayOut, floor }: Leaving): string | undefined {
   const { laid, pieces, first: name } = begun;
   const first = pieces.find(({ id }) => id === name)!;
-  const { open, beyond, out } = openFloor(layout, wayOut);
-  const isLeft = (piece: Piece) => isBehind(piece, first, wayOut.at) && isInView(piece, first, open);
+  const isLeft = (piece: Piece) => isBehind(piece, first, wayOut.at) && isInView(piece, first, floor.open);
   if (!pieces.some(isLeft)) return undefined;
-  const bare = subtract(open, subtract(tiledOver(layout, laid), [{ outer: beyond, holes: [] }]));
-  const standing = standingOn(bare, out);
+  const standing = standingOn(bareOver(floor, tiledOver(layout, laid)), floor.out);
   if (!standing) return undefined;
   const isLaid = new Set(laid);
   const over = layout.pieces.filter((piece) => !isLaid.has(piece));

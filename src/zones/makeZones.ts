@@ -8,6 +8,7 @@ import { backingOut } from './backingOut.ts';
 import { behindFirst } from './behindFirst.ts';
 import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
+import { openFloor } from './openFloor.ts';
 import { type Part, partsInOrder } from './partsInOrder.ts';
 import { equalSeams, type Seams, wishedSeams } from './seamsOf.ts';
 import { shutOff } from './shutOff.ts';
@@ -23,12 +24,13 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
   const surface = job.surfaces.find(({ name }) => name === layout.surface);
   const wayOut = wayOutOf(job, surface, layout);
   const parts = partsOf(job, layout, surface?.zones ?? { kind: 'auto' }, wayOut);
+  const leaving = wayOut && { wayOut, floor: openFloor(layout, wayOut) };
   return parts.map((part, i) => {
     const zone = zoneOf(job, layout, cuts, part, i + 1, wayOut);
     const laid = parts.slice(0, i).flatMap(({ pieces }) => pieces);
     const { first, last } = zone;
     const begun = { laid, pieces: part.pieces, first, last };
-    const beyond = wayOut && (shutOff(layout, begun, wayOut) ?? behindFirst(layout, begun, wayOut));
+    const beyond = leaving && (shutOff(layout, begun, leaving) ?? behindFirst(layout, begun, leaving));
     return beyond === undefined ? zone : { ...zone, beyond };
   });
 }

@@ -13,6 +13,12 @@ export interface OpenFloor {
   readonly out: Point;
 }
 
+/** How one leaves a floor: by which way out, over which floor. */
+export interface Leaving {
+  readonly wayOut: WayOut;
+  readonly floor: OpenFloor;
+}
+
 /** The floor less what stands in it, from wall to wall and out through the doorway. */
 export function openFloor(layout: Layout, wayOut: WayOut): OpenFloor {
   const beyond = beyondOf(wayOut);

@@ -1,11 +1,11 @@
-import { bounds, distanceShapes, intersect, type Point, type Shape, subtract } from '../geometry/index.ts';
+import { bounds, distanceShapes, intersect, type Point, type Shape } from '../geometry/index.ts';
 import type { Layout, Piece } from '../layout/Layout.ts';
 import { LAYING_REACH } from '../trade/index.ts';
+import { bareOver } from './bareOver.ts';
 import { farthestWalk } from './farthestWalk.ts';
-import { openFloor } from './openFloor.ts';
+import type { Leaving } from './openFloor.ts';
 import { isInReach, type Standing, standingOn } from './standingOn.ts';
 import { tiledOver } from './tiledOver.ts';
-import type { WayOut } from './wayOutOf.ts';
 
 /** A zone as it is begun: the pieces of those before it, its own, the first of them, and that nearest to the way out. */
 export interface Begun {
@@ -20,15 +20,14 @@ export interface Begun {
  * that one has farthest to walk to, by name; that of the whole zone where the first piece is the last before the way out. Undefined where
  * everything can still be laid afterwards.
  */
-export function shutOff(layout: Layout, begun: Begun, wayOut: WayOut): string | undefined {
+export function shutOff(layout: Layout, begun: Begun, { wayOut, floor }: Leaving): string | undefined {
   const { laid, pieces, first, last } = begun;
-  const { open, beyond, out } = openFloor(layout, wayOut);
-  const bareOver = (set: readonly Piece[]) =>
-    subtract(open, subtract(tiledOver(layout, set), [{ outer: beyond, holes: [] }]));
-  const before = standingOn(bareOver(laid), out);
+  const standingOver = (set: readonly Piece[]) =>
+    standingOn(bareOver(floor, tiledOver(layout, set)), floor.out);
+  const before = standingOver(laid);
   if (!before) return undefined;
   const near = besideFirst(begun);
-  const after = standingOn(bareOver([...laid, ...near]), out);
+  const after = standingOver([...laid, ...near]);
   const lost =
     first === last ? pieces.filter(({ id }) => id !== first) : lostPieces(begun, near, { before, after });
   if (lost.length === 0) return undefined;

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import type { Point } from '../../src/geometry/index.ts';
 import { inch } from '../cuts/support/inches.ts';
 import { begunFloor, box, seen, turnedPlace } from './support/begunFloor.ts';
-import { demoZones } from './support/demoZones.ts';
+import { demoZones, type ToldZone } from './support/demoZones.ts';
 import { judgeBehind } from './support/judgeBehind.ts';
-import { judgeShutOff, judgeWalks, type Measures, type ZoneToBegin } from './support/judgeShutOff.ts';
+import { judgeShutOff, judgeWalks, type Measures } from './support/judgeShutOff.ts';
 
 const SETTER: Measures = { half: 6, reach: 20, by: 20 };
 const STOUT: Measures = { half: 7, reach: 16, by: 23 };
@@ -13,13 +13,7 @@ const PERHAPS = { by: 19.9, degrees: 45.1 };
 /** The judge walks along the axes only, and to the near side of a piece. */
 const NEARLY = 0.8;
 
-function holdAgainst({
-  beyond,
-  zone,
-}: {
-  readonly beyond: string | undefined;
-  readonly zone: ZoneToBegin;
-}): void {
+function holdAgainst({ beyond, zone }: ToldZone): void {
   if (beyond === undefined) expect(judgeBehind(zone, SURELY)).toEqual([]);
   else {
     if (judgeShutOff(zone, STOUT).length > 0) return;

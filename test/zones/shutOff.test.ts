@@ -3,8 +3,8 @@ import { distancePointSegment, type Point } from '../../src/geometry/index.ts';
 import { inch } from '../cuts/support/inches.ts';
 import { demos } from '../sheets/demos.ts';
 import { begunFloor, box, seen, turnedPlace } from './support/begunFloor.ts';
-import { demoZones } from './support/demoZones.ts';
-import { judgeShutOff, type Measures, type ZoneToBegin } from './support/judgeShutOff.ts';
+import { demoZones, type ToldZone } from './support/demoZones.ts';
+import { judgeShutOff, type Measures } from './support/judgeShutOff.ts';
 
 /** A grid of inches is off by one at each edge: what is shut off for a slim setter with long arms is, and for a stout one with short arms nothing is missed. */
 const SURELY: Measures = { half: 4.5, reach: 24, by: 18 };
@@ -12,13 +12,7 @@ const PERHAPS: Measures = { half: 7, reach: 16, by: 23 };
 /** The judge walks along the axes only, and to the near side of a piece. */
 const NEARLY = 0.8;
 
-function holdAgainst({
-  beyond,
-  zone,
-}: {
-  readonly beyond: string | undefined;
-  readonly zone: ZoneToBegin;
-}): void {
+function holdAgainst({ beyond, zone }: ToldZone): void {
   const surely = judgeShutOff(zone, SURELY);
   const perhaps = judgeShutOff(zone, PERHAPS);
   if (beyond === undefined) expect(surely.map(({ id }) => id)).toEqual([]);

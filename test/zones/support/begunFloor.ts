@@ -1,6 +1,7 @@
 import { makeCuts } from '../../../src/cuts/makeCuts.ts';
 import type { Point, Ring } from '../../../src/geometry/index.ts';
 import { makeZones } from '../../../src/zones/makeZones.ts';
+import { openFloor } from '../../../src/zones/openFloor.ts';
 import { shutOff } from '../../../src/zones/shutOff.ts';
 import { wayOutOf } from '../../../src/zones/wayOutOf.ts';
 import { inch } from '../../cuts/support/inches.ts';
@@ -55,7 +56,11 @@ export function begunFloor(
   const own = layout.pieces.map(({ id, shape }) => ({ id, ring: shape.outer }));
   return {
     beyond: zone!.beyond,
-    shut: shutOff(layout, { laid: [], pieces: layout.pieces, first, last }, wayOut),
+    shut: shutOff(
+      layout,
+      { laid: [], pieces: layout.pieces, first, last },
+      { wayOut, floor: openFloor(layout, wayOut) },
+    ),
     zone: {
       outline: floor.outline,
       solids: (floor.boxes ?? []).map(({ ring }) => ring),

@@ -1,4 +1,11 @@
 import { demos } from '../../sheets/demos.ts';
+import type { ZoneToBegin } from './judgeShutOff.ts';
+
+/** A zone as it is begun, and what is told of it. */
+export interface ToldZone {
+  readonly beyond: string | undefined;
+  readonly zone: ZoneToBegin;
+}
 
 const STEPPED_OVER = new Set(['flange', 'pipe']);
 
