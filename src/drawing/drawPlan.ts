@@ -34,8 +34,8 @@ export interface PlanOptions extends DrawOptions {
   readonly outside?: boolean;
   /** The pages on which parts of the plan stand at a larger scale: drawn with their match lines and the names of the parts in place of those of pieces. */
   readonly parts?: PlanParts;
-  /** What each piece leads to on a page that can be tapped. */
-  readonly linkOf?: (piece: PacketPiece) => Omit<Link, 'rings'>;
+  /** What a piece leads to on a page that can be tapped; nothing where it leads nowhere. */
+  readonly linkOf?: (piece: PacketPiece) => Omit<Link, 'rings'> | undefined;
 }
 
 /** A plan, the way its page must lie, and the names for which there was no place. */
@@ -88,9 +88,11 @@ function pieceLinks(
   scale: Scale,
   linkOf: NonNullable<PlanOptions['linkOf']>,
 ): readonly Link[] {
-  return surface.pieces.map((piece) => {
+  return surface.pieces.flatMap((piece) => {
+    const link = linkOf(piece);
+    if (!link) return [];
     const { outer, holes } = piece.whole ? { outer: piece.fullTile, holes: [] } : piece.shape;
-    return { ...linkOf(piece), rings: [outer, ...holes].map((ring) => ringOn(scale, ring)) };
+    return [{ ...link, rings: [outer, ...holes].map((ring) => ringOn(scale, ring)) }];
   });
 }
 

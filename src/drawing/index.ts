@@ -36,6 +36,7 @@ export * from './pickScale.ts';
 export { fewSizes } from './placeSizes.ts';
 export type { MovedSize } from './runningSizes.ts';
 export { mmPerTick } from './Scale.ts';
+export * from './sharedStyles.ts';
 export * from './shownHand.ts';
 export * from './surfaceScale.ts';
 export * from './template/drawTemplate.ts';

@@ -94,7 +94,7 @@ export const fixtureCore: Core = {
   readJob,
   makePacket,
   makeSheets,
-  sawPage: (_, lang) => ({ lang, surfaces: [] }),
+  sawPage: (_, lang) => ({ lang, styles: '', surfaces: [] }),
 };
 
 /** An empty place to build in, its job files written from slug → text. */

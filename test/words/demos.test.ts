@@ -43,7 +43,7 @@ describe.each(demos)('the sheets of $slug', ({ packet }) => {
 
     test('write every figure with the decimal mark of the language', () => {
       const page = sawPage(own, lang, words.say(lang));
-      const texts = textsOf([sheets.map(({ data }) => data), page]);
+      const texts = textsOf([sheets.map(({ data }) => data), page.surfaces]);
       expect(strangeDecimals(texts, strangeIn(lang, own.spec.print.paper))).toEqual([]);
     });
 
