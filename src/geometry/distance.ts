@@ -55,21 +55,36 @@ export function distanceShapes(a: Shape, b: Shape): number {
   if (pointInShape(a.outer[0]!, b) || pointInShape(b.outer[0]!, a)) return 0;
   let least = Infinity;
   for (const ring of [a.outer, ...a.holes]) {
-    for (const other of [b.outer, ...b.holes]) least = Math.min(least, distanceRings(ring, other));
+    for (const other of [b.outer, ...b.holes]) least = leastOfRings(ring, other, least);
   }
   return least;
 }
 
-function distanceRings(ring: Ring, other: Ring): number {
-  let least = Infinity;
+/** The least of a distance and that of two rings. Edges that are farther apart along an axis already are not measured. */
+function leastOfRings(ring: Ring, other: Ring, known: number): number {
+  let least = known;
   let a = ring[ring.length - 1]!;
   for (const b of ring) {
     let c = other[other.length - 1]!;
     for (const d of other) {
-      least = Math.min(least, distanceSegments(a, b, c, d));
+      if (!isApart(a, b, c, d, least)) least = Math.min(least, distanceSegments(a, b, c, d));
       c = d;
     }
     a = b;
   }
   return least;
+}
+
+/** Whether two segments lie farther apart than so much, one wholly left of, right of, below or above the other. */
+function isApart(a: Point, b: Point, c: Point, d: Point, by: number): boolean {
+  return (
+    liesBefore(a[0], b[0], c[0] - by, d[0] - by) ||
+    liesBefore(c[0], d[0], a[0] - by, b[0] - by) ||
+    liesBefore(a[1], b[1], c[1] - by, d[1] - by) ||
+    liesBefore(c[1], d[1], a[1] - by, b[1] - by)
+  );
+}
+
+function liesBefore(one: number, other: number, from: number, to: number): boolean {
+  return one < from && one < to && other < from && other < to;
 }

@@ -11,10 +11,14 @@ import { side } from './side.ts';
  */
 export function splitTouching(ring: Ring): Ring[] {
   if (isConvex(ring)) return [ring];
+  const sorted = [...ring].sort(byPlace);
+  const touched = withTouches(ring, sorted);
+  // Most rings touch nowhere, which their points in order tell without a name for each.
+  if (touched.length === ring.length && !sorted.some(isRepeated)) return ring.length > 2 ? [ring] : [];
   const walked: Point[] = [];
   const parts: Ring[] = [];
   const at = new Map<string, number>();
-  for (const point of withTouches(ring)) {
+  for (const point of touched) {
     const key = `${point[0]},${point[1]}`;
     const before = at.get(key);
     if (before !== undefined) {
@@ -28,18 +32,48 @@ export function splitTouching(ring: Ring): Ring[] {
   return [...parts, walked].filter((part) => part.length > 2);
 }
 
-/** The ring with a point put in wherever one of its corners lies on another of its edges. */
-function withTouches(ring: Ring): Ring {
+/** The ring with a point put in wherever one of its corners, given from left to right, lies on another of its edges. */
+function withTouches(ring: Ring, sorted: Ring): Ring {
   const n = ring.length;
   const out: Point[] = [];
   for (let i = 0; i < n; i++) {
-    const [a, b] = [ring[i]!, ring[(i + 1) % n]!];
+    const [a, b] = [ring[i]!, ring[i + 1 === n ? 0 : i + 1]!];
     out.push(a);
-    const touches = ring.filter((p) => liesBetween(a, b, p));
+    const touches = touchesOn(a, b, sorted);
     if (touches.length > 1) touches.sort((p, q) => reach(a, p) - reach(a, q));
     out.push(...touches);
   }
   return out;
+}
+
+/** Of points from left to right those that lie on an edge: only such as are neither left nor right of it are looked at. */
+function touchesOn(a: Point, b: Point, sorted: Ring): Point[] {
+  const [left, right] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
+  const touches: Point[] = [];
+  for (let i = firstFrom(sorted, left); i < sorted.length && sorted[i]![0] <= right; i++) {
+    if (liesBetween(a, b, sorted[i]!)) touches.push(sorted[i]!);
+  }
+  return touches;
+}
+
+/** The place of the first of points from left to right that is not left of x. */
+function firstFrom(sorted: Ring, x: number): number {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sorted[middle]![0] < x) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function byPlace(p: Point, q: Point): number {
+  return p[0] - q[0] || p[1] - q[1];
+}
+
+function isRepeated([x, y]: Point, i: number, sorted: Ring): boolean {
+  const before = sorted[i - 1];
+  return before !== undefined && before[0] === x && before[1] === y;
 }
 
 function liesBetween(a: Point, b: Point, p: Point): boolean {

@@ -26,10 +26,9 @@ export function shutOff(layout: Layout, begun: Begun, { wayOut, floor }: Leaving
     standingOn(bareOver(floor, tiledOver(layout, set)), floor.out);
   const before = standingOver(laid);
   if (!before) return undefined;
-  const near = besideFirst(begun);
-  const after = standingOver([...laid, ...near]);
-  const lost =
-    first === last ? pieces.filter(({ id }) => id !== first) : lostPieces(begun, near, { before, after });
+  const lostNear = (near: readonly Piece[]) =>
+    lostPieces(begun, near, { before, after: standingOver([...laid, ...near]) });
+  const lost = first === last ? pieces.filter(({ id }) => id !== first) : lostNear(besideFirst(begun));
   if (lost.length === 0) return undefined;
   const isLaid = new Set(laid);
   const over = layout.pieces.filter((piece) => !isLaid.has(piece));

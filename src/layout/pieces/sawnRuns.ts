@@ -27,8 +27,10 @@ export function sawnRuns(outer: Ring, tile: Ring): Run[] {
 
 /** Whether two points lie on one side of a tile. */
 export function onOneSide(tile: Ring, a: Point, b: Point): boolean {
-  return tile.some((p, i) => {
-    const q = tile[(i + 1) % tile.length]!;
-    return side(p, q, a) === 0 && side(p, q, b) === 0;
-  });
+  let p = tile[tile.length - 1]!;
+  for (const q of tile) {
+    if (side(p, q, a) === 0 && side(p, q, b) === 0) return true;
+    p = q;
+  }
+  return false;
 }
