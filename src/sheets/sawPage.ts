@@ -1,6 +1,7 @@
 import type { Cut } from '../cuts/Cut.ts';
 import { cardScale, drawCard, drawnInSteps, drawPlan } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { asSaid } from './asSaid.ts';
 import { calledCut } from './calledCut.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
@@ -43,8 +44,16 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
     label: cut === null ? say('saw.whole', { piece: id }) : say('saw.cut', { piece: id, cut }),
   });
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: `saw-${i + 1}`, label, ...units, step, say, space, numbers: true, linkOf })
-    .svg;
+  return drawPlan(asSaid({ say }, surface), {
+    id: `saw-${i + 1}`,
+    label,
+    ...units,
+    step,
+    say,
+    space,
+    numbers: true,
+    linkOf,
+  }).svg;
 }
 
 /** A card without what its page says once for all of them, its lines written in steps: a floor has a hundred of them. */
