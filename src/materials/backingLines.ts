@@ -79,7 +79,7 @@ const sizesOf = ({ kind, joint, diameter }: Backed): Figures =>
 
 function runStep(one: Backed): Step {
   const { kind, joint, sum, fit } = one;
-  const figures = { ...sizesOf(one), runMetres: metres(joint.length) };
+  const figures = { surface: joint.surface, ...sizesOf(one), runMetres: metres(joint.length) };
   return {
     code: `material.${kind}.sum.${sum}`,
     figures: kind === 'backer' ? figures : { ...figures, ...fit },
@@ -97,7 +97,7 @@ function fitSteps(all: readonly Backed[]): readonly Step[] {
 function openStep(one: Backed): Step {
   return {
     code: `material.${one.kind}.sum.open`,
-    figures: { ...sizesOf(one), runMetres: metres(one.joint.length) },
+    figures: { surface: one.joint.surface, ...sizesOf(one), runMetres: metres(one.joint.length) },
   };
 }
 

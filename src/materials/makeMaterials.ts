@@ -38,7 +38,7 @@ export function makeMaterials(
   const areaM2 = surfaces.reduce((sum, { layout }) => sum + fieldAreaM2(layout), 0);
   const overBase = carried.map(({ surface, ...run }) => {
     const laid = surfaces.find(({ spec }) => spec.name === surface) ?? surfaces[0]!;
-    return { kind: 'carried' as const, ...run, depth: jointDepth(job, laid.tiles) };
+    return { kind: 'carried' as const, surface: laid.spec.name, ...run, depth: jointDepth(job, laid.tiles) };
   });
   const soft = [
     ...surfaces.flatMap((laid) => softJoints(laid, job)),

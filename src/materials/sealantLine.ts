@@ -34,7 +34,7 @@ export function sealantLine(
         },
         ...open.map((run) => ({
           code: 'material.sealant.sum.open',
-          figures: { runMetres: metres(run.length), sealantLitres: volume(run) },
+          figures: { surface: run.surface, runMetres: metres(run.length), sealantLitres: volume(run) },
         })),
       ],
       rate: { value: SEALANT_DEPTH.value, unit: 'depthPerWidth' },
@@ -52,6 +52,7 @@ function jointStep(joint: SoftJoint): Step {
   return {
     code: `material.sealant.sum.${joint.kind}`,
     figures: {
+      surface: joint.surface,
       width: joint.width,
       depth: jointBacking(joint.width, joint.depth).sealant,
       runMetres: metres(joint.length),

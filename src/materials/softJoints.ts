@@ -10,6 +10,8 @@ import type { Laid } from './laidSurfaces.ts';
 /** Joints of one width, an edge's by its widest place, that take sealant: at the field's edges, across it, or over a joint of the base. Ticks. */
 export interface SoftJoint {
   readonly kind: 'edge' | 'movement' | 'carried';
+  /** The floor it is of. */
+  readonly surface: string;
   readonly width: Ticks;
   readonly length: number;
   /** From the face of the tile to what its bed lies on. */
@@ -26,11 +28,11 @@ const FINEST = { inches: TICKS_PER_64TH, mm: TICKS_PER_MM / 2 } as const;
 export function softJoints(laid: Laid, { base, products, print }: JointSpec): readonly SoftJoint[] {
   const depth = jointDepth({ base, products }, laid.tiles);
   const joints = [...edgeJoints(laid, print.system), ...movementJoints(laid, base.heated, print.system)];
-  return joints.map((joint) => ({ ...joint, depth }));
+  return joints.map((joint) => ({ ...joint, surface: laid.spec.name, depth }));
 }
 
 type JointSpec = Pick<Job, 'base' | 'products' | 'print'>;
-type Flat = Omit<SoftJoint, 'depth'>;
+type Flat = Omit<SoftJoint, 'depth' | 'surface'>;
 
 /** A joint's backer and sealant fill it where it is widest: where a strip is left out, its edge's gap is wider. */
 function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly Flat[] {

@@ -169,6 +169,8 @@ export interface PacketNote {
   readonly figures: Readonly<Record<string, number | string>>;
   readonly at: readonly string[];
   readonly level: 'info' | 'warn' | 'fail';
+  /** The floor it is about, where the job has several and it is about one. */
+  readonly surface?: string;
   /** The sentence in English, so that the file can be read by itself. */
   readonly words: string;
 }

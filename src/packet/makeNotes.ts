@@ -27,10 +27,17 @@ export function makeNotes(
         words: `${result.name}: ${result.code}`,
       })),
     ...checks.filter(({ state }) => state === 'fail').map(checkNote),
-    ...stages.flatMap(({ layout }) => layout.faults.map(faultNote)),
-    ...stages.flatMap(({ layout }) => layout.tapers.walls.flatMap(taperNote)),
-    ...stages.flatMap(readingNotes),
+    ...ofFloors(stages, ({ layout }) => layout.faults.map(faultNote)),
+    ...ofFloors(stages, ({ layout }) => layout.tapers.walls.flatMap(taperNote)),
+    ...ofFloors(stages, readingNotes),
   ];
+}
+
+/** What there is to say of each floor, with its name where there are several. */
+function ofFloors(stages: readonly Stages[], notesOf: (stage: Stages) => PacketNote[]): PacketNote[] {
+  return stages.flatMap((stage) =>
+    notesOf(stage).map((note) => (stages.length > 1 ? { ...note, surface: stage.surface.name } : note)),
+  );
 }
 
 function limitNote(limit: Limit): PacketNote {

@@ -2,6 +2,7 @@ import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, type Limit, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
+import { floorOf } from './floorOf.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { isUndercut } from './isUndercut.ts';
@@ -74,7 +75,8 @@ function told(
 ): Gate[] {
   return context.packet.surfaces.flatMap((surface) => {
     const note = linesOf(context, surface).join(' ');
-    return note === '' ? [] : [{ ...gate, limit: '', found: '', note, source: '' }];
+    const what = floorOf(context.packet, surface, gate.what);
+    return note === '' ? [] : [{ ...gate, what, limit: '', found: '', note, source: '' }];
   });
 }
 
@@ -104,9 +106,11 @@ function tileGates(context: SheetContext): Gate[] {
 /** Pieces at openings that may break, as too little tile stays beside the opening: another start, or a signature before they are sawn. */
 function webGates(context: SheetContext): Gate[] {
   const { packet, say } = context;
-  const webs = packet.surfaces.flatMap(({ faults }) => faults.filter(({ code }) => code === 'web'));
-  return webs.map(({ pieces, figures }) => ({
-    what: say('gate.web', { pieces: pieces.join(', ') }),
+  const webs = packet.surfaces.flatMap((surface) =>
+    surface.faults.filter(({ code }) => code === 'web').map((web) => ({ ...web, surface })),
+  );
+  return webs.map(({ pieces, figures, surface }) => ({
+    what: floorOf(packet, surface, say('gate.web', { pieces: pieces.join(', ') })),
     bound: say('sheet.job-sheet.least'),
     ...heldAgainst(context, {
       found: Number(figures.size),

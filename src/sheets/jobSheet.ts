@@ -1,13 +1,16 @@
 import { drawJointFullSize, drawTile } from '../drawing/index.ts';
 import { isDeadEnd } from '../job/isDeadEnd.ts';
-import type { Packet } from '../packet/Packet.ts';
+import type { SurfaceSpec, TileSpec } from '../job/Job.ts';
+import type { Packet, PacketSurface } from '../packet/Packet.ts';
 import { type BothGate, bothGates, isBox } from './bothGates.ts';
 import { bothTongues } from './bothTongues.ts';
+import { floorName } from './floorName.ts';
 import { isLaid } from './isLaid.ts';
 import { isUndercut } from './isUndercut.ts';
 import { lineWords } from './lineWords.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { tileSize } from './tileSize.ts';
 import { widerGaps } from './widerGaps.ts';
 
 /** May you start? Gates with limits, the five figures of the job, decisions with signatures, cautions. */
@@ -86,10 +89,8 @@ function whoAndWhat({ packet, say, date }: SheetContext) {
 /** Tile, joint, gap, undercut where there is one, direction: what everyone on the floor must have in his head. */
 function fiveFigures(context: SheetContext) {
   const { packet, say, figure, length, units } = context;
-  const tile = packet.spec.tiles[0]!;
-  const surface = packet.surfaces[0]!;
-  const { pattern } = packet.spec.surfaces[0]!;
-  const gap = Math.min(...surface.edges.map((edge) => edge.gap));
+  const [tile, others] = fieldTiles(context);
+  const gap = Math.min(...packet.surfaces.flatMap(({ edges }) => edges.map((edge) => edge.gap)));
   const options = (id: string, label: string) => ({ id, label, ...units, say });
   return {
     tile: {
@@ -97,22 +98,43 @@ function fiveFigures(context: SheetContext) {
       long: figure(tile.length),
       wide: figure(tile.width),
       drawing: drawTile(tile, options('five-tile', tile.name)).svg,
+      others,
     },
     joint: {
       figure: figure(packet.spec.joint),
       drawing: drawJointFullSize(packet.spec.joint, options('five-joint', length(packet.spec.joint))).svg,
     },
     gap: figure(gap),
-    widerGaps: packet.surfaces
-      .map((one) => widerGaps(context, one))
-      .filter((one) => one !== '')
-      .join(' · '),
+    widerGaps: ofFloors(packet, (one) => widerGaps(context, one, gap)),
     ...(isUndercut(packet) ? { undercut: figure(packet.heights.undercut) } : {}),
-    direction: say('sheet.job-sheet.direction', {
-      pattern: say(`pattern.${surface.pattern.name}`),
-      angle: String(Math.round(pattern.turnedDeg)),
-      what: typeof pattern.along === 'string' ? 'wall' : 'line',
-      line: lineWords(surface, pattern.along, say),
-    }),
+    direction: ofFloors(packet, (one) => directionOf(context, one)),
   };
+}
+
+/** The tile that the figures are of, that of the first floor's field; and of each floor that has another, which. */
+function fieldTiles(context: SheetContext): readonly [TileSpec, readonly string[]] {
+  const { tiles, surfaces } = context.packet.spec;
+  const tileOf = ({ pattern }: SurfaceSpec) => tiles.find(({ key }) => key === pattern.tile) ?? tiles[0]!;
+  const first = tileOf(surfaces[0]!);
+  const others = surfaces.filter((one) => tileOf(one) !== first);
+  return [first, others.map((one) => `${one.name}: ${tileOf(one).name}, ${tileSize(context, tileOf(one))}`)];
+}
+
+/** What there is to say of each floor, with its name where the job has several. */
+function ofFloors({ surfaces }: Packet, words: (surface: PacketSurface) => string): string {
+  return surfaces
+    .map((one) => [floorName({ surfaces }, one.name), words(one)])
+    .filter(([, said]) => said !== '')
+    .map((parts) => parts.filter((part) => part !== '').join(': '))
+    .join(' · ');
+}
+
+function directionOf({ packet, say }: SheetContext, surface: PacketSurface): string {
+  const { pattern } = packet.spec.surfaces.find(({ name }) => name === surface.name)!;
+  return say('sheet.job-sheet.direction', {
+    pattern: say(`pattern.${surface.pattern.name}`),
+    angle: String(Math.round(pattern.turnedDeg)),
+    what: typeof pattern.along === 'string' ? 'wall' : 'line',
+    line: lineWords(surface, pattern.along, say),
+  });
 }

@@ -9,6 +9,7 @@ import {
   textWidth,
 } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asSaid } from './asSaid.ts';
 import { borderSays } from './borderSays.ts';
 import { carriedLines } from './carriedLines.ts';
 import { bothSpaces, pageSpace } from './drawingSpace.ts';
@@ -55,7 +56,8 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
   const tiles = tileKey(context, surface, surface.pieces, String(i + 1)).length > 0 ? TILE_KEY_MM : 0;
   const spaceOver = (lines: readonly string[]) =>
     bothSpaces(paper, KEY_MM + tiles + FAULT_MM * linesHigh(lines, paper));
-  const planOver = (lines: readonly string[]) => drawPlan(surface, { ...options, space: spaceOver(lines) });
+  const drawn = asSaid(context, surface);
+  const planOver = (lines: readonly string[]) => drawPlan(drawn, { ...options, space: spaceOver(lines) });
   const { faults, plan: onePage } = planAndFaults(
     context,
     [
@@ -67,12 +69,12 @@ function planPages(context: SheetContext, surface: PacketSurface, i: number): Sh
     { all: faultLines(context, surface, 'all'), breaks: breakLines(context, surface) },
     planOver,
   );
-  const pages = drawPlanPages(surface, onePage, {
+  const pages = drawPlanPages(drawn, onePage, {
     ...options,
     space: bothSpaces(paper, PART_KEY_MM + tiles),
   });
   if (!pages) return [planPage(context, surface, i, onePage, { faults })];
-  const overview = drawPlan(surface, { ...options, space: spaceOver(faults), parts: pages.parts });
+  const overview = drawPlan(drawn, { ...options, space: spaceOver(faults), parts: pages.parts });
   const count = pages.pages.length;
   return [
     planPage(context, surface, i, overview, { faults, count }),

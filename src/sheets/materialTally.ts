@@ -1,5 +1,6 @@
 import type { Material } from '../materials/Material.ts';
 import type { TilePlan } from '../tiles/TilePlan.ts';
+import type { Step } from '../trade/index.ts';
 import { asMarked } from './asMarked.ts';
 import { gradedJoint } from './gradedJoint.ts';
 import { laidCode } from './laidCode.ts';
@@ -66,8 +67,9 @@ function tileCount(context: SheetContext, plan: TilePlan) {
 
 function materialRow(context: SheetContext, material: Material) {
   const { say, packet } = context;
-  // A floor alone needs no name.
-  const one = packet.surfaces.length === 1 ? 'yes' : 'no';
+  // A floor alone needs no name; and a packet from before each floor's joints were told apart has none.
+  const one = (figures: Step['figures']) =>
+    packet.surfaces.length === 1 || figures.surface === undefined ? 'yes' : 'no';
   return {
     what: say(`material.${material.what}.name`),
     name: nameText(context, material),
@@ -75,7 +77,7 @@ function materialRow(context: SheetContext, material: Material) {
       say(laidCode(packet, code), {
         ...sayFigures(context, figures),
         ...graded(context, code, figures),
-        one,
+        one: one(figures),
       }),
     ),
     source: saySource(say, material.source),

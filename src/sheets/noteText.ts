@@ -7,7 +7,7 @@ import { sayThing } from './sayThing.ts';
 import { surfaceFigures } from './surfaceFigures.ts';
 import { wouldPassText } from './wouldPassText.ts';
 
-/** A note of the packet as a sentence: of a limit that fails, its name and what would pass. */
+/** A note of the packet as a sentence: of a limit that fails, its name and what would pass; of one floor of several, its name first. */
 export function noteText(context: SheetContext, note: PacketNote): string {
   const { code, figures, at } = note;
   const surface = surfaceOf(context.packet.surfaces, note);
@@ -19,14 +19,20 @@ export function noteText(context: SheetContext, note: PacketNote): string {
     (one) =>
       !one.pass && `limit.${one.rule}` === code && one.found === figures.found && one.limit === figures.limit,
   );
-  const name = code.startsWith('height.') ? `${sayThing(context.say, at[0] ?? '')}: ` : '';
+  const about = code.startsWith('height.') ? sayThing(context.say, at[0] ?? '') : note.surface;
+  const name = about === undefined ? '' : `${about}: `;
   if (!limit?.wouldPass) return `${name}${sentence}`;
   const { wouldPass } = limit;
   return `${limitName(context, limit)}. ${wouldPassText(context, wouldPass)}`;
 }
 
-/** The surface that has the edge a note names, and where it names none, the first. */
-function surfaceOf(surfaces: readonly PacketSurface[], { figures }: PacketNote): PacketSurface | undefined {
+/** The surface that a note is of; where it tells none, as in a packet from before it did, the one with the edge that it names, else the first. */
+function surfaceOf(
+  surfaces: readonly PacketSurface[],
+  { figures, surface }: PacketNote,
+): PacketSurface | undefined {
+  const own = surfaces.find(({ name }) => name === surface);
+  if (own) return own;
   const named = String(figures.edge ?? '');
   return surfaces.find(({ edges }) => edges.some(({ id }) => named.startsWith(id))) ?? surfaces[0];
 }

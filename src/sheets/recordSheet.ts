@@ -1,7 +1,9 @@
 import { drawPlan } from '../drawing/index.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
 import { pageSpace } from './drawingSpace.ts';
+import { floorMark } from './floorMark.ts';
 import { forOwner } from './forOwner.ts';
-import type { Sheet } from './Sheet.ts';
+import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { tableHeightMm } from './tableHeightMm.ts';
 import { tileKey } from './tileKey.ts';
@@ -15,17 +17,26 @@ export const recordSheet: Sheet = {
   speaks: 'owner',
   make: (context) => {
     const rows = [...recordRows(context), ...spareRows(context)];
-    const tiles = context.packet.surfaces
-      .slice(0, 1)
-      .flatMap((surface) => tileKey(context, surface, surface.pieces, 'record'));
-    const { widthMm } = pageSpace(context.packet.spec.print.paper, 'portrait');
-    const table = tableHeightMm(rows, { ...COLUMNS, valueMm: widthMm - COLUMNS.whatMm - CELLS_MM });
-    const { carried = [] } = context.packet.surfaces[0] ?? {};
-    const moves = carried.some(({ kind }) => kind === 'none') ? context.say('sheet.record.carried') : '';
-    const used = table + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0) + (moves ? KEY_MM : 0);
-    return [{ data: { rows, ...planAsLaid(context, used), tiles, moves } }];
+    return context.packet.surfaces.map((surface, i) => floorPage(context, surface, i === 0 ? rows : []));
   },
 };
+
+/** A floor's plan under the lines to fill in, which are those of the whole job and stand with the first; a further floor has a page for its plan. */
+function floorPage(
+  context: SheetContext,
+  surface: PacketSurface,
+  rows: ReturnType<typeof recordRows>,
+): SheetPage {
+  const { packet, say } = context;
+  const { widthMm } = pageSpace(packet.spec.print.paper, 'portrait');
+  const id = ['record', floorMark(packet, surface.name)].filter(Boolean).join('-');
+  const tiles = tileKey(context, surface, surface.pieces, id);
+  const moves = surface.carried?.some(({ kind }) => kind === 'none') ? say('sheet.record.carried') : '';
+  const table = tableHeightMm(rows, { ...COLUMNS, valueMm: widthMm - COLUMNS.whatMm - CELLS_MM });
+  const used = table + REMARKS_MM + (tiles.length > 0 ? KEY_MM : 0) + (moves ? KEY_MM : 0);
+  const plan = planAsLaid(context, surface, id, { used, most: rows.length > 0 ? PLAN_MM.most : Infinity });
+  return { floor: surface.name, data: { rows, ...plan, tiles, moves } };
+}
 
 /** The table of lines to fill in, and what the edges of its cells take of its width. */
 const COLUMNS = { whatMm: 49, points: 11, rowMm: 7.4, lineMm: 5.1 } as const;
@@ -35,18 +46,21 @@ const REMARKS_MM = 19;
 const KEY_MM = 8;
 const PLAN_MM = { least: 34, most: 92 };
 
-/** The plan of the first surface, small, so that a tile can still be called by its name. */
-function planAsLaid(context: SheetContext, usedMm: number) {
+/** The plan of a floor, small, so that a tile can still be called by its name. */
+function planAsLaid(
+  context: SheetContext,
+  surface: PacketSurface,
+  id: string,
+  mm: { readonly used: number; readonly most: number },
+) {
   const { packet, say, units } = context;
   const { paper, step } = packet.spec.print;
-  const surface = packet.surfaces[0];
-  if (!surface) return { plan: '', numbered: false };
   const { widthMm, heightMm } = pageSpace(paper, 'portrait');
-  const left = Math.max(PLAN_MM.least, heightMm - usedMm);
-  const space = { widthMm, heightMm: Math.min(PLAN_MM.most, left) };
+  const left = Math.max(PLAN_MM.least, heightMm - mm.used);
+  const space = { widthMm, heightMm: Math.min(mm.most, left) };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
   const drawing = drawPlan(forOwner(context, surface), {
-    id: 'record-plan',
+    id: `${id}-plan`,
     label,
     ...units,
     say,

@@ -1,5 +1,6 @@
 import { cardScale, drawPlan, sharedStyles } from '../drawing/index.ts';
 import type { Packet, PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { asSaid } from './asSaid.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
 import type { Say } from './SheetView.ts';
 import { cardId, pieceId, type SawCard, sawCard } from './sawCard.ts';
@@ -33,8 +34,16 @@ function planOf({ packet, say, units }: SheetContext, surface: PacketSurface, i:
       ? undefined
       : { id: pieceId(i, id), to: cardId(i, cut), label: say('saw.cut', { piece: id, cut }) };
   const label = say('sheet.layout-plan.drawing', { name: surface.name });
-  return drawPlan(surface, { id: `saw-${i + 1}`, label, ...units, step, say, space, numbers: true, linkOf })
-    .svg;
+  return drawPlan(asSaid({ say }, surface), {
+    id: `saw-${i + 1}`,
+    label,
+    ...units,
+    step,
+    say,
+    space,
+    numbers: true,
+    linkOf,
+  }).svg;
 }
 
 function surfaceOf(context: SheetContext, surface: PacketSurface, i: number, ratio: number): SawSurface {

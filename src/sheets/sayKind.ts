@@ -24,6 +24,7 @@ export function sayKind(say: Say, name: string): string {
   const kind = KINDS.find(([, word]) => word.test(name))?.[0];
   if (kind === undefined) return name;
   const word = say(`thing.${kind}`);
-  const named = name.toLowerCase();
+  // Whole words, as `isla` begins `island`.
+  const named = name.toLowerCase().split(/[^\p{L}]+/u);
   return word.split(' ').some((part) => named.includes(part.toLowerCase())) ? name : `${word} (${name})`;
 }

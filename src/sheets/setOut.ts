@@ -1,5 +1,6 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asSaid } from './asSaid.ts';
 import { asTaped } from './asTaped.ts';
 import { coursesSay } from './coursesSay.ts';
 import { bothSpaces, drawingSpace } from './drawingSpace.ts';
@@ -49,7 +50,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
     middle: [linesSay(context, surface), ...foldsSay(context, surface)].join(' '),
   };
   const below = setOutWordsMm(words, drawingSpace(paper, 'portrait', 0).widthMm);
-  const drawing = drawSetOut(surface, {
+  const drawing = drawSetOut(asSaid(context, surface), {
     id: `set-out-${i + 1}`,
     label: say('sheet.set-out.drawing', { name: surface.name }),
     ...units,

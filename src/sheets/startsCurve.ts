@@ -1,5 +1,6 @@
 import { drawChoice, type Space } from '../drawing/index.ts';
 import type { CurvePoint, PacketSurface } from '../packet/Packet.ts';
+import { asSaid } from './asSaid.ts';
 import { pageSpace } from './drawingSpace.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -40,7 +41,7 @@ function curvePage(
 ): SheetPage {
   const { say, units } = context;
   const drawings = curve.map(({ pieces }, k) =>
-    drawChoice(surface, pieces, {
+    drawChoice(asSaid(context, surface), pieces, {
       id: `curve-${i + 1}-${k + 1}`,
       label: say('sheet.starts-curve.drawing', { number: k + 1 }),
       ...units,

@@ -51,8 +51,8 @@ function namesOf({ pieces }: Cut): string {
 function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space: Space) {
   const { packet } = context;
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
-  const plan = planTemplate(cut, tile, space);
-  const { kind, hand, asPlan } = calledCut(context, surface, cut);
+  const { kind, hand, asPlan, turn } = calledCut(context, surface, cut);
+  const plan = planTemplate(cut, tile, space, turn);
   return plan.grid.pages.map((window, page) => ({
     number: cut.number,
     count: cut.pieces.length,
@@ -64,6 +64,7 @@ function pagesOf(context: SheetContext, surface: PacketSurface, cut: Cut, space:
     page: page + 1,
     of: plan.grid.pages.length,
     broken: plan.broken.length > 0,
+    turned: plan.turned,
     ...drawingsOf(context, surface, cut, plan, page, window),
   }));
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isHard } from '../../src/cuts/isHard.ts';
 import { calendarIcs } from '../../src/exchange/calendarIcs.ts';
+import { noteLines } from '../../src/site/noteLines.ts';
 import { sheetsOf, words } from './demos.ts';
 
 /** Two floors of the same walls, so that zones, cuts and edges of both bear the same names; both are set in two zones. */
@@ -104,6 +105,97 @@ describe('a job of several floors', () => {
       ];
       expect(surfaces.map((one) => one.floor)).toEqual(FLOORS);
     }
+  });
+});
+
+/** Two floors out of square, each with a web, a strip, a taper and readings of which the job sheet has to tell. */
+const odd = (pattern: string) => `
+    walls:
+      A-B: {read: 10 ft 3 in, seen: focal}
+      B-C: {read: 9 ft 1 in, seen: focal}
+      C-D: {read: 10 ft 4 1/2 in, gap: 1/2 in}
+      D-A: {read: 9 ft 0 in, seen: focal}
+    diagonals: {A-C: 13 ft 8 1/2 in}
+    obstacles:
+      post: {rectangle: 5 in x 5 in, from A-B: 60 in, from D-A: 49 in, meets: column}
+    pattern: {${pattern}}
+    start: {along: joint on D-A, across: joint on A-B}`;
+const oddText = text
+  .replace(
+    /floors:[\s\S]*base:/,
+    `floors:\n  guest bath:${odd('straight, tile: field')}\n  bath:${odd('running: 1/2, tile: slab')}\nbase:`,
+  )
+  .replace(
+    'joint:',
+    `  slab: {name: White, read: [12 in x 24 in], thick: 3/8 in, edge: rectified, material: porcelain}\njoint:`,
+  );
+
+describe('a job of several floors that are out of square', () => {
+  const { packet: made, sheets: printed } = sheetsOf('odd', oddText);
+  const dataIn = <T>(kind: string) =>
+    printed.filter(({ template }) => template === kind).map(({ data }) => data as T);
+  const [job] = dataIn<{
+    gates: { what: string }[];
+    five: { widerGaps: string; direction: string; tile: { name: string; others: string[] } };
+  }>('job-sheet');
+
+  test.each(['gate.web', 'gate.strip', 'gate.noCheck', 'gate.taper'])(
+    'names the floor at each box of the job sheet about %s',
+    (code) => {
+      const [begins] = words.say('en')(code, { pieces: '*' }).split('*');
+      const found = job!.gates.filter(({ what }) => what.startsWith(begins!)).map(({ what }) => what);
+      expect(found).not.toEqual([]);
+      expect(found.filter((what) => !FLOORS.some((name) => what.endsWith(` · ${name}`)))).toEqual([]);
+    },
+  );
+
+  test('names the floor at a box about readings that do not agree', () => {
+    const shut = sheetsOf(
+      'shut',
+      oddText.replace(/(\n {2}bath:[\s\S]*A-C: 13 ft 8 1\/2 in)/, '$1, B-D: 13 ft 9 in'),
+      ['job-sheet'],
+    );
+    const { gates } = shut.sheets[0]!.data as { gates: { what: string; second: string; holds?: boolean }[] };
+    const held = gates.filter(({ holds }) => holds);
+    expect(held.map(({ what }) => what)).toEqual([expect.stringMatching(/ · bath$/)]);
+    expect(held[0]!.second).toContain(' · bath. ');
+  });
+
+  test('tells gap, direction and tile of each floor among the five figures', () => {
+    const { widerGaps, direction, tile } = job!.five;
+    for (const told of [widerGaps, direction]) {
+      expect(told).toMatch(/^guest bath: /);
+      expect(told).toContain(' · bath: ');
+    }
+    expect(direction).toContain('bath: Running bond');
+    expect([tile.name, tile.others]).toEqual(['Gray', ['bath: White, 12 in × 24 in']]);
+  });
+
+  test('names the floor of each soft joint in the material tally', () => {
+    const [tally] = dataIn<{ materials: { sum: string[] }[] }>('material-tally');
+    const told = tally!.materials
+      .flatMap(({ sum }) => sum)
+      .filter((one) => /gap at the edges \d|joints \d.* wide/i.test(one));
+    expect(told.length).toBeGreaterThan(4);
+    expect(told.filter((one) => !FLOORS.some((name) => one.startsWith(`${name}: `)))).toEqual([]);
+    expect(new Set(told).size).toBe(told.length);
+  });
+
+  test('has a plan of each floor in the record, and its table once', () => {
+    const records = printed.filter(({ template }) => template === 'record');
+    expect(records.map(({ title }) => title)).toEqual(FLOORS.map((name) => `Record · ${name}`));
+    const pages = dataIn<{ rows: unknown[]; plan: string }>('record');
+    expect(pages.map(({ rows }) => rows.length > 0)).toEqual([true, false]);
+    for (const { plan } of pages) expect(plan).toContain('<svg');
+    expect(new Set(pages.map(({ plan }) => plan)).size).toBe(2);
+  });
+
+  test('names in its notes the floor that each is about, and tells each of its own walls', () => {
+    const notes = made.notes.filter(({ code }) => /^(fault|taper|room)\./.test(code));
+    expect(new Set(notes.map(({ surface }) => surface))).toEqual(new Set(FLOORS));
+    const told = noteLines(made, words, 'en').map(({ text: one }) => one);
+    for (const name of FLOORS)
+      expect(told).toContain(`${name}: No check possible: measure one diagonal (B-D).`);
   });
 });
 

@@ -72,29 +72,37 @@ function parts(edges: readonly LaidEdge[]): readonly Box[] {
 
 interface Choice {
   readonly laid: LaidCut;
+  readonly turned: boolean;
   readonly part: Box;
   readonly pages: number;
 }
 
-/** All ways to show a cut: whole or in part, wall down or a quarter turn from it. */
-function choices(cut: Cut, tile: TileSides, space: Space): readonly Choice[] {
-  const turn = wallDownTurn(cut);
-  const laid = [turn, ((turn + 90) % 360) as Turn].map((one) => layCut(cut, tile, one));
-  const choice = (one: LaidCut, part: Box) => ({ laid: one, part, pages: pagesFor(sizeOf(part), space) });
-  const whole = laid.map((one) => choice(one, boxOfEdges(one.edges)));
-  const partly = laid.flatMap((one) => parts(one.edges).map((part) => choice(one, part)));
-  return [...whole, ...partly];
+/** All ways to show a cut: turned as its card or a quarter turn from it, each whole or in part. */
+function choices(cut: Cut, tile: TileSides, space: Space, turn: Turn): readonly Choice[] {
+  return [false, true].flatMap((turned) => {
+    const laid = layCut(cut, tile, (turned ? (turn + 90) % 360 : turn) as Turn);
+    const shown = [boxOfEdges(laid.edges), ...parts(laid.edges)];
+    return shown.map((part) => ({ laid, turned, part, pages: pagesFor(sizeOf(part), space) }));
+  });
 }
 
 /**
- * How a cut is shown at full size on the fewest pages. The whole piece is shown where leaving a part off saves no page;
- * what stays holds all odd edges and two factory edges to lay the template on.
+ * How a cut is shown at full size on the fewest pages: turned as its card, and a quarter turn from it only where that saves a page. The
+ * whole piece is shown where leaving a part off saves none; what stays holds all odd edges and two factory edges to lay the template on.
  */
-export function planTemplate(cut: Cut, tile: TileSides, space: Space): TemplatePlan {
-  const { laid, part } = choices(cut, tile, space).reduce((a, b) => (b.pages < a.pages ? b : a));
+export function planTemplate(
+  cut: Cut,
+  tile: TileSides,
+  space: Space,
+  turn: Turn = wallDownTurn(cut),
+): TemplatePlan {
+  const { laid, turned, part } = choices(cut, tile, space, turn).reduce((a, b) =>
+    b.pages < a.pages ? b : a,
+  );
   const piece = boxOfEdges(laid.edges);
   return {
     laid,
+    turned,
     part,
     broken: sides.filter((side) => Math.abs(part[side] - piece[side]) > 0.01),
     grid: pageGrid(grow(part, white), space, (window) => deepest([laid.shape], window).length > 0),

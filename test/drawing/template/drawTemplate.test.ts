@@ -83,6 +83,26 @@ describe.each(hard)('a template of a %s', (_name, cut) => {
   });
 });
 
+describe('a template turned as its card', () => {
+  const wide = { outer: [[0, 0], [180 * 320, 0], [180 * 320, 60 * 320], [0, 60 * 320]], holes: [] } as const; // biome-ignore format: corners of a strip
+  const strip = { ...cuts.rip, shape: wide };
+  const sides = { length: 180 * 320, width: 100 * 320 };
+
+  test.each([0, 90, 180, 270] as const)('lies by %i degrees where its pages do', (turn) => {
+    const { laid, turned } = planTemplate(cuts.notch, tile, spaces.large, turn);
+    const [x, y] = cuts.notch.shape.outer[1]!;
+    const { length, width } = tile;
+    const by = { 0: [x, y], 90: [width - y, x], 180: [length - x, width - y], 270: [y, length - x] };
+    expect([laid.shape.outer[1], turned]).toEqual([by[turn], false]);
+  });
+
+  test('lies a quarter turn from it only where that saves a page, and tells so', () => {
+    expect(planTemplate(strip, sides, spaces.letter, 0).turned).toBe(true);
+    expect(planTemplate(strip, sides, spaces.letter, 90).turned).toBe(false);
+    expect(planTemplate(strip, sides, spaces.large, 0).turned).toBe(false);
+  });
+});
+
 test('a part of the piece is left off where that saves pages, but no factory edge in either direction', () => {
   for (const cut of [cuts.notch, cuts.hole]) {
     const plan = planTemplate(cut, tile, spaces.letter);
