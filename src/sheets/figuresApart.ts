@@ -21,21 +21,27 @@ const CHECK_MM = 9 + 2 - 8;
 /** How much larger the type is where the figures have a page to themselves. */
 const ROOMY = 1.25;
 
+/** Lines of the table that stay with what follows it: two lines of readings are no page. */
+export const LAST_LINES = 2;
+
 /**
  * Where the figures of the set-out do best: `under` the drawing where they fit there, `apart` on a page of their own where
- * they fill no more than one in larger type, else `on` from under the drawing over several pages.
+ * they fill no more than one in larger type, else `on` from under the drawing over several pages, what follows the table in
+ * one piece with its last lines; or `through`, where that piece would leave half a page empty before it.
  */
 export function figuresApart(
   figures: Figures,
   drawing: Space & { readonly belowMm: number },
   paper: 'letter' | 'a4',
   way: 'portrait' | 'landscape',
-): 'under' | 'apart' | 'on' {
+): 'under' | 'apart' | 'on' | 'through' {
   const page = pageSpace(paper, way);
   const under = page.heightMm - Math.max(BARS_LEAST_MM, drawing.heightMm + CHECK_MM + drawing.belowMm);
-  const height = (type: number) => figuresHeight(figures, page.widthMm, NOTES_MM[way], type);
+  const height = (type: number, of = figures) => figuresHeight(of, page.widthMm, NOTES_MM[way], type);
   if (height(1) <= under) return 'under';
-  return height(ROOMY) <= page.heightMm ? 'apart' : 'on';
+  if (height(ROOMY) <= page.heightMm) return 'apart';
+  const rest = { ...figures, lines: figures.lines.slice(-LAST_LINES) };
+  return height(1, rest) <= page.heightMm / 2 ? 'on' : 'through';
 }
 
 /** Roughly how high the figures stand in type so many times as large, in mm: fewer letters stand on a line of it. */

@@ -4,7 +4,7 @@ import { asSaid } from './asSaid.ts';
 import { asTaped } from './asTaped.ts';
 import { coursesSay } from './coursesSay.ts';
 import { bothSpaces, drawingSpace } from './drawingSpace.ts';
-import { figuresApart } from './figuresApart.ts';
+import { figuresApart, LAST_LINES } from './figuresApart.ts';
 import { linesOnSoftJoints } from './linesOnSoftJoints.ts';
 import { nearestOf } from './nearestOf.ts';
 import { readAgain } from './readAgain.ts';
@@ -74,6 +74,7 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
       tiles,
       middle: words.middle,
       apart: where === 'apart',
+      through: where === 'through',
       ...figures,
       ...(where === 'on' ? partedLines(figures.lines) : { last: [] }),
     },
@@ -81,10 +82,8 @@ function setOutPage(context: SheetContext, surface: PacketSurface, i: number): S
 }
 
 /** Where the figures run over several pages, the last lines stay with what follows: a page for that alone is a page too many. */
-const LAST = 2;
-
 function partedLines<T>(lines: readonly T[]): { readonly lines: readonly T[]; readonly last: readonly T[] } {
-  const first = lines.length > 2 * LAST ? lines.length - LAST : lines.length;
+  const first = lines.length > 2 * LAST_LINES ? lines.length - LAST_LINES : lines.length;
   return { lines: lines.slice(0, first), last: lines.slice(first) };
 }
 
