@@ -13,6 +13,7 @@ import type { Opening, Room, RoomEdge } from '../room/Room.ts';
 import { firstOfWork } from '../zones/firstOfWork.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
+import { toldInside } from './toldInside.ts';
 import { turnedBase } from './turnedBase.ts';
 
 /** What the stages made of one surface. */
@@ -28,7 +29,8 @@ export interface Stages {
 /** One surface of the packet: all coordinates in the pattern's frame, in ticks; `turn` in degrees brings them back to the room's. */
 export function makeSurface(job: Job, stage: Stages): PacketSurface {
   const { surface, room, layout, cuts, zones } = stage;
-  const { frame, pattern, start, chalk } = layout;
+  const { frame, pattern, chalk } = layout;
+  const start = toldInside(job, stage);
   const base = turnedBase(stage.base, layout.turn);
   const carried = carriedJoints(layout, base);
   const standing = frame.obstacles.filter((obstacle) => !isFold(obstacle));
