@@ -142,9 +142,9 @@ function lineNotes(
 /** Errors are printed upwards, in 1/64 in or half millimetres. */
 const FINEST = { inches: 127, mm: 160 } as const;
 
-/** Joints on a stick, or where none runs straight the same place of each tile or row, each to the nearest step of the saw, none added to another. */
+/** Joints on a stick, or where none runs straight the same place of each tile or row, each to the nearest step of the saw, none added to another; in feet from one foot up, as the marks on the walls. */
 function poleTable(
-  { say, length, packet }: SheetContext,
+  { say, longLength, packet }: SheetContext,
   { axis, module, joints }: StoryPole,
   { poles, guide }: PacketSurface['chalk'],
 ) {
@@ -154,11 +154,11 @@ function poleTable(
     title: say('sheet.set-out.pole', {
       axis: poles?.length === 1 ? 'both' : axis,
       on,
-      module: length(module),
+      module: longLength(module),
     }),
     joints: joints.map((joint, i) => ({
       number: i + 1,
-      distance: length(sawNearest(joint, packet.rounding.step)),
+      distance: longLength(sawNearest(joint, packet.rounding.step)),
     })),
   };
 }
