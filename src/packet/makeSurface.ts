@@ -29,8 +29,7 @@ export interface Stages {
 /** One surface of the packet: all coordinates in the pattern's frame, in ticks; `turn` in degrees brings them back to the room's. */
 export function makeSurface(job: Job, stage: Stages): PacketSurface {
   const { surface, room, layout, cuts, zones } = stage;
-  const { frame, pattern, chalk } = layout;
-  const start = toldInside(job, stage);
+  const { frame, pattern, start, chalk } = layout;
   const base = turnedBase(stage.base, layout.turn);
   const carried = carriedJoints(layout, base);
   const standing = frame.obstacles.filter((obstacle) => !isFold(obstacle));
@@ -53,7 +52,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
       tiles: pattern.tiles.map(({ tile, ring }) => ({ tile, ring })),
     },
     start: {
-      ...start,
+      ...toldInside(job, stage),
       axes: [start.along.wish, start.across.wish],
       origin: layout.origin,
       score: start.chosen.walls ?? null,

@@ -1,10 +1,18 @@
 import type { Cuts } from '../cuts/Cut.ts';
 import { isInsideCut } from '../cuts/isInsideCut.ts';
-import type { Job } from '../job/Job.ts';
+import type { Job, SurfaceSpec } from '../job/Job.ts';
 import type { Candidate, Layout, Start } from '../layout/Layout.ts';
 import { layAnother } from '../layout/layAnother.ts';
+import type { Room } from '../room/Room.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
-import type { Stages } from './makeSurface.ts';
+
+/** A floor that is laid and sawn. */
+interface Sawn {
+  readonly surface: SurfaceSpec;
+  readonly room: Room;
+  readonly layout: Layout;
+  readonly cuts: Cuts;
+}
 
 /** The pieces that are cut into their tile, each of which gets a spare. */
 export function insideCuts({ cuts }: Pick<Cuts, 'cuts'>): number {
@@ -16,7 +24,7 @@ export function insideCuts({ cuts }: Pick<Cuts, 'cuts'>): number {
  * outlines, where a jog is an inner corner that is sawn straight. Where pieces lie apart from the pattern the counts of the search stand,
  * as they do for a start with another joint.
  */
-export function toldInside(job: Job, { surface, room, layout, cuts }: Omit<Stages, 'base' | 'zones'>): Start {
+export function toldInside(job: Job, { surface, room, layout, cuts }: Sawn): Start {
   const { start } = layout;
   const inside = insideCuts(cuts);
   // Where both counts agree on the chosen start no jog is in play, and the others are not laid again for it.
