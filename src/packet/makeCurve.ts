@@ -2,16 +2,18 @@ import type { Cuts } from '../cuts/Cut.ts';
 import { isHard } from '../cuts/isHard.ts';
 import type { Job } from '../job/Job.ts';
 import type { Candidate, Layout } from '../layout/Layout.ts';
-import { curveGround } from '../layout/start/curve/CurveGround.ts';
+import { layAnother } from '../layout/layAnother.ts';
+import { type CurveGround, curveGround } from '../layout/start/curve/CurveGround.ts';
 import { curveCandidates } from '../layout/start/curve/curveCandidates.ts';
 import { countTiles } from '../tiles/countTiles.ts';
 import { makeTilePlans } from '../tiles/makeTilePlans.ts';
 import { curveFronts, type OnCurve } from './curveFronts.ts';
 import { cutsWithoutRows } from './cutsWithoutRows.ts';
 import type { Stages } from './makeSurface.ts';
-import { fastCounted, movedStarts } from './movedStarts.ts';
+import { type FastCounted, fastCounted, movedStarts } from './movedStarts.ts';
 import type { CurvePoint } from './Packet.ts';
 import { seenPieces } from './seenPieces.ts';
+import { insideCuts } from './toldInside.ts';
 
 /** Starts beside the chosen one at most. */
 const MOST_OTHERS = 5;
@@ -32,7 +34,8 @@ export function makeCurve(
   if (job.status !== 'planned' || surface.pattern.checker) return [];
   const on = curveGround(job, surface, room, layout);
   if (!on) return [];
-  const laid = on.byCourse ? curveCandidates(on).map((one) => fastCounted(job, one)) : movedStarts(job, on);
+  const found = on.byCourse ? curveCandidates(on).map((one) => fastCounted(job, one)) : movedStarts(job, on);
+  const laid = [...comparedStarts(job, { surface, room, layout }, on), ...found];
   const own = pointOf(job, layout, cuts, layout.start.chosen);
   const sound = laid.filter(({ candidate }) => sliversOf(candidate) <= sliversOf(own.candidate));
   const others: Counted[] = [];
@@ -49,6 +52,27 @@ export function makeCurve(
     if (isWorthIt(one, [own, ...kept])) kept.push(one);
   }
   return [own, ...kept.slice(0, MOST_OTHERS)].map((point) => withBoxes(job, point));
+}
+
+/**
+ * The starts that are compared with the chosen one, as they are: what is said of all that were tried holds for them too. Only where cuts at
+ * the walls name them, so not where the pattern lies in no courses or the job holds it on an axis; none with another joint or more strips.
+ */
+function comparedStarts(
+  job: Job,
+  { surface, room, layout }: Pick<Stages, 'surface' | 'room' | 'layout'>,
+  { free, wallsAt, byCourse }: CurveGround,
+): readonly FastCounted[] {
+  const { runnerUp, alternatives } = layout.start;
+  if (!byCourse || !free.every(Boolean)) return [];
+  return [...(runnerUp ? [runnerUp] : []), ...alternatives]
+    .filter(
+      ({ origin, reason }) =>
+        wallsAt(origin) !== undefined && reason.every(({ code }) => code !== 'start.easedJoint'),
+    )
+    .map((candidate) =>
+      fastCounted(job, { candidate, laid: layAnother(layout, surface, room, job.print.step, candidate) }),
+    );
 }
 
 /** How many boxes a start takes with what breaks, spares and what is kept; only for those that are shown. */
@@ -86,5 +110,7 @@ function pointOf(job: Job, laid: Layout, cuts: Cuts, candidate: Candidate): Coun
   // As the saw list has them: what is on a card is marked by hand and not set on the fence.
   const fenced = cuts.cuts.filter((cut) => !isHard(cut));
   const fences = new Set(fenced.flatMap((cut) => cut.fences.map(({ saw }) => saw)));
-  return { candidate, tiles, bound, fences: fences.size, pieces: seenPieces(laid.pieces), laid, cuts };
+  const isAll = laid.pieces.length === candidate.pieces;
+  const told = isAll ? { ...candidate, hardCuts: insideCuts(cuts) } : candidate;
+  return { candidate: told, tiles, bound, fences: fences.size, pieces: seenPieces(laid.pieces), laid, cuts };
 }

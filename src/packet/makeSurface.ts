@@ -13,6 +13,7 @@ import type { Opening, Room, RoomEdge } from '../room/Room.ts';
 import { firstOfWork } from '../zones/firstOfWork.ts';
 import type { Zone } from '../zones/Zone.ts';
 import type { PacketEdge, PacketPiece, PacketSurface } from './Packet.ts';
+import { toldInside } from './toldInside.ts';
 import { turnedBase } from './turnedBase.ts';
 
 /** What the stages made of one surface. */
@@ -51,7 +52,7 @@ export function makeSurface(job: Job, stage: Stages): PacketSurface {
       tiles: pattern.tiles.map(({ tile, ring }) => ({ tile, ring })),
     },
     start: {
-      ...start,
+      ...toldInside(job, stage),
       axes: [start.along.wish, start.across.wish],
       origin: layout.origin,
       score: start.chosen.walls ?? null,

@@ -1,10 +1,10 @@
 import type { Candidate } from '../layout/Layout.ts';
-import { sawDown } from '../measure/index.ts';
 import type { PacketChoice, PacketSurface } from '../packet/Packet.ts';
 import type { SeenPiece } from '../packet/seenPieces.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { type SeenDepth, seenFromDoor } from './seenFromDoor.ts';
 import { smallestShare } from './smallestShare.ts';
+import { taperedSize } from './taperedSize.ts';
 
 /** One of two layouts between which the owner chooses. */
 export interface Offer {
@@ -20,7 +20,9 @@ export function choiceRows(context: SheetContext, surface: PacketSurface, own: O
     name: say(`sheet.choice-sheet.${code}`, figures),
     values: [tell(own), tell(other)],
   });
-  const doors = [own, other].map(({ pieces }) => seenFromDoor(surface, pieces));
+  const doors = [own, other].map(({ pieces }) =>
+    seenFromDoor(surface, pieces, context.packet.spec.print.step),
+  );
   const views = doors[0]!.flatMap(({ name }, k) => {
     const pair = doors.map((views) => views[k]);
     if (pair.some((view) => view === undefined)) return [];
@@ -65,12 +67,8 @@ function nameOf({ packet }: SheetContext, key: string): string {
   return packet.spec.tiles.find((tile) => tile.key === key)?.name ?? key;
 }
 
-function size({ packet, length }: SheetContext, ticks: number): string {
-  return length(sawDown(ticks, packet.spec.print.step));
-}
-
 function depthWords(context: SheetContext, { depth }: SeenDepth): string {
   return depth === null
     ? context.say('sheet.choice-sheet.wholeTile')
-    : context.say('sheet.choice-sheet.cutTo', { size: size(context, depth) });
+    : context.say('sheet.choice-sheet.cutTo', { size: taperedSize(context, depth.wide, depth.narrow) });
 }

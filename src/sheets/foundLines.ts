@@ -34,7 +34,7 @@ function linesOf(cuts: readonly number[]): number {
 
 /**
  * Where the rows of a zone end at a wall or another straight face: the space that should be left from the last whole tile, wall
- * by wall. Rows of the same space at the same edge are one line; round things are measured by their own cuts.
+ * by wall. Rows of one direction with the same space at the same edge are one line; round things are measured by their own cuts.
  */
 export function foundLines(
   { packet, say, length }: SheetContext,
@@ -42,13 +42,14 @@ export function foundLines(
   zone: Zone,
 ): FoundLine[] {
   const round = new Set(surface.obstacles.filter(({ circle }) => circle).map(({ name }) => name));
+  const axisOf = new Map(surface.rows.map(({ id, axis }) => [id, axis]));
   const alike = new Map<string, { edge: string; space: string; rows: string[]; cuts: Set<number> }>();
   for (const found of zone.found) {
     const { row, edge = '', cuts } = found;
     if (round.has(edge)) continue;
     const name = shortEdge(surface, edge, say);
     const space = length(printedSpace(surface, found, packet.rounding.step));
-    const key = `${name}|${space}`;
+    const key = `${name}|${space}|${axisOf.get(row) ?? ''}`;
     const line = alike.get(key) ?? { edge: name, space, rows: [], cuts: new Set() };
     line.rows.push(row);
     for (const cut of cuts) line.cuts.add(cut);

@@ -25,7 +25,9 @@ export function heldAgainst(
 ): { readonly found: string; readonly limit: string } {
   const { units } = context;
   const shown = (ticks: Ticks) => onGrid(ticks, units.system, {});
-  const print = (ticks: Ticks) => printLength(ticks, units, { feet: Math.abs(ticks) >= LONG });
+  // Both in one form: feet beside inches are not compared at a glance.
+  const feet = Math.max(Math.abs(found), Math.abs(limit)) >= LONG;
+  const print = (ticks: Ticks) => printLength(ticks, units, { feet });
   const step = FINEST[units.system];
   const strict = (bound === 'most' ? Math.floor(limit / step) : Math.ceil(limit / step)) * step;
   for (const told of [shown(limit), strict]) {

@@ -57,7 +57,8 @@ export function sayFigure(
       if (/Most$/.test(key)) return printLength(value, units, { round: 'down' });
       if (/^(?:o|shortO)ver$/.test(key) && value >= EDGE)
         return straightedgeSaid({ longLength, units }, value);
-      return Math.abs(value) >= LONG ? longLength(value) : length(value);
+      // A run goes from wall to wall, as the walls do that stand beside it.
+      return key === 'run' || Math.abs(value) >= LONG ? longLength(value) : length(value);
     case 'area':
       return printArea(value, units);
     case 'mass':

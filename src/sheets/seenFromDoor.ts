@@ -1,10 +1,11 @@
-import { lineThroughShape, type Point, type Ring } from '../geometry/index.ts';
+import { lineThroughShape, type Point } from '../geometry/index.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
+import { type SawnDepth, sawnDepth } from './sawnDepth.ts';
 
-/** How deep a piece is in the line of sight, all of it, not only where the line meets it; null where it is a whole tile. */
+/** How deep a piece is in the line of sight as it is sawn, all of it, not only where the line meets it; null where it is a whole tile. */
 export interface SeenDepth {
-  readonly depth: Ticks | null;
+  readonly depth: SawnDepth | null;
 }
 
 /** What one sees of a layout standing in a doorway: the tile at the door, and the one at the wall across. */
@@ -19,10 +20,19 @@ const shares = [0.5, 0.42, 0.58, 0.35, 0.65];
 /** A line of sight that runs this near to a right angle with the tiles, as a sine, meets them square. */
 const square = 0.02;
 
-type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape'>;
+/** A piece of the layout that is laid bears the number of its cut; one of a layout that is only compared has none. */
+type SeenPiece = Pick<PacketPiece, 'whole' | 'fullTile' | 'shape'> & Partial<Pick<PacketPiece, 'cut'>>;
 
-/** The view from each doorway whose line of sight runs along the tiles; a slanting one has no depth that says anything. */
-export function seenFromDoor(surface: PacketSurface, pieces: readonly SeenPiece[]): readonly DoorView[] {
+/**
+ * The view from each doorway whose line of sight runs along the tiles; a slanting one has no depth that says anything.
+ *
+ * @param step the saw step in ticks.
+ */
+export function seenFromDoor(
+  surface: PacketSurface,
+  pieces: readonly SeenPiece[],
+  step: Ticks,
+): readonly DoorView[] {
   return surface.openings.flatMap(({ name }) => {
     const line = surface.edges.find(({ id }) => id === `${name}:line`);
     if (!line) return [];
@@ -33,7 +43,7 @@ export function seenFromDoor(surface: PacketSurface, pieces: readonly SeenPiece[
     if (Math.min(Math.abs(inward[0]), Math.abs(inward[1])) > square) return [];
     const views = shares.flatMap((share) => {
       const eye: Point = [line.from[0] + dx * share, line.from[1] + dy * share];
-      return viewAlong(surface, pieces, eye, inward) ?? [];
+      return viewAlong(surface, pieces, eye, inward, step) ?? [];
     });
     return views.slice(0, 1).map((view) => ({ name, ...view }));
   });
@@ -44,6 +54,7 @@ function viewAlong(
   pieces: readonly SeenPiece[],
   eye: Point,
   inward: Point,
+  step: Ticks,
 ): Omit<DoorView, 'name'> | undefined {
   const [room] = lineThroughShape({ outer: surface.outline, holes: [] }, eye, inward).filter(
     ({ to }) => to > 0,
@@ -57,13 +68,15 @@ function viewAlong(
     .sort((a, b) => a.from - b.from);
   const [near, far] = [crossed[0], crossed.at(-1)];
   if (!near || !far || near === far) return undefined;
-  const depth = ({ piece }: typeof near): SeenDepth => ({
-    depth: piece.whole ? null : depthOf(piece.shape.outer, inward),
+  const depth = ({ piece: { whole, shape, cut } }: typeof near): SeenDepth => ({
+    depth: whole
+      ? null
+      : sawnDepth(
+          shape.outer,
+          inward,
+          step,
+          surface.cuts.find(({ number }) => number === cut),
+        ),
   });
   return { near: depth(near), far: depth(far) };
-}
-
-function depthOf(ring: Ring, [x, y]: Point): Ticks {
-  const along = ring.map((point) => point[0] * x + point[1] * y);
-  return Math.round(Math.max(...along) - Math.min(...along));
 }

@@ -2,7 +2,7 @@ import type { MovedSize } from '../drawing/index.ts';
 import type { ChalkLine, ChalkMark, StoryPole } from '../layout/Layout.ts';
 import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { READING_ERROR } from '../trade/index.ts';
+import { LEAST_TAPED, READING_ERROR } from '../trade/index.ts';
 import { asTaped } from './asTaped.ts';
 import { borderLines } from './borderLines.ts';
 import { faceWords, tapeWords } from './faceWords.ts';
@@ -77,18 +77,30 @@ function markRow(context: SheetContext, surface: PacketSurface, mark: ChalkMark)
   const first = sawNearest(mark.distance, step);
   const other = mark.both?.find(({ end, distance }) => end !== mark.end || distance !== mark.distance);
   const sum = asTaped(context, mark.distance + (other?.distance ?? 0), step);
+  const end = tapeWords(surface, mark.edge, mark.end, say);
   return {
     edge: faceWords(surface, mark.edge, say),
-    from: say('sheet.set-out.from', { end: tapeWords(surface, mark.edge, mark.end, say) }),
-    distance: longLength(first),
-    other: other
-      ? say('sheet.set-out.other', {
-          end: tapeWords(surface, mark.edge, other.end, say),
-          distance: longLength(sum - first),
-          sum: longLength(sum),
-        })
-      : '',
+    from: say(`sheet.set-out.${first === 0 ? 'at' : 'from'}`, { end }),
+    distance: first === 0 ? '' : longLength(first),
+    other: other ? otherSaid(context, surface, { ...other, edge: mark.edge }, [sum - first, sum]) : '',
   };
+}
+
+/** The mark from its other end; where it stands on that end by name; nothing where it stands too near to it for a tape. */
+function otherSaid(
+  { say, longLength, packet }: SheetContext,
+  surface: PacketSurface,
+  { edge, end, distance }: Pick<ChalkMark, 'edge' | 'end' | 'distance'>,
+  [rest, sum]: readonly [Ticks, Ticks],
+): string {
+  const { step } = packet.rounding;
+  const isAt = sawNearest(distance, step) === 0;
+  if (!isAt && distance < Math.max(step, LEAST_TAPED.value[packet.spec.print.system])) return '';
+  return say(`sheet.set-out.${isAt ? 'otherAt' : 'other'}`, {
+    end: tapeWords(surface, edge, end, say),
+    distance: longLength(rest),
+    sum: longLength(sum),
+  });
 }
 
 function lineNotes(
@@ -130,9 +142,9 @@ function lineNotes(
 /** Errors are printed upwards, in 1/64 in or half millimetres. */
 const FINEST = { inches: 127, mm: 160 } as const;
 
-/** Joints on a stick, or where none runs straight the same place of each tile or row, each to the nearest step of the saw, none added to another. */
+/** Joints on a stick, or where none runs straight the same place of each tile or row, each to the nearest step of the saw, none added to another; in feet from one foot up, as the marks on the walls. */
 function poleTable(
-  { say, length, packet }: SheetContext,
+  { say, longLength, packet }: SheetContext,
   { axis, module, joints }: StoryPole,
   { poles, guide }: PacketSurface['chalk'],
 ) {
@@ -142,11 +154,11 @@ function poleTable(
     title: say('sheet.set-out.pole', {
       axis: poles?.length === 1 ? 'both' : axis,
       on,
-      module: length(module),
+      module: longLength(module),
     }),
     joints: joints.map((joint, i) => ({
       number: i + 1,
-      distance: length(sawNearest(joint, packet.rounding.step)),
+      distance: longLength(sawNearest(joint, packet.rounding.step)),
     })),
   };
 }

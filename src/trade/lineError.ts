@@ -9,6 +9,16 @@ export const READING_ERROR: Fact<Readonly<Record<System, Ticks>>> = {
   source: 'practice',
 };
 
+/**
+ * What stands nearer to the end of a tape than this is not read there: the hook is in the way. A mark on the end itself is none that is
+ * read. 1/4 in or 5 mm.
+ */
+export const LEAST_TAPED: Fact<Readonly<Record<System, Ticks>>> = {
+  value: { inches: TICKS_PER_INCH / 4, mm: 5 * TICKS_PER_MM },
+  mark: 'P',
+  source: 'practice',
+};
+
 /** Of this share of all lines the stated error is not exceeded. */
 export const lineShare = 0.95;
 

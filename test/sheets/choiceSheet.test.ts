@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { inRings } from '../../src/drawing/inRings.ts';
+import { sawDown } from '../../src/measure/index.ts';
 import { choiceSheet } from '../../src/sheets/choiceSheet.ts';
 import { seenFromDoor } from '../../src/sheets/seenFromDoor.ts';
 import { bootRoom, surfaceOf } from '../drawing/fixture.ts';
@@ -115,34 +116,58 @@ describe.each(other)('the other layout of $slug', ({ packet, surface, candidate,
 // Arithmetic: joints lie at 49 in and each 12 in from there; the door line is at -2.4 in, the far wall at 98.1 in.
 test('from the door one sees the tile there and the one at the wall across', () => {
   const surface = surfaceOf(bootRoom);
-  const [view] = seenFromDoor(surface, surface.pieces);
-  const inches = (ticks: number | null) => (ticks ?? Number.NaN) / 8128;
+  const [view] = seenFromDoor(surface, surface.pieces, 1);
+  const inches = (ticks: number) => ticks / 8128;
   expect(view!.name).toBe('hall');
-  expect(inches(view!.near.depth)).toBeCloseTo(49 - 48 - 3 / 32 + 2.4, 1);
-  expect(inches(view!.far.depth)).toBeCloseTo(98.1 - (49 + 48 + 3 / 32), 1);
+  expect(inches(view!.near.depth!.wide)).toBeCloseTo(49 - 48 - 3 / 32 + 2.4, 1);
+  expect(inches(view!.far.depth!.wide)).toBeCloseTo(98.1 - (49 + 48 + 3 / 32), 1);
 });
 
 test.each(demos)(
   '$slug: no tile seen from a door is told smaller than the smallest in sight',
   ({ packet }) => {
     for (const surface of packet.surfaces) {
-      const { smallest } = surface.start.chosen;
-      const depths = seenFromDoor(surface, surface.pieces).flatMap(({ near, far }) => [
+      const { step } = packet.spec.print;
+      const smallest = sawDown(surface.start.chosen.smallest, step);
+      const depths = seenFromDoor(surface, surface.pieces, step).flatMap(({ near, far }) => [
         near.depth,
         far.depth,
       ]);
       // A tick or two is rounding.
-      expect(depths.filter((depth) => depth !== null && depth < smallest - 2)).toEqual([]);
+      expect(depths.filter((depth) => depth !== null && depth.wide < smallest - 2)).toEqual([]);
     }
   },
 );
 
+test.each(demos)('$slug: a tile seen from a door is told as the saw list has it', ({ packet }) => {
+  const { step } = packet.spec.print;
+  for (const surface of packet.surfaces)
+    for (const { near, far } of seenFromDoor(surface, surface.pieces, step))
+      for (const { depth } of [near, far]) {
+        if (!depth) continue;
+        const ends = surface.cuts.map(({ sizes }) => sizes.map(({ saw }) => saw));
+        expect(ends.some((saws) => saws.includes(depth.wide) && saws.includes(depth.narrow))).toBe(true);
+      }
+});
+
+test('the tile at the far wall of a leaning doorway is told by its own two ends, as on the saw list', () => {
+  const { packet } = demos.find(({ slug }) => slug === 'rowan-bath')!;
+  const surface = packet.surfaces[0]!;
+  const [view] = seenFromDoor(surface, surface.pieces, packet.spec.print.step);
+  const ends = surface.cuts
+    .filter(({ pieces }) => pieces.includes('N5-3'))
+    .flatMap(({ sizes }) => sizes.map(({ saw }) => saw));
+  const { wide, narrow } = view!.far.depth!;
+  expect(ends.sort((a, b) => a - b)).toEqual([narrow, wide]);
+  expect(wide / 8128).toBe(6 + 7 / 8);
+});
+
 test('a whole tile at the door is told as one', () => {
   const surface = surfaceOf({ ...bootRoom, crossing: [Math.round((-2.4 - 3 / 32) * 8128), 31 * 8128] });
-  expect(seenFromDoor(surface, surface.pieces)[0]!.near.depth).toBeNull();
+  expect(seenFromDoor(surface, surface.pieces, 1)[0]!.near.depth).toBeNull();
 });
 
 test('a slanting floor has no depth that would say anything', () => {
   const surface = surfaceOf({ ...bootRoom, turn: 45 });
-  expect(seenFromDoor(surface, surface.pieces)).toEqual([]);
+  expect(seenFromDoor(surface, surface.pieces, 1)).toEqual([]);
 });

@@ -82,7 +82,9 @@ describe('a tape in millimetres', () => {
     const marks = data.lines.flatMap((line) => line.marks).filter(({ other }) => other !== '');
     expect(marks.length).toBeGreaterThan(0);
     for (const { distance, other } of marks) {
-      const [first, second, sum] = `${distance} ${other}`.match(/\d+(?:[.,]\d+)?(?= mm)/g)!.map(Number);
+      const read = `${distance} ${other}`.match(/\d+(?:[.,]\d+)?(?= mm)/g)!.map(Number);
+      // A mark that stands on the other end says so instead of 0 mm.
+      const [first, second, sum] = read.length === 2 ? [read[0], 0, read[1]] : read;
       expect([first! % 1, second! % 1]).toEqual([0, 0]);
       expect(first! + second!).toBe(sum);
     }
