@@ -105,18 +105,59 @@ describe.each(named)('the lines of %s', (_, { layout, job }) => {
     expect(first!.snappable || !second!.snappable).toBe(true);
   });
 
-  test('beside the first two lie a whole number of modules off, as many as a reach holds', () => {
-    const wide = layout.chalk.further!.filter((line) => {
+  test('beside the first two lie a whole number of modules off, as many as a reach holds, but in legs that no such line is in reach of', () => {
+    const reach = job.print.system === 'inches' ? 48 * IN : 1200 * 320;
+    const stepOn = (axis: 0 | 1) =>
+      pattern.module[axis] * Math.max(1, Math.floor(reach / pattern.module[axis]));
+    const offGrid = (line: ChalkLine) => {
       const axis = line.axis === 'along' ? 0 : 1;
-      const step = Math.max(
-        1,
-        Math.floor((job.print.system === 'inches' ? 48 * IN : 1200 * 320) / pattern.module[axis]),
-      );
-      return (place(line) - layout.chalk.crossing[axis]) % (step * pattern.module[axis]) !== 0;
-    });
-    expect(wide).toEqual([]);
+      return (place(line) - layout.chalk.crossing[axis]) % stepOn(axis) !== 0;
+    };
+    const wide = layout.chalk.further!.filter(offGrid);
+    expect(
+      wide.filter(
+        (line) =>
+          (place(line) - layout.chalk.crossing[line.axis === 'along' ? 0 : 1]) %
+            pattern.module[line.axis === 'along' ? 0 : 1] !==
+          0,
+      ),
+    ).toEqual([]);
+    const bare = wide.map((line) =>
+      bareLength(
+        layout,
+        line,
+        linesOf(layout).filter((one) => one !== line),
+        reach,
+      ),
+    );
+    expect(bare.filter((long) => long < reach - 2 * IN)).toEqual([]);
   });
 });
+
+/** How much of a line has no other on its axis in reach over open floor, by steps of an inch along it and to both sides. */
+function bareLength(
+  layout: Layout,
+  { axis, from, to }: ChalkLine,
+  others: readonly ChalkLine[],
+  reach: number,
+): number {
+  const [at, on] = axis === 'along' ? ([0, 1] as const) : ([1, 0] as const);
+  const point = (off: number, t: number): Point => (at === 0 ? [off, t] : [t, off]);
+  const isOpen = (p: Point) =>
+    pointInRing(p, layout.frame.outline) && !layout.frame.obstacles.some(({ ring }) => pointInRing(p, ring));
+  const near = others.filter((one) => one.axis === axis && Math.abs(one.from[at] - from[at]) <= reach);
+  let bare = 0;
+  for (let t = from[on] + IN / 2; t < to[on]; t += IN) {
+    const isServed = near.some((one) => {
+      if (one.from[on] > t || one.to[on] < t) return false;
+      const steps = Math.ceil(Math.abs(one.from[at] - from[at]) / IN);
+      const way = (one.from[at] - from[at]) / Math.max(1, steps);
+      return Array.from({ length: steps }, (_, i) => point(from[at] + i * way, t)).every(isOpen);
+    });
+    if (!isServed) bare += IN;
+  }
+  return bare;
+}
 
 /** Fixed chance: a generator of uniform numbers (Lehmer, multiplier 48271), made normal by the sum of twelve. */
 function chance(seed: number): () => number {

@@ -4,7 +4,7 @@ import { modulesInReach, REACH } from '../../trade/index.ts';
 import type { Chalk, ChalkLine } from '../Layout.ts';
 import { apartOf, leastApart, markAt, type Stretch } from './chalkLine.ts';
 import type { Faces } from './Faces.ts';
-import type { FurtherQuestion } from './furtherLines.ts';
+import type { FurtherQuestion } from './FurtherQuestion.ts';
 import { isBeside, roomBeside } from './isBeside.ts';
 import { zigzagNear } from './zigzagNear.ts';
 

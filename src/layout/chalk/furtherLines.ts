@@ -1,19 +1,17 @@
 import { bounds } from '../../geometry/index.ts';
-import type { System } from '../../measure/index.ts';
-import type { Pattern } from '../../pattern/Pattern.ts';
 import { modulesInReach, REACH } from '../../trade/index.ts';
-import type { ChalkLine, FramedRoom } from '../Layout.ts';
+import type { ChalkLine } from '../Layout.ts';
 import { drawnTogether } from '../movement/drawnTogether.ts';
 import { pulledApart } from '../movement/pulledApart.ts';
-import type { WideJoint } from '../movement/WideJoint.ts';
 import { apartOf, jointLine, leastApart } from './chalkLine.ts';
-import type { Faces } from './Faces.ts';
+import type { FurtherQuestion } from './FurtherQuestion.ts';
 import { isBeside, roomBeside } from './isBeside.ts';
+import { legLines } from './legLines.ts';
 
 /**
  * Lines beside the two through the crossing, on every so-manieth joint, as many modules apart as a reach
- * holds, wherever two marks give one its direction: upright ones first, from the crossing outwards. Courses
- * that step by a length have no upright joint in common, so there they are left out.
+ * holds, wherever two marks give one its direction: upright ones first, from the crossing outwards, then
+ * those of legs that none of these is in reach of. Courses that step by a length have no upright joint in common, so there they are left out.
  */
 export function furtherLines(
   main: readonly ChalkLine[],
@@ -26,7 +24,7 @@ export function furtherLines(
     const at = own.from[axis];
     const near = roomBeside(pattern.module[axis], system);
     const step = pattern.module[axis] * modulesInReach(pattern.module[axis], REACH.value[system]);
-    return places(at, step, axis, question).flatMap((place) =>
+    const onGrid = places(at, step, axis, question).flatMap((place) =>
       jointLine(place, axis, faces)
         .stretches.filter((stretch) => apartOf(stretch) >= leastApart(system))
         .filter((stretch) => !isBeside(stretch, faces, near))
@@ -40,15 +38,9 @@ export function furtherLines(
           snappable: true,
         })),
     );
+    const joints = places(at, pattern.module[axis], axis, question).sort((a, b) => a - b);
+    return [...onGrid, ...legLines(axis, joints, [own, ...onGrid], question)];
   });
-}
-
-export interface FurtherQuestion {
-  readonly frame: FramedRoom;
-  readonly faces: Faces;
-  readonly pattern: Pattern;
-  readonly system: System;
-  readonly wide?: readonly WideJoint[];
 }
 
 /** From the line itself outwards, to either side, as far as half a tile still lies beyond. */
