@@ -1,10 +1,10 @@
-import type { Point } from '../geometry/index.ts';
 import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
-import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
+import type { PacketSurface } from '../packet/Packet.ts';
 import { axisEnds } from './axisEnds.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
+import { isAslant } from './isAslant.ts';
 import type { Mark, Spot } from './Mark.ts';
 import type { NameRequest } from './nameBlock.ts';
 import { direction, type Scale, toPaper } from './Scale.ts';
@@ -12,6 +12,7 @@ import { move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { sizes, text } from './text.ts';
 import { textWidth } from './textWidth.ts';
+import { wallEnds } from './wallEnds.ts';
 
 /** Distance of the words from the wall, in mm of paper. */
 const off = 4;
@@ -29,17 +30,9 @@ interface EndCut {
   readonly towards: number;
 }
 
-/** A wall that leans by more than this from square, as a sine, cuts its tiles aslant: where the line ends tells no size of a cut. */
-const aslant = 0.2;
-
-function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
-  if (!edge || edge.arc) return false;
-  const [dx, dy] = [edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]];
-  return Math.abs(dx * towards[0] + dy * towards[1]) > aslant * Math.hypot(dx, dy);
-}
-
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
-  return axisEnds(surface).flatMap(({ of, turn, size, other, wall, edge }) => {
+  const onAxes = axisEnds(surface);
+  return [...onAxes, ...wallEnds(surface, onAxes)].flatMap(({ of, turn, size, other, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
     const cuts = other === undefined ? [size] : [size, other];
     return {
@@ -62,7 +55,7 @@ export interface EndCutPrint extends Notation {
   readonly say: Say;
 }
 
-/** The pieces at the ends of both axes, outside the wall they meet: size and share of a tile; of those that end in a box, if given. */
+/** The pieces at the ends of both axes, and along the walls that no axis ends at, outside the wall they meet: size and share of a tile; of those that end in a box, if given. */
 export function endCuts(
   surface: PacketSurface,
   scale: Scale,

@@ -64,6 +64,35 @@ test('a wall that the axis meets aslant ends it in no cut', () => {
   expect(endCutsOf('10 ft', 'pattern: {straight: {turned: 45}}')).toEqual([]);
 });
 
+// Modules are 12 in, gaps 1/4 in, and tile begins whole on A-B and F-A: what is left at each other wall is its distance less its gap and the modules up to it.
+test('walls round an arm that no axis ends at are told too', () => {
+  const file = `
+title: An arm
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 7/8 in x 11 7/8 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 10 ft, B-C: 42 in, C-D: 60 in, D-E: 57 in, E-F: 60 in, F-A: 99 in}
+  angles: {D: 270}
+  start: {along: tile on F-A, across: tile on A-B}
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const options = { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space } as const;
+  const { svg } = drawPlan(made.packet.surfaces[0]!, options);
+  const told = textsIn(svg).flatMap(({ words }) => (words.startsWith('endCut') ? [words] : []));
+  expect(told.sort()).toEqual(
+    [
+      'endCut 11 7/8 in 100', // A-B
+      'endCut 11 1/2 in 97', // B-C: 119 3/4 - 108 1/4
+      'endCut 5 1/2 in 46', // C-D: 41 3/4 - 36 1/4
+      'endCut 11 1/2 in 97', // D-E: 59 3/4 - 48 1/4
+      'endCut 2 1/2 in 21', // E-F: 98 3/4 - 96 1/4
+      'endCut 11 7/8 in 100', // F-A
+    ].sort(),
+  );
+});
+
 // A chord of 120 in that rises 6: radius c²/8h + h/2 = 303 in, as circular segments stand in Machinery's Handbook (from memory).
 // The chalk line runs at 60 3/16 in, all but at the middle: 96 + 6 - 2 · 1/4 = 101 1/2 in, eight modules and a hair under 5 1/2 in.
 test('a curved wall ends it in the cut where the chalk line meets its arc', () => {
