@@ -4,7 +4,6 @@ import { CHECK_RUN, type Limit, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
 import { floorOf } from './floorOf.ts';
 import type { Gate } from './Gate.ts';
-import { heldAgainst } from './heldAgainst.ts';
 import { isUndercut } from './isUndercut.ts';
 import { laidCode } from './laidCode.ts';
 import { limitGate } from './limitGate.ts';
@@ -18,6 +17,7 @@ import { stoppedLayers } from './stoppedLayers.ts';
 import { stripGates } from './stripGates.ts';
 import { taperLines } from './taperTable.ts';
 import { tileSize } from './tileSize.ts';
+import { webGates } from './webGates.ts';
 import { whoDoes } from './whoDoes.ts';
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
@@ -99,27 +99,6 @@ function tileGates(context: SheetContext): Gate[] {
       count: tile.readings.length,
       joint: length(packet.spec.joint),
     }),
-    source: '',
-  }));
-}
-
-/** Pieces at openings that may break, as too little tile stays beside the opening: another start, or a signature before they are sawn. */
-function webGates(context: SheetContext): Gate[] {
-  const { packet, say } = context;
-  const webs = packet.surfaces.flatMap((surface) =>
-    surface.faults.filter(({ code }) => code === 'web').map((web) => ({ ...web, surface })),
-  );
-  return webs.map(({ pieces, figures, surface }) => ({
-    what: floorOf(packet, surface, say('gate.web', { pieces: pieces.join(', ') })),
-    bound: say('sheet.job-sheet.least'),
-    ...heldAgainst(context, {
-      found: Number(figures.size),
-      limit: Number(figures.limit),
-      bound: 'least',
-      pass: false,
-    }),
-    state: 'fail',
-    note: say('gate.webNote'),
     source: '',
   }));
 }
