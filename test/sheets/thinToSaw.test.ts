@@ -64,7 +64,7 @@ test('a strip as wide as the tile is thick, or wider, asks for no signature', ()
   expect(gatesOf('61 3/8 in', '1/4 in')).toEqual([]);
 });
 
-/** The line of the job sheet for a pipe whose hole of 4 in begins `off` from the factory edge of the whole tile on D-A, its gap of none counted. */
+/** The line of the job sheet for a pipe whose hole of 4 in begins `off` from the factory edge of the whole tile on D-A, with no gap round it. */
 const webOf = (off: string, thick: string) => {
   const { sheets } = sheetsOf(
     'web',
@@ -86,7 +86,7 @@ floor:
   return (data as { gates: readonly Gate[] }).gates.filter(({ what }) => what.startsWith('Tile left'));
 };
 
-// The tile on D-A reaches from 1/4 to 12 1/4 in. A hole of 4 in whose middle is 10 in off D-A ends at 12 in, 1/4 in before its edge; at 9 7/8 in, 3/8 in.
+// The tile on D-A reaches from 1/4 to 12 1/4 in. A hole of 4 in whose middle is 10 in off D-A ends at 12 in, 1/4 in before its edge; at 9 13/16 in, 7/16 in.
 describe('tile that stays beside an opening', () => {
   test('is not to be sawn where it is thinner than the tile is thick: what is signed is an opening through to the edge', () => {
     const [gate] = webOf('10 in', '3/8 in');
@@ -95,9 +95,9 @@ describe('tile that stays beside an opening', () => {
     expect(gate!.note).not.toContain('before it is sawn');
   });
 
-  test('is to be signed for before it is sawn where it is as thick', () => {
-    const [gate] = webOf('9 7/8 in', '3/8 in');
-    expect(gate).toMatchObject({ found: '3/8 in', signed: true });
+  test('is to be signed for before it is sawn where it is thicker than that', () => {
+    const [gate] = webOf('9 13/16 in', '3/8 in');
+    expect(gate).toMatchObject({ found: '7/16 in', signed: true });
     expect(gate!.note).toContain('before it is sawn');
   });
 });
