@@ -1,7 +1,7 @@
 import type { ExchangeFile } from '../exchange/ExchangeFile.ts';
 import type { Packet } from '../packet/Packet.ts';
 import type { Bundle, SheetView } from '../sheets/SheetView.ts';
-import type { SawPage } from '../sheets/sawPage.ts';
+import type { SawPart } from '../sheets/sawParts.ts';
 
 /** The line of a job in the index of jobs. */
 export interface JobCard {
@@ -39,8 +39,8 @@ export interface SiteJob {
   readonly card?: JobCard;
   readonly sheets: readonly SheetView[];
   readonly bundles: readonly BundleView[];
-  /** The page beside the saw; missing where nothing could be made. */
-  readonly saw?: SawPage;
+  /** The pages beside the saw, most often one; missing where nothing could be made. */
+  readonly saw?: readonly SawPart[];
   readonly notes: readonly Note[];
   /** Written beside the packet for other programs. */
   readonly files: readonly ExchangeFile[];

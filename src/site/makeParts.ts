@@ -63,11 +63,12 @@ function pageLists(jobs: readonly SiteJob[], words: Words, pages: SiteFacts['pag
         title: `${own} · ${title(job)}`,
       })),
     ),
-    sawPages: written
-      .filter((job) => job.saw)
-      .map((job) => ({
+    sawPages: written.flatMap((job) =>
+      (job.saw ?? []).map(({ file }, part) => ({
         slug: job.slug,
         name: 'saw',
+        file,
+        part,
         lang: job.lang,
         title: words.say(job.lang)('saw.title', {
           job: title(job),
@@ -75,6 +76,7 @@ function pageLists(jobs: readonly SiteJob[], words: Words, pages: SiteFacts['pag
           stamp: job.packet?.job.stamp ?? '',
         }),
       })),
+    ),
     bundlePages: written.flatMap((job) =>
       job.bundles.map(({ name, sheets }) => {
         const lang = sheets[0]?.lang ?? siteLanguage;

@@ -24,7 +24,7 @@ function viewOf(slug: string, packet: Packet, { core, words }: Making): Omit<Sit
   const lang = packet.spec.print.crew[0] ?? siteLanguage;
   const bundles = bundlesOf(sheets);
   const notes = noteLines(packet, words, lang);
-  const saw = core.sawPage(packet, lang, words.say(lang));
+  const saw = core.sawPages(packet, lang, words.say(lang));
   const files = exchangeFiles(packet, words.say(lang));
   return { slug, lang, card: jobCard(packet), sheets, bundles, saw, notes, files, pages: 'write', packet };
 }

@@ -94,7 +94,7 @@ export const fixtureCore: Core = {
   readJob,
   makePacket,
   makeSheets,
-  sawPage: (_, lang) => ({ lang, styles: '', surfaces: [] }),
+  sawPages: (_, lang) => [{ lang, styles: '', surfaces: [], file: 'saw.html', others: [] }],
 };
 
 /** An empty place to build in, its job files written from slug → text. */
