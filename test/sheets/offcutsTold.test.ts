@@ -7,9 +7,11 @@ interface Line {
   readonly number: number;
   readonly pieces: readonly string[];
   readonly mates: readonly string[];
+  readonly later: readonly string[];
 }
 interface SawData {
   readonly zones?: readonly {
+    readonly number: number;
     readonly fences: readonly { readonly lines: readonly Line[] }[];
     readonly marked: readonly Line[];
   }[];
@@ -60,6 +62,20 @@ describe.each(demos)('the offcuts of $slug', ({ packet, sheets }) => {
       expect(numbersIn(words), piece).toEqual(one?.others ?? []);
       if (one) expect(words.startsWith('+'), piece).toBe(!one.isOffcut);
     }
+  });
+
+  test('stand on the saw list after the piece of whose tile they come, where that has no card', () => {
+    const listed = lines.flatMap(({ pieces }) => pieces);
+    const early = Object.values(packet.tiles).flatMap(({ from }) =>
+      from.flatMap(({ pieces }) => {
+        const own = all.filter(({ piece }) => pieces.some((one) => one.piece === piece));
+        const first = own.find(({ isOffcut }) => !isOffcut)?.piece ?? '';
+        return own
+          .filter((one) => one.isOffcut && listed.includes(one.piece))
+          .filter(({ piece }) => listed.indexOf(first) > listed.indexOf(piece));
+      }),
+    );
+    expect(early.map(({ piece }) => piece)).toEqual([]);
   });
 
   test('stand on the cards of hard cuts', () => {
@@ -120,4 +136,17 @@ test('a card in linden-entry that starts off the edges of its tile says how far,
     'Starts 313 mm from the right edge.',
   );
   expect(starts.find(({ number }) => number === 18)!.notes[1]).toContain('312 mm');
+});
+
+test('a tile of linden-entry that gives a piece to zone 1 is sawn there, though its larger piece is set in zone 2', () => {
+  const { sheets } = demos.find(({ slug }) => slug === 'linden-entry')!;
+  const { zones = [], mates } = sheets.find(({ name }) => name === 'saw-list')!.data as SawData;
+  const told = zones.flatMap(({ number, fences, marked }) =>
+    [...fences.flatMap(({ lines }) => lines), ...marked].flatMap(({ pieces, later }) =>
+      pieces.flatMap((piece, i) => (later[i] ? [`${number} ${piece} ${later[i]}`] : [])),
+    ),
+  );
+  expect(told.length).toBeGreaterThan(0);
+  for (const one of told) expect(one).toMatch(/^1 \S+ for zone 2$/);
+  expect(mates![1]).toContain('for zone 2: corte agora');
 });
