@@ -265,7 +265,7 @@ function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): reado
   const tile = tileOf(context, cut);
   const told = (own: SheetContext) => [
     ...cardMates(own.say, packet, surface, cut),
-    ...(shown === cut ? [] : [startOnCard(own, shown, tile, cardTurn(cut, surface).turn)]),
+    ...(shown === cut ? [] : [startOnCard(own, surface, cut, cardTurn(cut, surface).turn)]),
     ...(isCentreOff(context, shown)
       ? [own.say('sheet.hard-cuts.offTile')]
       : isCrowded(shown)

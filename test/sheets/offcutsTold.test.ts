@@ -123,7 +123,7 @@ describe.each(demos)('the cards of $slug', ({ packet, sheets }) => {
   });
 });
 
-test('a card in linden-entry that starts off the edges of its tile says how far, as it is drawn', () => {
+test('a card in linden-entry that is sawn from an offcut is measured from the factory end which that still has', () => {
   const { sheets } = demos.find(({ slug }) => slug === 'linden-entry')!;
   const cards = sheets
     .filter(({ template }) => template === 'hard-cuts')
@@ -131,11 +131,11 @@ test('a card in linden-entry that starts off the edges of its tile says how far,
   expect(cards.find(({ number }) => number === 18)!.notes[0]).toContain('cut 25 (saw list)');
   const starts = cards.filter(({ notes }) => notes[0]?.includes('Starts'));
   expect(starts.map(({ number }) => number).sort()).toEqual([16, 18]);
-  // Both lie on their card upside down: the tile sheet has them from the left.
-  expect(starts.find(({ number }) => number === 16)!.notes[0]).toContain(
-    'Starts 313 mm from the right edge.',
-  );
-  expect(starts.find(({ number }) => number === 18)!.notes[1]).toContain('312 mm');
+  // Arithmetic: both triangles end where their tile does, at the end that the larger piece leaves; a setter has no other edge to tape from.
+  for (const { notes } of starts) {
+    expect(notes[0]).toContain('Starts at the offcut’s factory end.');
+    expect(notes[1]).toContain('Começa na ponta de fábrica da sobra.');
+  }
 });
 
 test('a tile of linden-entry that gives a piece to zone 1 is sawn there, though its larger piece is set in zone 2', () => {
