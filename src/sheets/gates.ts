@@ -1,6 +1,7 @@
 import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, comesUpAs, type Limit, undercutPlay } from '../trade/index.ts';
+import { asTaped } from './asTaped.ts';
 import { checkText, readBy } from './checkText.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
@@ -88,7 +89,7 @@ function tileGates(context: SheetContext): Gate[] {
       tileCount: tile.run?.tiles ?? CHECK_RUN.value,
     }),
     bound: say('sheet.job-sheet.shouldBe'),
-    limit: longLength(dryRow(tile, packet.spec.joint, tile.run?.tiles)),
+    limit: longLength(asTaped(context, dryRow(tile, packet.spec.joint, tile.run?.tiles))),
     found: tile.run ? longLength(tile.run.read) : '',
     state: tile.run ? 'pass' : 'open',
     note: say(tile.run ? 'gate.runLaid' : 'gate.runNote', {
