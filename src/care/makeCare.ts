@@ -1,7 +1,7 @@
 import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Job } from '../job/Job.ts';
 import { asbestosAtWork, leadAtWork } from '../materials/limits/houseLimits.ts';
-import { cautionsFor, dropTestMonths, sealingNeed } from '../trade/index.ts';
+import { cautionsFor, comesUpAs, dropTestMonths, sealingNeed } from '../trade/index.ts';
 import type { Care } from './Care.ts';
 import { type CareFacts, dontsFor, dosFor, line } from './careLines.ts';
 import { usedLines } from './usedLines.ts';
@@ -18,6 +18,7 @@ export function makeCare(job: Job, calendar: readonly CalendarEntry[]): Care {
   const wet = job.surfaces.some(({ exposure }) => exposure === 'wet');
   const checkAgainMonths = dropTestMonths(wet);
   const dates = datesOf(calendar);
+  const up = job.base.removed.map(({ name }) => comesUpAs(name));
   const acidSoft = job.tiles.some(({ material }) => material === 'stone' || material === 'cement');
   const facts: CareFacts = { job, wet, sealing, acidSoft, checkAgainMonths, dates };
   return {
@@ -33,6 +34,8 @@ export function makeCare(job: Job, calendar: readonly CalendarEntry[]): Care {
       asbestos: asbestosAtWork(job),
       lead: leadAtWork(job),
       epoxy: job.products.grout.kind === 'epoxy',
+      chips: up.some(({ chips }) => chips),
+      strips: up.some(({ strips }) => strips) || job.base.nailHoles !== undefined,
     }).map(({ value }) => line(value)),
     used: usedLines(job),
   };

@@ -23,18 +23,17 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   const own = packet.spec.tiles.filter(({ key }) => tilesLaid(surface).includes(key));
   const asked = flatnessClass(longestSide(own, packet.spec.joint), packet.spec.print.system);
   const { flatness } = surface;
-  const short = shortEdge(asked, flatness);
   const read = flatnessRead(context, surface);
   return {
     asked: say('sheet.base-sheet.asked', {
       class: asked.name,
       gap: length(asked.gap),
       over: straightedgeSaid(context, asked.over),
-      shortGap: length(short.limit),
-      shortOver: straightedgeSaid(context, short.straightedge),
-      read: readUnder(context, surface, [asked.over, short.straightedge]),
+      shortGap: length(asked.shortGap),
+      shortOver: straightedgeSaid(context, asked.shortOver),
+      read: readUnder(context, surface, asked),
     }),
-    edges: otherEdge(context, asked, short),
+    edges: otherEdge(context, asked),
     checkCount: say('sheet.base-sheet.checks', {
       count: straightedgeChecks(surface.areaM2),
       area: checkArea(context),
@@ -48,33 +47,15 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
   };
 }
 
-/**
- * The short straightedge of the heading and its limit: the one that the floor was read with where keeping its limit keeps that of the
- * rule's own, so that one limit stands on the sheet.
- */
-function shortEdge(
-  { shortGap, shortOver }: FlatnessClass,
-  flatness: Flatness | undefined,
-): Pick<Flatness['under'][number], 'straightedge' | 'limit'> {
-  const stands = flatness?.under.find(
-    ({ straightedge, limit }) => straightedge >= shortOver && limit <= shortGap,
-  );
-  return stands ?? { straightedge: shortOver, limit: shortGap };
-}
-
 /** Which short straightedge goes with which tile, where a longer or shorter tile has another one; else empty. */
-function otherEdge(
-  context: SheetContext,
-  asked: FlatnessClass,
-  short: Pick<Flatness['under'][number], 'straightedge' | 'limit'>,
-): string {
+function otherEdge(context: SheetContext, asked: FlatnessClass): string {
   const { say, length, units } = context;
   const side = tightFrom(units.system);
   const other = flatnessClass(asked.name === 'tight' ? 0 : side, units.system);
-  if (other.shortOver === short.straightedge) return '';
+  if (other.shortOver === asked.shortOver) return '';
   return say('sheet.base-sheet.edges', {
-    shortOver: straightedgeSaid(context, short.straightedge),
-    shortGap: length(short.limit),
+    shortOver: straightedgeSaid(context, asked.shortOver),
+    shortGap: length(asked.shortGap),
     otherOver: straightedgeSaid(context, other.shortOver),
     otherGap: length(other.shortGap),
     long: asked.name === 'tight' ? 'yes' : 'no',
@@ -82,14 +63,23 @@ function otherEdge(
   });
 }
 
-/** The gap under each other straightedge that the floor was read with, so that it stands here as on the job sheet; else `none`. */
-function readUnder(context: SheetContext, surface: PacketSurface, named: readonly number[]): string {
+/**
+ * The gap under each other straightedge that the floor was read with, so that it stands here as on the job sheet; else `none`. Where that gap
+ * is the short straightedge's own it is no rule: whoever read it as one would ask a floor for less.
+ */
+function readUnder(
+  context: SheetContext,
+  surface: PacketSurface,
+  { over, shortOver, shortGap }: FlatnessClass,
+): string {
   const { packet, say, length } = context;
   const others = packet.limits.flatMap((one) =>
     one.rule.startsWith('flatness.') &&
     one.surface === surface.name &&
     one.over !== undefined &&
-    !named.includes(one.over)
+    one.over !== over &&
+    one.over !== shortOver &&
+    Number(one.limit) > shortGap
       ? [say('limit.under', { gap: length(Number(one.limit)), over: straightedgeSaid(context, one.over) })]
       : [],
   );

@@ -3,6 +3,7 @@ import type { Point } from '../geometry/index.ts';
 import type { TileSpec } from '../job/Job.ts';
 import type { Packet, PacketSurface } from '../packet/Packet.ts';
 import { slideOf } from '../tiles/slideOf.ts';
+import type { CutTile } from '../tiles/TilePlan.ts';
 
 /** Slides no farther apart than this, in ticks, are one. */
 const ROUNDING = 4;
@@ -11,6 +12,9 @@ const ROUNDING = 4;
 interface Slide {
   readonly tile: string;
   readonly by: Point;
+  /** All pieces of the tile, and which of them it is. */
+  readonly pieces: CutTile['pieces'];
+  readonly at: number;
 }
 
 /** The floor that a cut is of. */
@@ -25,18 +29,24 @@ function slidesOf({ tiles, spec, surfaces }: Packet, { name }: Floor, cut: Cut):
   const own = new Set(surfaces.length > 1 ? cut.pieces.map((piece) => `${name}:${piece}`) : cut.pieces);
   return (tiles[cut.tile]?.from ?? []).flatMap((one) =>
     one.pieces
-      .filter(({ piece }) => own.has(piece))
-      .map((piece) => ({ tile: one.tile, by: slideOf(piece, tile) })),
+      .map((piece, at) => ({ piece, at }))
+      .filter(({ piece }) => own.has(piece.piece))
+      .map(({ piece, at }) => ({ tile: one.tile, by: slideOf(piece, tile), pieces: one.pieces, at })),
   );
+}
+
+/** The first of the tiles in which pieces of a cut lie as its card shows it: all its pieces, and which of them is meant. */
+export function shownTile(packet: Packet, floor: Floor, cut: Cut): Slide | undefined {
+  const slides = slidesOf(packet, floor, cut);
+  const alike = slides.map(({ by }) => slides.filter((other) => isSame(by, other.by)).length);
+  return slides[alike.indexOf(Math.max(...alike))];
 }
 
 /**
  * How far a cut's card shows it moved along its tile: as the tile sheet has most of its pieces, of as many those in the tile that is sawn first.
  */
 export function shownSlide(packet: Packet, floor: Floor, cut: Cut): Point {
-  const slides = slidesOf(packet, floor, cut);
-  const alike = slides.map(({ by }) => slides.filter((other) => isSame(by, other.by)).length);
-  return slides[alike.indexOf(Math.max(...alike))]?.by ?? [0, 0];
+  return shownTile(packet, floor, cut)?.by ?? [0, 0];
 }
 
 /** The tiles in which pieces of a cut are sawn at another place than the cut's card shows: they are marked where the tile sheet has them. */

@@ -1,6 +1,7 @@
 import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
-import { CHECK_RUN, type Limit, undercutPlay } from '../trade/index.ts';
+import { CHECK_RUN, comesUpAs, type Limit, undercutPlay } from '../trade/index.ts';
+import { asTaped } from './asTaped.ts';
 import { checkText, readBy } from './checkText.ts';
 import { floorOf } from './floorOf.ts';
 import type { Gate } from './Gate.ts';
@@ -90,7 +91,7 @@ function tileGates(context: SheetContext): Gate[] {
       tileCount: tile.run?.tiles ?? CHECK_RUN.value,
     }),
     bound: say('sheet.job-sheet.shouldBe'),
-    limit: longLength(dryRow(tile, packet.spec.joint, tile.run?.tiles)),
+    limit: longLength(asTaped(context, dryRow(tile, packet.spec.joint, tile.run?.tiles))),
     found: tile.run ? longLength(tile.run.read) : '',
     state: tile.run ? 'pass' : 'open',
     note: say(tile.run ? 'gate.runLaid' : 'gate.runNote', {
@@ -128,11 +129,7 @@ function baseGates(context: SheetContext): Gate[] {
       ? [
           open(
             say('gate.comesUp', { layers: base.removed.map(({ name }) => sayThing(say, name)).join(', ') }),
-            say(
-              base.removed.some(({ name }) => stoppedLayers(packet).has(name))
-                ? 'gate.comesUpStopped'
-                : 'gate.comesUpNote',
-            ),
+            upNote(context),
           ),
         ]
       : []),
@@ -143,6 +140,14 @@ function baseGates(context: SheetContext): Gate[] {
     { ...open(say('gate.film'), say('gate.filmNote')), ...readOf(context, 'film') },
     { ...open(say('gate.moisture'), say('gate.moistureNote')), ...readOf(context, 'moisture') },
   ];
+}
+
+/** What is to be done where layers come up: what they leave, and the strips and nails that held them. */
+function upNote({ packet, say }: SheetContext): string {
+  const { removed } = packet.base;
+  if (removed.some(({ name }) => stoppedLayers(packet).has(name))) return say('gate.comesUpStopped');
+  const strips = removed.some(({ name }) => comesUpAs(name).strips);
+  return say('gate.comesUpNote', { strips: strips ? 'yes' : 'no' });
 }
 
 /** What the job file already says of film or moisture: figure, date and limit; nothing where nobody has read it yet. */

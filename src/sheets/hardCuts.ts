@@ -22,7 +22,7 @@ import { calledCut } from './calledCut.ts';
 import { cardMates } from './cardMates.ts';
 import { cardOrder } from './cardOrder.ts';
 import { cardPages } from './cardPages.ts';
-import { type CardRoom, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
+import { type CardRoom, headMm, LOW_CARD, type LowWords, lowRoom, lowWordsMm, roomOf } from './cardRoom.ts';
 import { cutOnCard } from './cutOnCard.ts';
 import { pageSpace } from './drawingSpace.ts';
 import { elsewhere } from './elsewhere.ts';
@@ -171,12 +171,19 @@ function lowHeightMm({ size, told }: Pick<CardSpace, 'size' | 'told'>): number {
   return Math.max(LOW_CARD.leastMm, size.heightMm + LOW_CARD.roundMm, told ? lowWordsMm(told) : 0);
 }
 
-/** The ways in which a drawing is larger than its card. */
-function spansOf({ widthMm, heightMm }: Space, limit: Space): readonly ('wide' | 'tall')[] {
-  return [
+/** The ways in which a card is larger than others: its drawing is, or the words beside that and under it would be cut off. */
+function spansOf(
+  { widthMm, heightMm }: Space,
+  { single, doubles, heads }: CardRoom,
+  wordsMm: number,
+): readonly ('wide' | 'tall')[] {
+  const limit = doubles.length > 0 ? single : cardSpace;
+  const drawn = [
     ...(widthMm > limit.widthMm ? (['wide'] as const) : []),
     ...(heightMm > limit.heightMm ? (['tall'] as const) : []),
   ];
+  if (drawn.length > 0 || !heads || wordsMm <= heads.single) return drawn;
+  return wordsMm <= heads.doubles[0]! ? ['wide'] : ['tall'];
 }
 
 const isIn = ({ widthMm, heightMm }: Space, limit: Space) =>
@@ -218,21 +225,42 @@ function triesOf(context: SheetContext, surface: PacketSurface, cut: Cut): Try[]
     });
 }
 
-/** A card's drawing as large as it fits, or larger over two cards where its smallest notch would else be lost. */
-function largest(tries: readonly Try[], { single: limit, doubles }: CardRoom): Try {
+/** How high the words beside a card's drawing stand, in mm. */
+type HeadOf = (one: Try) => number;
+
+/** A card's drawing as large as it fits with the words beside it, or larger over two cards where its smallest notch would else be lost. */
+function largest(tries: readonly Try[], { single: limit, doubles, heads }: CardRoom, headOf: HeadOf): Try {
+  const holds = (one: Try, most = Number.POSITIVE_INFINITY) => headOf(one) <= most;
   const whole = tries.filter(({ broken }) => !broken);
   // A low card has no room to say that its tile is broken.
-  const single = (doubles.length > 0 ? tries : whole).find((one) => fits(one, limit)) ?? whole.at(-1)!;
+  const all = doubles.length > 0 ? tries : whole;
+  const single =
+    all.find((one) => fits(one, limit) && holds(one, heads?.single)) ??
+    all.find((one) => fits(one, limit)) ??
+    whole.at(-1)!;
   if (single.leastMm >= LEAST_MM || doubles.length === 0) return single;
-  const double = tries.filter((one) => doubles.some((space) => fits(one, space)));
+  const double = tries.filter((one) =>
+    doubles.some((space, i) => fits(one, space) && holds(one, heads?.doubles[i])),
+  );
   const seen = double.filter(({ leastMm }) => leastMm >= LEAST_MM);
   return seen.findLast(({ broken }) => !broken) ?? seen.at(-1) ?? double[0] ?? single;
 }
 
 function card(context: SheetContext, { surface, cut, from, tries, notes }: HardCut, room: CardRoom) {
-  const { ratio, broken, leastMm, drawn } = largest(tries, room);
-  const drawing = drawn();
   const { kind, hand, asPlan, turn } = calledCut(context, surface, cut);
+  const away = elsewhere(context.packet, surface, cut).join(' · ');
+  const headOf = (one: Try) =>
+    headMm([
+      floorName(context.packet, surface.name),
+      context.say('site.scale', { scale: `1:${one.ratio}` }),
+      `${kind} ${hand}${asPlan ? ` · ${asPlan}` : ''}`,
+      one.broken ? context.say('sheet.hard-cuts.broken') : '',
+      away ? context.say('sheet.hard-cuts.elsewhere', { tiles: away }) : '',
+      mayBreak(surface, cut) ? context.say('sheet.hard-cuts.breaks') : '',
+    ]);
+  const chosen = largest(tries, room, headOf);
+  const { ratio, broken, leastMm, drawn } = chosen;
+  const drawing = drawn();
   const turned: Turned = asPlan !== '' ? 'plan' : wallsLieDown(cut, turn) ? 'wall' : 'hatched';
   return {
     number: cut.number,
@@ -246,11 +274,11 @@ function card(context: SheetContext, { surface, cut, from, tries, notes }: HardC
     broken,
     notes,
     told: { called: `${kind} ${hand} ${asPlan}`, pieces: cut.pieces.length, notes },
-    elsewhere: elsewhere(context.packet, surface, cut).join(' · '),
+    elsewhere: away,
     breaks: mayBreak(surface, cut),
     pieces: cut.pieces,
     zones: [...new Set(surface.pieces.filter(({ id }) => cut.pieces.includes(id)).map(({ zone }) => zone))],
-    spans: spansOf(drawing, room.doubles.length > 0 ? room.single : cardSpace),
+    spans: spansOf(drawing, room, headOf(chosen)),
     size: { widthMm: drawing.widthMm, heightMm: drawing.heightMm },
     scale: `1:${ratio}`,
     leastMm,
@@ -265,7 +293,7 @@ function notesOf(context: SheetContext, surface: PacketSurface, cut: Cut): reado
   const tile = tileOf(context, cut);
   const told = (own: SheetContext) => [
     ...cardMates(own.say, packet, surface, cut),
-    ...(shown === cut ? [] : [startOnCard(own, shown, tile, cardTurn(cut, surface).turn)]),
+    ...(shown === cut ? [] : [startOnCard(own, surface, cut, cardTurn(cut, surface).turn)]),
     ...(isCentreOff(context, shown)
       ? [own.say('sheet.hard-cuts.offTile')]
       : isCrowded(shown)

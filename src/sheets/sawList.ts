@@ -1,22 +1,24 @@
-import type { Cut } from '../cuts/Cut.ts';
-import { isHard } from '../cuts/isHard.ts';
 import { drawCutIcon } from '../drawing/index.ts';
-import type { PacketSurface } from '../packet/Packet.ts';
-import type { Zone } from '../zones/Zone.ts';
+import { floorMark } from './floorMark.ts';
 import { floorName } from './floorName.ts';
 import { type HandMark, handMarks } from './handMarks.ts';
-import { exampleOf, mateSaid, matesSaid } from './mateSaid.ts';
+import { exampleOf, laterSaid, mateSaid, matesSaid } from './mateSaid.ts';
 import type { Sheet } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { partsOfPage, savesPage } from './savesPage.ts';
+import { sawnAfter } from './sawnAfter.ts';
 import { sawnByTile, sharesTiles } from './sawnByTile.ts';
-import { type MatesOf, tileMates } from './tileMates.ts';
+import { type FloorZone, type SawnPiece, sawnPieces } from './sawnPieces.ts';
+import { tileMates } from './tileMates.ts';
 import { zoneId } from './zoneId.ts';
 
 /** Rows at the end of the list that stay on one page with the row before them. */
 const LAST_ROWS = 3;
 
-/** What to saw, zone by zone and fence setting by fence setting, and once more tile by tile; what has a card stands on that. */
+/**
+ * What to saw, zone by zone and fence setting by fence setting, no offcut before its tile, and once more tile by tile; what has a card stands
+ * on that.
+ */
 export const sawList: Sheet = {
   name: 'saw-list',
   for: 'setter',
@@ -24,10 +26,7 @@ export const sawList: Sheet = {
   speaks: 'crew',
   make: (context) => {
     const matesOf = tileMates(context.packet);
-    const zones = context.packet.surfaces.flatMap((surface) =>
-      surface.zones.map((zone) => zoneCuts({ ...context, matesOf }, surface, zone)),
-    );
-    const some = zones.filter(({ fences, marked }) => fences.length + marked.length > 0);
+    const some = sawnPieces(context.packet, matesOf).flatMap((zone) => zoneCuts(context, zone));
     const { system: unit, paper } = context.packet.spec.print;
     // Rows at the end stay with those before: a page for a few of them is a page too many.
     const lines = some.flatMap(({ fences, marked }) => [
@@ -56,36 +55,62 @@ export const sawList: Sheet = {
   },
 };
 
-/** What is asked of every line: the sheet's context, and what comes out of a piece's tile beside it. */
-interface SawContext extends SheetContext {
-  readonly matesOf: MatesOf;
+/** The setting under which a piece stands: that of its first saw line; 0 where it is marked by hand. */
+const settingOf = ({ cut }: SawnPiece) => cut.fences[0]?.saw ?? 0;
+
+/** Pieces that stand under one key, in the order of the keys. */
+function groupedBy<T>(
+  pieces: readonly T[],
+  keys: readonly number[],
+  keyOf: (piece: T) => number,
+): readonly T[][] {
+  return keys.map((key) => pieces.filter((piece) => keyOf(piece) === key));
 }
 
-/** Straight cuts of one zone gathered under their first fence setting, the widest first; then those that are marked by hand. */
-function zoneCuts(context: SawContext, surface: PacketSurface, zone: Zone) {
-  const inZone = new Set(zone.pieces);
-  const lines = surface.cuts
-    .filter((cut) => !isHard(cut))
-    .map((cut) => ({ cut, pieces: cut.pieces.filter((piece) => inZone.has(piece)) }))
-    .filter(({ pieces }) => pieces.length > 0)
-    .map(({ cut, pieces }) => ({
-      saw: cut.fences[0]?.saw ?? 0,
-      line: sawLine(context, surface, zone, cut, pieces),
-    }));
-  const settings = [...new Set(lines.map(({ saw }) => saw))].filter((saw) => saw > 0).sort((a, b) => b - a);
-  const under = (saw: number) => lines.filter((one) => one.saw === saw).map(({ line }) => line);
-  return {
-    number: zone.number,
-    floor: floorName(context.packet, surface.name),
-    fences: settings.flatMap((saw) =>
-      partsOfPage(under(saw), context.packet.spec.print.paper).map((part) => ({
-        setting: context.figure(saw),
-        lines: part,
-      })),
-    ),
-    marked: under(0),
-    from: measuredFrom(under(0)),
-  };
+/**
+ * Straight cuts of one zone gathered under their first fence setting, the widest first; then those that are marked by hand. What waits for an
+ * offcut comes after its tile; what is set by the fence and waits for a tile that is marked by hand in a list of its own, after those.
+ */
+function zoneCuts(
+  context: SheetContext,
+  { surface, zone, pieces }: FloorZone & { readonly pieces: readonly SawnPiece[] },
+) {
+  const saws = [...new Set(pieces.map(settingOf))].filter((saw) => saw > 0).sort((a, b) => b - a);
+  const settings = [...saws, 0];
+  const turns = sawnAfter(groupedBy(pieces, settings, settingOf));
+  const told = new Map<string, number>();
+  const lists: { readonly saw: number; readonly lines: ReturnType<typeof sawLine>[] }[][] = [];
+  turns.forEach(({ group, pieces: own }, i) => {
+    if (i === 0 || turns[i - 1]!.group === saws.length) lists.push([]);
+    const lines = linesOf(own).map((line) => sawLine(context, { surface, zone }, line, told));
+    lists.at(-1)!.push({ saw: settings[group]!, lines });
+  });
+  return lists.map((list) => {
+    const marked = list.filter(({ saw }) => saw === 0).flatMap(({ lines }) => lines);
+    return {
+      number: zone.number,
+      floor: floorName(context.packet, surface.name),
+      fences: list
+        .filter(({ saw }) => saw > 0)
+        .flatMap(({ saw, lines }) =>
+          partsOfPage(lines, context.packet.spec.print.paper).map((part) => ({
+            setting: context.figure(saw),
+            lines: part,
+          })),
+        ),
+      marked,
+      from: measuredFrom(marked),
+    };
+  });
+}
+
+/** Pieces under one setting in lines, a cut each, no offcut before its tile. */
+function linesOf(pieces: readonly SawnPiece[]): readonly (readonly SawnPiece[])[] {
+  const cuts = [...new Set(pieces.map(({ cut }) => cut))];
+  const lines = cuts.map((cut) => pieces.filter((piece) => piece.cut === cut));
+  return sawnAfter(lines).map((turn) =>
+    sawnAfter(turn.pieces.map((piece) => [piece])).flatMap((one) => one.pieces),
+  );
 }
 
 /** What sizes that are marked by hand are measured from: edges of tiles, their points, or both. */
@@ -95,24 +120,35 @@ function measuredFrom(lines: readonly { readonly marks: readonly HandMark[] }[])
   return marks.every(({ atPoint }) => atPoint) ? 'point' : 'both';
 }
 
+/**
+ * A line of pieces of one cut.
+ *
+ * @param told how often each cut has a line in this zone already: names and drawings are told apart by it.
+ */
 function sawLine(
-  context: SawContext,
-  surface: PacketSurface,
-  zone: Zone,
-  cut: Cut,
-  pieces: readonly string[],
+  context: SheetContext,
+  { surface, zone }: FloorZone,
+  pieces: readonly SawnPiece[],
+  told: Map<string, number>,
 ) {
-  const { say, figure, packet, units, matesOf } = context;
+  const { say, figure, packet, units } = context;
+  const [{ cut, surface: floor }] = pieces as [SawnPiece];
   const tile = packet.spec.tiles.find(({ key }) => key === cut.tile)!;
   const marks = handMarks(context, cut, tile);
+  const own = floor === surface ? '' : `${floorMark(packet, floor.name) || 'floor-1'}-`;
+  const name = `${own}${cut.number}`;
+  const before = told.get(name) ?? 0;
+  told.set(name, before + 1);
+  const id = `${name}${before > 0 ? `-${before + 1}` : ''}`;
   return {
-    key: `${surface.name} ${zone.number} ${cut.number}`,
+    key: `${surface.name} ${zone.number} ${id}`,
     number: cut.number,
-    pieces,
-    mates: pieces.map((piece) => mateSaid(context, matesOf(surface.name, piece))),
-    example: pieces.flatMap((piece) => exampleOf(cut, matesOf(surface.name, piece)))[0],
+    pieces: pieces.map((piece) => piece.id),
+    mates: pieces.map(({ mates }) => mateSaid(context, mates)),
+    later: pieces.map((piece) => laterSaid(context, piece)),
+    example: pieces.flatMap(({ mates }) => exampleOf(cut, mates))[0],
     icon: drawCutIcon(cut, tile, {
-      id: `icon-${zoneId(packet, surface, zone)}-${cut.number}`,
+      id: `icon-${zoneId(packet, surface, zone)}-${id}`,
       label: say('sheet.saw-list.icon', {
         number: cut.number,
         fence: cut.fences.length > 0 ? 'yes' : marks.some(({ atPoint }) => atPoint) ? 'point' : 'no',

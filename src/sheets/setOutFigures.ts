@@ -69,7 +69,7 @@ function lineRow(
 
 /**
  * A mark from the end where the tape is hooked, to the nearest step of the saw, and from the other end: what the first leaves of the
- * wall as used, which a tape in millimetres reads in steps too, so that both add up on paper.
+ * wall as used, which a tape reads in steps too, so that both add up on paper.
  */
 function markRow(context: SheetContext, surface: PacketSurface, mark: ChalkMark) {
   const { say, longLength, packet } = context;

@@ -7,6 +7,8 @@ export interface TileMates {
   readonly isOffcut: boolean;
   /** Numbers of cuts, with the floor where it is another one than the piece's own. */
   readonly cuts: readonly string[];
+  /** All pieces of the tile as plans of tiles name them, the largest first. */
+  readonly pieces: readonly string[];
 }
 
 /** Tells of a piece of a floor what else comes out of its tile; undefined where nothing does. */
@@ -31,10 +33,16 @@ export function tileMates({ surfaces, tiles }: Packet): MatesOf {
     .filter(({ pieces }) => pieces.length > 1)
     .map(({ pieces }) => pieces.map(partOf).sort((a, b) => shapeArea(b.cut.shape) - shapeArea(a.cut.shape)));
   const told = new Map(
-    shared.flatMap(([largest, ...others]): (readonly [string, TileMates])[] => [
-      [largest!.name, { isOffcut: false, cuts: others.map((one) => numberOf(one, largest!)) }],
-      ...others.map((one) => [one.name, { isOffcut: true, cuts: [numberOf(largest!, one)] }] as const),
-    ]),
+    shared.flatMap((parts): (readonly [string, TileMates])[] => {
+      const [largest, ...others] = parts as [Part, ...Part[]];
+      const pieces = parts.map(({ name }) => name);
+      return [
+        [largest.name, { isOffcut: false, cuts: others.map((one) => numberOf(one, largest)), pieces }],
+        ...others.map(
+          (one) => [one.name, { isOffcut: true, cuts: [numberOf(largest, one)], pieces }] as const,
+        ),
+      ];
+    }),
   );
   return (surface, piece) => told.get(several ? `${surface}:${piece}` : piece);
 }

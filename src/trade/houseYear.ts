@@ -45,7 +45,12 @@ function isHarmless(name: string): boolean {
   return HARMLESS.test(plain) && !DOUBT.test(plain);
 }
 
-function withoutAccents(name: string): string {
+/**
+ * A name without its accents, as lists of words know it.
+ *
+ * @example withoutAccents('argamassa de hormigón') //=> 'argamassa de hormigon'
+ */
+export function withoutAccents(name: string): string {
   return name.normalize('NFD').replace(/\p{M}/gu, '');
 }
 

@@ -5,6 +5,7 @@ export * from './bondNotch.ts';
 export * from './breakage.ts';
 export * from './cautions.ts';
 export * from './checkRun.ts';
+export * from './comesUpAs.ts';
 export * from './contact.ts';
 export * from './departures.ts';
 export * from './dishOf.ts';

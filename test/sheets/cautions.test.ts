@@ -97,3 +97,41 @@ test('what speaks of harm is a caution', () => {
   expect(speaking.filter((code) => !isCaution(code) && !(code in NO_WARNING))).toEqual([]);
   expect(Object.keys(NO_WARNING).filter((code) => !speaking.includes(code))).toEqual([]);
 });
+
+describe('what comes up', () => {
+  const codesOf = (slug: string) =>
+    demos.find((one) => one.slug === slug)!.packet.care.cautions.map(({ code }) => code);
+  const jobSheetOf = (slug: string) =>
+    JSON.stringify(
+      demos.find((one) => one.slug === slug)!.sheets.find(({ template }) => template === 'job-sheet')!.data,
+    );
+  const gateOf = (slug: string) => {
+    const { sheets } = demos.find((one) => one.slug === slug)!;
+    const { gates, stops } = sheets.find(({ template }) => template === 'job-sheet')!.data as Record<
+      'gates' | 'stops',
+      readonly { readonly what: string; readonly note: string }[]
+    >;
+    return [...stops, ...gates].find(({ what }) => what.startsWith('Comes up'))?.note ?? '';
+  };
+
+  test('old tile breaks into chips and dust: eyes, ears, mask, and no word of tack strip', () => {
+    expect(codesOf('linden-entry')).toContain('caution.tearing');
+    expect(codesOf('linden-entry')).not.toContain('caution.strips');
+    expect(jobSheetOf('linden-entry')).toContain('Old tile off: eyes, ears, mask. Dust wet or by vacuum.');
+    expect(gateOf('linden-entry')).toBe('Patch what it leaves.');
+  });
+
+  test('sheet goods leave tack strip, nails and staples, and no dust of stone', () => {
+    expect(codesOf('rowan-bath')).toContain('caution.strips');
+    expect(codesOf('rowan-bath')).not.toContain('caution.tearing');
+  });
+
+  test('nothing is said of it where nothing comes up', () => {
+    for (const slug of ['almond-hall', 'quarry-kitchen']) {
+      expect(codesOf(slug)).not.toContain('caution.tearing');
+      expect(codesOf(slug)).not.toContain('caution.strips');
+    }
+    for (const lang of ['en', 'es', 'pt'])
+      expect(words.message(lang, 'caution.edges')).not.toMatch(/strip|clavos|pregos/);
+  });
+});

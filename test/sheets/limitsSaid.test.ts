@@ -186,11 +186,12 @@ describe('flatness', () => {
     expect(String(dataOf(inInches, 'base-sheet').asked)).toContain('5/64 in under 2 m');
   });
 
-  test('names on the base sheet the short straightedge that the floor was read with, once', () => {
+  // ANSI A108.01: 1/16 in under 1 ft where every side is under 15 in; 2 ft is the straightedge of longer tile.
+  test('names on the base sheet the short straightedge of its rule, whichever the floor was read with', () => {
     const fernlea = demos.find(({ slug }) => slug === 'fernlea-boot-room')!;
     const { asked, spots } = dataOf(fernlea, 'base-sheet') as { asked: string; spots: { edge: string }[] };
     expect(spots.map(({ edge }) => edge)).toEqual(['Under 10 ft, limit 1/4 in', 'Under 2 ft, limit 1/16 in']);
-    expect(asked).toMatch(/1\/4 in under a straightedge of 10 ft and 1\/16 in under 2 ft$/);
+    expect(asked).toMatch(/1\/4 in under a straightedge of 10 ft and 1\/16 in under 1 ft$/);
   });
 
   test.each(metric)('is told under one straightedge on both sheets in millimeters: $slug', (made) => {
@@ -214,6 +215,17 @@ describe('a limit says where to look and with what', () => {
       'Straightedge of 1 ft goes with 1/16 in for this tile; 2 ft with 1/16 in where sides are at least 15 in.',
     );
     expect(of('quarry-kitchen', 'job-sheet')).toContain('no more than 1/16 in under one of 1 ft');
+  });
+
+  test('nothing that a setter reads asks him to write in the job file, which the office has', () => {
+    for (const lang of ['en', 'es', 'pt']) {
+      const told = ['limit.bed.steeper', 'limit.bed.deeper', 'limit.house.asbestos.unnamed'];
+      for (const code of told)
+        expect(words.message(lang, code)).not.toMatch(
+          /job file|archivo de la obra|arquivo da obra|nombre en la obra|nome na obra/,
+        );
+    }
+    expect(words.message('en', 'limit.bed.steeper')).toContain('tell the office');
   });
 
   test('one ring is one ring', () => {

@@ -7,9 +7,11 @@ interface Line {
   readonly number: number;
   readonly pieces: readonly string[];
   readonly mates: readonly string[];
+  readonly later: readonly string[];
 }
 interface SawData {
   readonly zones?: readonly {
+    readonly number: number;
     readonly fences: readonly { readonly lines: readonly Line[] }[];
     readonly marked: readonly Line[];
   }[];
@@ -62,6 +64,20 @@ describe.each(demos)('the offcuts of $slug', ({ packet, sheets }) => {
     }
   });
 
+  test('stand on the saw list after the piece of whose tile they come, where that has no card', () => {
+    const listed = lines.flatMap(({ pieces }) => pieces);
+    const early = Object.values(packet.tiles).flatMap(({ from }) =>
+      from.flatMap(({ pieces }) => {
+        const own = all.filter(({ piece }) => pieces.some((one) => one.piece === piece));
+        const first = own.find(({ isOffcut }) => !isOffcut)?.piece ?? '';
+        return own
+          .filter((one) => one.isOffcut && listed.includes(one.piece))
+          .filter(({ piece }) => listed.indexOf(first) > listed.indexOf(piece));
+      }),
+    );
+    expect(early.map(({ piece }) => piece)).toEqual([]);
+  });
+
   test('stand on the cards of hard cuts', () => {
     const hard = cards.flatMap(({ number, pieces, notes }) =>
       all.filter(({ piece }) => pieces.includes(piece)).map((one) => ({ number, notes, one })),
@@ -107,7 +123,7 @@ describe.each(demos)('the cards of $slug', ({ packet, sheets }) => {
   });
 });
 
-test('a card in linden-entry that starts off the edges of its tile says how far, as it is drawn', () => {
+test('a card in linden-entry that is sawn from an offcut is measured from the factory end which that still has', () => {
   const { sheets } = demos.find(({ slug }) => slug === 'linden-entry')!;
   const cards = sheets
     .filter(({ template }) => template === 'hard-cuts')
@@ -115,9 +131,22 @@ test('a card in linden-entry that starts off the edges of its tile says how far,
   expect(cards.find(({ number }) => number === 18)!.notes[0]).toContain('cut 25 (saw list)');
   const starts = cards.filter(({ notes }) => notes[0]?.includes('Starts'));
   expect(starts.map(({ number }) => number).sort()).toEqual([16, 18]);
-  // Both lie on their card upside down: the tile sheet has them from the left.
-  expect(starts.find(({ number }) => number === 16)!.notes[0]).toContain(
-    'Starts 313 mm from the right edge.',
+  // Arithmetic: both triangles end where their tile does, at the end that the larger piece leaves; a setter has no other edge to tape from.
+  for (const { notes } of starts) {
+    expect(notes[0]).toContain('Starts at the offcut’s factory end.');
+    expect(notes[1]).toContain('Começa na ponta de fábrica da sobra.');
+  }
+});
+
+test('a tile of linden-entry that gives a piece to zone 1 is sawn there, though its larger piece is set in zone 2', () => {
+  const { sheets } = demos.find(({ slug }) => slug === 'linden-entry')!;
+  const { zones = [], mates } = sheets.find(({ name }) => name === 'saw-list')!.data as SawData;
+  const told = zones.flatMap(({ number, fences, marked }) =>
+    [...fences.flatMap(({ lines }) => lines), ...marked].flatMap(({ pieces, later }) =>
+      pieces.flatMap((piece, i) => (later[i] ? [`${number} ${piece} ${later[i]}`] : [])),
+    ),
   );
-  expect(starts.find(({ number }) => number === 18)!.notes[1]).toContain('312 mm');
+  expect(told.length).toBeGreaterThan(0);
+  for (const one of told) expect(one).toMatch(/^1 \S+ for zone 2$/);
+  expect(mates![1]).toContain('for zone 2: corte agora');
 });

@@ -95,3 +95,25 @@ describe('a tape in millimetres', () => {
     for (const size of off) expect(size).toMatch(/[.,]5$/);
   });
 });
+
+describe.each(demos)('what is taped off in $slug', ({ packet, sheets }) => {
+  const told = sheets
+    .filter(({ template }) => template === 'set-out')
+    .flatMap(({ data }) => {
+      const { lines } = data as {
+        readonly lines: readonly {
+          readonly marks: readonly { readonly distance: string; readonly other: string }[];
+        }[];
+      };
+      return lines.flatMap(({ marks }) => marks);
+    });
+
+  // A tape has marks each 1/16 in; a sheet of finer saw steps counts in those.
+  test('from either end, and both together, stands on marks that a tape has', () => {
+    expect(told.length).toBeGreaterThan(0);
+    const fine = packet.rounding.step < 508 ? /\/64/ : /\/(?:32|64)/;
+    expect(told.flatMap(({ distance, other }) => [distance, other]).filter((one) => fine.test(one))).toEqual(
+      [],
+    );
+  });
+});
