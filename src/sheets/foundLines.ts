@@ -82,9 +82,10 @@ function rowsSaid(say: SheetContext['say'], { first, last, step }: RowRange): st
   return step === 1 ? `${first} … ${last}` : say('sheet.zone.everyOf', { first, last, step });
 }
 
-/** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */
+/** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan, but of both sides of a doorway, between which one row runs. */
 function shortEdge(surface: PacketSurface, id: string, say: SheetContext['say']): string {
-  const name = id.split(':')[0]!;
+  const [name = '', part] = id.split(':');
+  if (part === 'left' || part === 'right') return say('sheet.zone.doorSide', { name, side: part });
   const known = [...surface.obstacles, ...surface.openings].some((one) => one.name === name);
   return known ? name : edgeWords(surface, id, say);
 }

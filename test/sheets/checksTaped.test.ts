@@ -61,4 +61,16 @@ describe.each(floors)('found spaces of $slug, $name', ({ packet, surface }) => {
         expect(new Set(spokenRows(rows).map((row) => axisOf.get(row))).size, rows).toBe(1);
       }
   });
+
+  test.each(words.languages)(
+    'tell both ends of a row apart, those between the sides of a doorway too: %s',
+    (lang) => {
+      for (const zone of surface.zones) {
+        const told = foundLines(contextOf(packet, lang), surface, zone).flatMap(({ rows, edge }) =>
+          spokenRows(rows).map((row) => `${row} ${edge}`),
+        );
+        expect(new Set(told).size).toBe(told.length);
+      }
+    },
+  );
 });
