@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/index.ts';
 import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
-import { axisEnds } from './axisEnds.ts';
+import { axisEnds, type CutRange } from './axisEnds.ts';
 import { type Box, boxOf, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
@@ -39,15 +39,31 @@ function isAslant(edge: PacketEdge | undefined, towards: Point): boolean {
 }
 
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
-  return axisEnds(surface).flatMap(({ of, turn, size, other, wall, edge }) => {
+  return axisEnds(surface).flatMap(({ of, turn, size, other, sizes, others, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
-    const cuts = other === undefined ? [size] : [size, other];
+    const cuts = [
+      { size, range: sizes },
+      ...(other === undefined ? [] : [{ size: other, range: others }]),
+    ].map((cut) => ({ ...cut, words: rangeWords(cut.size, cut.range, of, print) }));
+    const least = cuts.reduce((a, b) => (b.size < a.size ? b : a));
     return {
-      words: cuts.map((cut) => cutWords(cut, of, print)).join(' / '),
-      short: cutWords(Math.min(...cuts), of, print),
+      words: cuts.map(({ words }) => words).join(' / '),
+      short: least.words,
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };
+  });
+}
+
+/** One size, or where the cuts along a wall differ by more than the saw's step the narrowest and the widest. */
+function rangeWords(size: Ticks, range: CutRange | undefined, of: Ticks, print: EndCutPrint): string {
+  const [least, most] = (range ?? [size, size]).map((one) => sawShare(one, of, print.step));
+  if (!least || !most || most.saw - least.saw <= print.step) return cutWords(size, of, print);
+  return print.say('drawing.endCuts', {
+    narrow: printLength(least.saw, print, { unit: false }),
+    wide: printLength(most.saw, print),
+    from: least.percent,
+    to: most.percent,
   });
 }
 
