@@ -3,8 +3,9 @@ import { otherCourses } from '../layout/start/otherCourses.ts';
 import type { Ticks } from '../measure/index.ts';
 import type { PacketEdge, PacketSurface } from '../packet/Packet.ts';
 import { cutOnLine, tileSize } from './cutOnLine.ts';
-import { cutsAtWall, leanOf, type WallCut } from './cutsAtWall.ts';
+import { cutsAtWall, type Face, leanOf, type WallCut } from './cutsAtWall.ts';
 import { leavesAt } from './leavesAt.ts';
+import { type CutRange, rangeNear } from './rangeNear.ts';
 import { direction } from './Scale.ts';
 
 /** Where an axis leaves the room, and the cut that lies there. */
@@ -14,6 +15,9 @@ export interface AxisEnd {
   readonly of: Ticks;
   /** Smallest cut of the other courses of a running bond there; undefined where there are none. */
   readonly other: Ticks | undefined;
+  /** From what to what the cuts along the whole wall are sawn that are as that on the line, and as the other one, but for the wall's lean. */
+  readonly sizes?: CutRange;
+  readonly others?: CutRange;
   readonly wall: Point;
   readonly edge: PacketEdge | undefined;
   /** The way the axis points there, in degrees. */
@@ -35,7 +39,10 @@ export function axisEnds(surface: PacketSurface): readonly AxisEnd[] {
   const otherAt = (turn: number) => (turn === 0 ? others[1] : turn === 180 ? others[0] : undefined);
   return all.map(({ told, ...end }) => {
     const laid = asLaid(surface, { ...end, size: told });
-    return { ...end, ...(laid ?? { other: end.edge?.arc ? undefined : otherAt(end.turn) }) };
+    if (laid) return { ...end, ...laid };
+    const face = faceBefore(surface, direction(end.turn));
+    const sizes = face && rangeNear(surface, [face], direction(end.turn))(end.size);
+    return { ...end, other: end.edge?.arc ? undefined : otherAt(end.turn), ...(sizes && { sizes }) };
   });
 }
 
@@ -46,7 +53,7 @@ export function axisEnds(surface: PacketSurface): readonly AxisEnd[] {
 function asLaid(
   surface: PacketSurface,
   { edge, size, turn }: Pick<AxisEnd, 'edge' | 'size' | 'turn'>,
-): Pick<AxisEnd, 'size' | 'other'> | undefined {
+): Pick<AxisEnd, 'size' | 'other' | 'sizes' | 'others'> | undefined {
   if (!edge) return undefined;
   const towards = direction(turn);
   const cuts = cutsAtWall(surface, edge, surface.chalk.crossing, towards);
@@ -55,7 +62,24 @@ function asLaid(
   if (!first) return undefined;
   const own = Math.abs(first.size - size) <= lean ? size : first.size;
   const others = cuts.filter((one) => Math.abs(one.size - own) > lean).map((one) => one.size);
-  return { size: own, other: others.length > 0 ? Math.min(...others) : undefined };
+  const other = others.length > 0 ? Math.min(...others) : undefined;
+  const wall = (id: string) => id.replace(/\.\d+$/, '');
+  const parts = surface.edges.filter(({ id }) => wall(id) === wall(edge.id));
+  const near = rangeNear(surface, parts, towards);
+  return { size: own, other, sizes: near(own), ...(other !== undefined && { others: near(other) }) };
+}
+
+/** The straight face of what stands in the room that the field ends at before the wall. */
+function faceBefore({ chalk, field, obstacles }: PacketSurface, towards: Point): Face | undefined {
+  const at = leavesAt(chalk.crossing, field, towards);
+  const faces = obstacles.filter(({ circle }) => !circle).flatMap(({ edges }) => edges);
+  const axis = towards[0] === 0 ? 1 : 0;
+  // A face along the line ends no tile across it.
+  const isAcross = ({ from, to }: Face) =>
+    leanOf({ from, to }, axis) < Math.abs(to[1 - axis]! - from[1 - axis]!);
+  return faces.find(
+    (face) => isAcross(face) && distancePointSegment(at, face.from, face.to) <= face.gapMax + 1,
+  );
 }
 
 /** The cut nearest the line; of two that share the joint on which it lies, the one that is nearer in size to what the start tells. */

@@ -5,11 +5,15 @@ import type { PacketEdge, PacketPiece, PacketSurface } from '../packet/Packet.ts
 /** Rounding moves a corner of a piece by so few ticks. */
 const ROUNDING: Ticks = 8;
 
-/** A piece with a side along a wall: how long it is square to that, and how far along it from a line. */
+/** A piece with a side along a wall: how long it is square to that, at its longer and its shorter end, and how far along it from a line. */
 export interface WallCut {
   readonly size: Ticks;
+  readonly least: Ticks;
   readonly away: Ticks;
 }
+
+/** What tiles end at: a wall, or a side of what stands in the room. */
+export type Face = Pick<PacketEdge, 'from' | 'to' | 'gapMax' | 'arc'>;
 
 /** The way from the room to a wall: an axis of the frame, up it or down. */
 interface Way {
@@ -24,11 +28,11 @@ function reach(ring: Ring, { axis, sign }: Way): readonly [number, number] {
 }
 
 /** How far a wall leans from square over its length. */
-export function leanOf({ from, to }: PacketEdge, axis: 0 | 1): Ticks {
+export function leanOf({ from, to }: Pick<Face, 'from' | 'to'>, axis: 0 | 1): Ticks {
   return Math.abs(to[axis] - from[axis]) + ROUNDING;
 }
 
-function cutAt(piece: PacketPiece, edge: PacketEdge, way: Way, line: number): readonly WallCut[] {
+function cutAt(piece: PacketPiece, edge: Face, way: Way, line: number): readonly WallCut[] {
   const ring = piece.shape.outer;
   const [inner, outer] = reach(ring, way);
   // What is cut on its inner side too is as long as something else in the room leaves it.
@@ -42,7 +46,8 @@ function cutAt(piece: PacketPiece, edge: PacketEdge, way: Way, line: number): re
   // A corner alone, where a fold or another wall cuts the rest, ends short of the wall.
   if (side.length < 2) return [];
   const [low, high] = rangeOn(ring, beside);
-  return [{ size: outer - inner, away: Math.max(0, low - line, line - high) }];
+  const least = Math.min(...side.map((point) => way.sign * point[way.axis])) - inner;
+  return [{ size: outer - inner, least, away: Math.max(0, low - line, line - high) }];
 }
 
 /** How long a ring is on x and on y. */
@@ -65,7 +70,7 @@ function areAlike(tiles: PacketSurface['pattern']['tiles']): boolean {
  */
 export function cutsAtWall(
   { pattern, border, pieces }: PacketSurface,
-  edge: PacketEdge,
+  edge: Face,
   crossing: Point,
   towards: Point,
 ): readonly WallCut[] {

@@ -7,6 +7,7 @@ import { firstApart } from './firstFree.ts';
 import { isAslant } from './isAslant.ts';
 import type { Mark, Spot } from './Mark.ts';
 import type { NameRequest } from './nameBlock.ts';
+import type { CutRange } from './rangeNear.ts';
 import { direction, type Scale, toPaper } from './Scale.ts';
 import { move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
@@ -32,15 +33,32 @@ interface EndCut {
 
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
   const onAxes = axisEnds(surface);
-  return [...onAxes, ...wallEnds(surface, onAxes)].flatMap(({ of, turn, size, other, wall, edge }) => {
+  const all = [...onAxes, ...wallEnds(surface, onAxes)];
+  return all.flatMap(({ of, turn, size, other, sizes, others, wall, edge }) => {
     if (isAslant(edge, direction(turn))) return [];
-    const cuts = other === undefined ? [size] : [size, other];
+    const cuts = [
+      { size, range: sizes },
+      ...(other === undefined ? [] : [{ size: other, range: others }]),
+    ].map((cut) => ({ ...cut, words: rangeWords(cut.size, cut.range, of, print) }));
+    const least = cuts.reduce((a, b) => (b.size < a.size ? b : a));
     return {
-      words: cuts.map((cut) => cutWords(cut, of, print)).join(' / '),
-      short: cutWords(Math.min(...cuts), of, print),
+      words: cuts.map(({ words }) => words).join(' / '),
+      short: least.words,
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };
+  });
+}
+
+/** One size, or where the cuts along a wall differ by more than the saw's step the narrowest and the widest. */
+function rangeWords(size: Ticks, range: CutRange | undefined, of: Ticks, print: EndCutPrint): string {
+  const [least, most] = (range ?? [size, size]).map((one) => sawShare(one, of, print.step));
+  if (!least || !most || most.saw - least.saw <= print.step) return cutWords(size, of, print);
+  return print.say('drawing.endCuts', {
+    narrow: printLength(least.saw, print, { unit: false }),
+    wide: printLength(most.saw, print),
+    from: least.percent,
+    to: most.percent,
   });
 }
 

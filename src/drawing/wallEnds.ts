@@ -4,6 +4,7 @@ import type { AxisEnd } from './axisEnds.ts';
 import { tileSize } from './cutOnLine.ts';
 import { cutsAtWall, leanOf } from './cutsAtWall.ts';
 import { isAslant } from './isAslant.ts';
+import { rangeNear } from './rangeNear.ts';
 import { direction } from './Scale.ts';
 
 /**
@@ -43,7 +44,9 @@ function atMiddle(surface: PacketSurface, edge: PacketEdge): readonly AxisEnd[] 
     .map(({ size }) => size)
     .filter((size) => Math.abs(size - first.size) > leanOf(edge, axis));
   const other = others.length > 0 ? Math.min(...others) : undefined;
-  return [{ size: first.size, of: sizes[axis]!, other, wall, edge, turn }];
+  const near = rangeNear(surface, [edge], towards);
+  const ranges = { sizes: near(first.size), ...(other !== undefined && { others: near(other) }) };
+  return [{ size: first.size, of: sizes[axis]!, other, ...ranges, wall, edge, turn }];
 }
 
 /** The axis that points out of the room across a wall, in degrees; the room lies on the left of its walls. */

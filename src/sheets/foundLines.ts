@@ -1,10 +1,10 @@
 import { isHard } from '../cuts/isHard.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
-import { edgeWords } from './edgeWords.ts';
 import { printedSpace } from './printedSpace.ts';
 import { type RowRange, rowRanges } from './rowRanges.ts';
 import type { SheetContext } from './SheetContext.ts';
+import { shortEdge } from './shortEdge.ts';
 
 /** A space to measure on the floor: in which rows, at which edge, what it should be, and the cuts that take up a difference. */
 export interface FoundLine {
@@ -80,11 +80,4 @@ export function foundFigures(found: readonly Pick<FoundLine, 'onCard'>[]): { rea
 function rowsSaid(say: SheetContext['say'], { first, last, step }: RowRange): string {
   if (first === last) return first;
   return step === 1 ? `${first} … ${last}` : say('sheet.zone.everyOf', { first, last, step });
-}
-
-/** In a narrow column the bare name of what stands there; which of its faces is meant shows in the plan. */
-function shortEdge(surface: PacketSurface, id: string, say: SheetContext['say']): string {
-  const name = id.split(':')[0]!;
-  const known = [...surface.obstacles, ...surface.openings].some((one) => one.name === name);
-  return known ? name : edgeWords(surface, id, say);
 }

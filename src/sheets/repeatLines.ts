@@ -1,5 +1,5 @@
 import type { Point } from '../geometry/index.ts';
-import { sawNearest } from '../measure/index.ts';
+import { sawNearest, type Ticks } from '../measure/index.ts';
 import type { PacketPiece, PacketSurface } from '../packet/Packet.ts';
 import type { SheetContext } from './SheetContext.ts';
 
@@ -12,7 +12,7 @@ const MOST = 10;
 
 /**
  * What a tape checks where tiles lie in no courses, so that no row adds up: how far it is from a tile to one that lies alike, so many
- * on, along the lines of the pattern and square to them. Empty where tiles lie in courses.
+ * on, along the lines of the pattern and square to them; where more courses lie between than such tiles, how many. Empty where tiles lie in courses.
  */
 export function repeatLines(
   { say, longLength, packet }: SheetContext,
@@ -29,9 +29,18 @@ export function repeatLines(
     const count = counts.find((n) => isThere([n * repeat![0], n * repeat![1]]));
     if (!repeat || !count) return [];
     const sum = longLength(sawNearest(Math.round(count * Math.hypot(...repeat)), packet.rounding.step));
-    return say('sheet.set-out.repeat', { way, count, sum });
+    const long = count * Math.hypot(...repeat);
+    const courses = zigzag ? 0 : coursesIn(long, chalk.poles?.find(({ axis }) => axis === way)?.module);
+    return say('sheet.set-out.repeat', { way, count, sum, courses: courses > count ? courses : 0 });
   });
   return checks.length > 0 ? [say('sheet.set-out.repeats', { checks: checks.join('; ') })] : [];
+}
+
+/** How many courses a length takes, as a story pole counts them; 0 where it ends within one. */
+function coursesIn(long: Ticks, module: Ticks | undefined): number {
+  if (module === undefined) return 0;
+  const courses = Math.round(long / module);
+  return Math.abs(courses * module - long) <= courses * ROUNDING ? courses : 0;
 }
 
 type Repeats = Pick<PacketSurface['pattern'], 'a' | 'b'>;

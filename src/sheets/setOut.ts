@@ -1,5 +1,6 @@
 import { drawCheckBars, drawSetOut } from '../drawing/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
+import { asFirstSay } from './asFirstSay.ts';
 import { asSaid } from './asSaid.ts';
 import { asTaped } from './asTaped.ts';
 import { coursesSay } from './coursesSay.ts';
@@ -118,6 +119,7 @@ function linesSay(context: SheetContext, surface: PacketSurface): string {
   return [
     chalk.guide.onJoints ? middle : say('sheet.set-out.guide'),
     first,
+    ...(chalk.corners || chalk.guide.onJoints ? [] : asFirstSay(context, surface)),
     ...cornersSay(context, surface),
   ].join(' ');
 }

@@ -14,6 +14,8 @@ export interface ZoneFacts {
   /** Powder by the deeper notch, where the job sheet asks for one. */
   readonly deeper: string;
   readonly batches: number;
+  /** Cuts at walls that no found space tells, wall by wall. */
+  readonly unchecked: { readonly own: string; readonly second: string };
   readonly walks: readonly { readonly who: string; readonly from: string }[];
 }
 
@@ -65,5 +67,16 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
       blank: facts.walks.length * MM.box,
     },
     { own: [label('before')], second: other('before'), blank: 0 },
+    ...uncheckedLine({ say, second }, facts),
   ];
+}
+
+/** Which cuts have no space to be found; nothing where each has one. */
+function uncheckedLine(
+  { say, second }: Pick<SheetContext, 'say' | 'second'>,
+  { unchecked }: ZoneFacts,
+): readonly FactLine[] {
+  if (unchecked.own === '') return [];
+  const inSecond = second?.say('sheet.zone.unchecked', { cuts: unchecked.second }) ?? '';
+  return [{ own: [say('sheet.zone.unchecked', { cuts: unchecked.own })], second: inSecond, blank: 0 }];
 }

@@ -11,6 +11,7 @@ import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
 import { sayFigure, sayFigures } from './sayFigures.ts';
 import { tileKey } from './tileKey.ts';
+import { uncheckedCuts } from './uncheckedCuts.ts';
 import { unnamedPieces } from './unnamedPieces.ts';
 import { zoneFactsMm } from './zoneFactsMm.ts';
 import { zoneId } from './zoneId.ts';
@@ -123,6 +124,10 @@ function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
     ...(zone.beyond === undefined ? {} : { beyond: zone.beyond }),
     wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
     count: zone.pieces.length,
+    unchecked: {
+      own: uncheckedCuts(surface, zone, say),
+      second: context.second ? uncheckedCuts(surface, zone, context.second.say) : '',
+    },
     ...mortarFacts(context, surface, zone),
   };
 }

@@ -87,7 +87,7 @@ function zoneOf(
     ...(wayOut ? { wayOut: wayOut.name, onlyWayOut: wayOut.only } : {}),
     rows: cuts.rows.filter(({ terms }) => terms.some(({ id }) => ids.has(id))).map(({ id }) => id),
     ...zoneMortar(job, areaM2),
-    found: foundSpaces(layout, cuts, ids),
+    found: foundSpaces(layout, cuts, ids, job.print.step),
   };
 }
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { makeRows } from '../../src/cuts/makeRows.ts';
+import { readJob } from '../../src/job/readJob.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
 import { inch, mm, SIXTEENTH } from './support/inches.ts';
 import { judgeRows, rowText } from './support/judgeRows.ts';
 import { type Floor, layFloor, rectangle } from './support/layFloor.ts';
@@ -56,6 +58,30 @@ describe('a row closes: pieces, joints and gaps add up wall to wall', () => {
     const rows = makeRows(layFloor(floor(40, 30, 7)), print);
     expect(rows.map(({ id }) => id)).toEqual(['MN1', 'KL1', 'KL2', 'LM1', 'KN1', 'KN2', 'KN3']);
   });
+
+  test.each(['1/2}', '1/3}', '1/3, alternating: yes}'])(
+    'so is one across a running bond {%s, wherever its line meets no joint',
+    (bond) => {
+      const file = `
+title: Running
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 13/16 in x 5 13/16 in}}
+joint: 3/16 in
+floor:
+  walls: {A-B: 10 ft, B-C: 8 ft, C-D: 10 ft, D-A: 8 ft}
+  pattern: {running: ${bond}
+`;
+      const { job, problems } = readJob(file, 'job.yaml');
+      expect(problems).toEqual([]);
+      const made = makePacket(job!);
+      const rows = 'packet' in made ? made.packet.surfaces[0]!.rows : [];
+      const across = rows.filter(({ axis }) => axis === 'across');
+      expect(across.length).toBeGreaterThan(8);
+      for (const { id, terms } of across)
+        for (const piece of terms.filter(({ what }) => what === 'piece'))
+          expect(`${piece.id} in ${id}`).toContain(`${/\d+/.exec(id)![0]}-`);
+    },
+  );
 
   test('an obstacle ends a row, and its edges are named at both ends', () => {
     const boxes = [{ name: 'island', ring: rectangle(inch(20), inch(12), [inch(30), inch(20)]) }];

@@ -59,6 +59,38 @@ test('or, where there is no room for both, the smaller one alone', () => {
   expect(cuts).toEqual(expect.arrayContaining(['endCut 5 7/8 in 49', 'endCut 5 1/2 in 46']));
 });
 
+// B-C is 3/4 in longer than D-A, so that C-D runs 3/4 in off over ten tiles: from 96 - 1/2 in, seven modules and 11 1/2 in, to 3/4 in more.
+test('cuts along a wall that leans by more than a step of the saw are told from the narrowest to the widest', () => {
+  const file = `
+title: A lean
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 7/8 in x 11 7/8 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 10 ft, B-C: 95 3/4 in, C-D: 10 ft, D-A: 95 in}
+  diagonals: {A-C: 153 1/2 in}
+  start: {along: tile on D-A, across: tile on A-B}
+`;
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const [surface] = made.packet.surfaces;
+  const { svg } = drawPlan(surface!, { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space });
+  const told = textsIn(svg).flatMap(({ words }) => (words.startsWith('endCuts') ? [words] : []));
+  expect(told.length).toBeGreaterThan(0);
+  const wall = surface!.edges.find(({ id }) => id === 'C-D')!;
+  const last = surface!.pieces.filter(({ edges }) => edges.includes('C-D'));
+  const foot = Math.min(...last.flatMap(({ shape }) => shape.outer.map(([, y]) => y)));
+  // The outer tiles end at the gap before the walls beside it.
+  const [far, near] = [wall.from, wall.to].sort(([, a], [, b]) => a - b);
+  const share = 2032 / Math.abs(far![0] - near![0]);
+  const ys = [share, 1 - share].map((by) => far![1] + by * (near![1] - far![1]));
+  const sizes = ys.map((y) => Math.floor((y - 2032 - foot) / 508) / 16);
+  const read = [...told[0]!.matchAll(/(?<!\/)\b(\d+)(?: (\d+)\/(\d+))?(?= \d| in)/g)].map(
+    ([, whole, top, bottom]) => Number(whole) + (top ? Number(top) / Number(bottom) : 0),
+  );
+  expect(read.slice(0, 2)).toEqual(sizes);
+});
+
 // There a row ends in a triangle: how long it is on the chalk line is the size of no cut.
 test('a wall that the axis meets aslant ends it in no cut', () => {
   expect(endCutsOf('10 ft', 'pattern: {straight: {turned: 45}}')).toEqual([]);

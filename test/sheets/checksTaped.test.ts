@@ -3,6 +3,7 @@ import { TICKS_PER_INCH, TICKS_PER_MM } from '../../src/measure/index.ts';
 import { foundLines } from '../../src/sheets/foundLines.ts';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
 import { setOutFigures } from '../../src/sheets/setOutFigures.ts';
+import { uncheckedCuts } from '../../src/sheets/uncheckedCuts.ts';
 import { demos, words } from './demos.ts';
 import { spokenRows } from './spokenRows.ts';
 
@@ -44,6 +45,17 @@ describe.each(floors)('the checks of the set-out of $slug, $name', (floor) => {
   });
 });
 
+test('a cut of the size of those beside it, on the same joint, goes with the row that tells these', () => {
+  const kitchen = floors.find(({ slug }) => slug === 'quarry-kitchen')!.surface;
+  const beside = (id: string, edge: string) => {
+    const { cut, zone } = kitchen.pieces.find((piece) => piece.id === id)!;
+    const { found } = kitchen.zones[zone - 1]!;
+    return found.filter((one) => one.edge === edge && one.cuts.includes(cut!)).map(({ row }) => row);
+  };
+  expect(beside('M5-6', 'B-C')).toContain('LM4');
+  expect(beside('L5-23', 'F-A')).toContain('LM4');
+});
+
 test('what a demo has of both kinds: a mark on a corner, and one a hair beside a cabinet', () => {
   const told = floors.flatMap((floor) => toldOf(floor));
   expect(told.map(({ other }) => other)).toContain('at corner C (both: 1149 mm)');
@@ -61,4 +73,33 @@ describe.each(floors)('found spaces of $slug, $name', ({ packet, surface }) => {
         expect(new Set(spokenRows(rows).map((row) => axisOf.get(row))).size, rows).toBe(1);
       }
   });
+
+  test('hold every cut at a wall or another straight face, or the sheet says which have none', () => {
+    const straight = new Set(surface.edges.map(({ id }) => id));
+    for (const zone of surface.zones.filter(({ found }) => found.length > 0)) {
+      const own = surface.pieces.filter(({ id }) => zone.pieces.includes(id));
+      const none = uncheckedCuts(surface, zone, words.say('en')).split(' · ');
+      for (const { id, cut, edges } of own)
+        for (const edge of edges.filter((one) => cut !== null && straight.has(one))) {
+          const name = edge.replace(/[.:].*$/, '');
+          const isTold = zone.found.some((one) => one.edge?.startsWith(name) && one.cuts.includes(cut!));
+          const isNone = none.some(
+            (one) => one.startsWith(name) && one.split(/\D+/).some((at) => Number(at) === cut),
+          );
+          expect(isTold || isNone, `${id} at ${edge}`).toBe(true);
+        }
+    }
+  });
+
+  test.each(words.languages)(
+    'tell both ends of a row apart, those between the sides of a doorway too: %s',
+    (lang) => {
+      for (const zone of surface.zones) {
+        const told = foundLines(contextOf(packet, lang), surface, zone).flatMap(({ rows, edge }) =>
+          spokenRows(rows).map((row) => `${row} ${edge}`),
+        );
+        expect(new Set(told).size).toBe(told.length);
+      }
+    },
+  );
 });

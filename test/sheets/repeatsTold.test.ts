@@ -19,9 +19,19 @@ describe.each(noCourses)(
     const [surface] = packet.surfaces;
     const { border } = sheets.find(({ template }) => template === 'set-out')!.data as { border: string[] };
     const line = border.find((one) => one.startsWith('Check by tape'))!;
-    const checks = [...line.matchAll(/, (?:(\d+) on|the next): ([^;]+?)(?=;|\.$)/g)];
+    const checks = [...line.matchAll(/, (?:(\d+)(?: courses)? on|the next): ([^;]+?)(?=;|\.$)/g)];
 
     test('is told both ways, on one line of the set-out', () => expect(checks.length).toBe(2));
+
+    test('counts courses as the story pole does, where it has more of them than such tiles', () => {
+      const { poles = [] } = surface!.chalk;
+      for (const [said, count, sum] of checks.filter(([one]) => one.includes('courses'))) {
+        const modules = poles.map(({ module }) => Math.abs(Number(count) * module - ticksOf(sum!)));
+        expect(Math.min(...modules), said).toBeLessThanOrEqual(packet.rounding.step / 2 + 4);
+      }
+      const isHexagon = surface!.pattern.name === 'hexagon';
+      expect(checks.some(([one]) => one.includes('courses'))).toBe(isHexagon);
+    });
 
     test('leads from each tile to one that lies alike, so many repeats off in a straight line', () => {
       const { pieces } = surface!;
@@ -41,6 +51,19 @@ describe.each(noCourses)(
     });
   },
 );
+
+test('a further line says beside which tile it lies, as the line through the crossing beside the first', () => {
+  const { packet, sheets } = demos.find(({ slug }) => slug === 'sedge-washroom')!;
+  const { chalk, pieces } = packet.surfaces[0]!;
+  const { middle } = sheets.find(({ template }) => template === 'set-out')!.data as { middle: string };
+  const [, line, id] = /Line (\d+) lies beside ([KLMN]\d+-\d+) as line 2 does beside tile K1-1\./.exec(
+    middle,
+  )!;
+  const left = (name: string) => Math.min(...pieces.find((one) => one.id === name)!.fullTile.map(([x]) => x));
+  const at = (name: string) =>
+    [...chalk.lines, ...(chalk.further ?? [])].find((one) => one.name === name)!.from[0];
+  expect(left(id!) - at(line!)).toBeCloseTo(left('K1-1') - at('2'), -1);
+});
 
 test('a floor in courses has row sums and no such line', () => {
   const { packet } = demos.find(({ slug }) => slug === 'rowan-bath')!;

@@ -17,4 +17,14 @@ describe.each(floors)('the spaces to be found on the floor of %s', (_, { zones, 
       expect(Math.max(...own.flatMap(lengths))).toBeGreaterThan(full - 5);
     }
   });
+
+  test('stand in rows that bear the letters and the number of the pieces they hold', () => {
+    for (const { id, axis, terms } of rows)
+      for (const piece of terms.filter(({ what }) => what === 'piece')) {
+        const [, quarter, column, row] = /^([KLMN])(\d+)-(\d+)/.exec(piece.id)!;
+        const [, letters, number] = /^(\D+)(\d+)/.exec(id)!;
+        expect(letters, `${piece.id} in ${id}`).toContain(quarter);
+        expect(number, `${piece.id} in ${id}`).toBe(axis === 'along' ? row : column);
+      }
+  });
 });
