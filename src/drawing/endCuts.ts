@@ -26,6 +26,8 @@ interface EndCut {
   /** What is said of it: of the course on the line and the smallest of the others where there is room for both, else of the smaller one. */
   readonly words: string;
   readonly short: string;
+  /** And without its share, where that is too long too. */
+  readonly bare: string;
   /** Where the axis leaves the room, and the way it points there, in degrees on the paper. */
   readonly wall: Spot;
   readonly towards: number;
@@ -44,9 +46,19 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
     return {
       words: cuts.map(({ words }) => words).join(' / '),
       short: least.words,
+      bare: bareWords(least.range ?? [least.size, least.size], of, print),
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
     };
+  });
+}
+
+function bareWords([narrow, wide]: CutRange, of: Ticks, print: EndCutPrint): string {
+  const [least, most] = [narrow, wide].map((one) => sawShare(one, of, print.step).saw) as [Ticks, Ticks];
+  if (most - least <= print.step) return printLength(least, print);
+  return print.say('size.tapered', {
+    narrow: printLength(least, print, { unit: false }),
+    wide: printLength(most, print),
   });
 }
 
@@ -86,7 +98,8 @@ export function endCuts(
   const marks: Mark[] = [];
   for (const end of level ? all : []) {
     const around = { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] };
-    const mark = beside(end, end.words, around) ?? beside(end, end.short, around);
+    const mark =
+      beside(end, end.words, around) ?? beside(end, end.short, around) ?? beside(end, end.bare, around);
     if (mark) marks.push(mark);
   }
   const toLead = level ? [] : all.map(({ short, wall }) => ({ name: short, rings: [], pole: wall }));
