@@ -30,6 +30,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       class: asked.name,
       gap: length(asked.gap),
       over: straightedgeSaid(context, asked.over),
+      fits: longestWay(surface) >= asked.over ? 'yes' : 'no',
       shortGap: length(short.limit),
       shortOver: straightedgeSaid(context, short.straightedge),
       read: readUnder(context, surface, [asked.over, short.straightedge]),
@@ -46,6 +47,11 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       : '',
     fill: flatness ? fillLines(context, flatness) : [],
   };
+}
+
+/** The farthest that two corners of a floor are apart: no longer straightedge lies on it. */
+function longestWay({ outline }: PacketSurface): number {
+  return Math.max(...outline.flatMap(([x, y]) => outline.map(([u, v]) => Math.hypot(u - x, v - y))));
 }
 
 /**
