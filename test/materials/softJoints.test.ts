@@ -218,3 +218,19 @@ function withPipe(layout: Layout, diameter: number, gap: number): Layout {
   const field = [{ outer: layout.field[0]!.outer, holes: [hole] }];
   return { ...layout, field, frame: { ...layout.frame, field, obstacles: [pipe] } };
 }
+
+test('joints beside an inlay are not told as those of a border', () => {
+  const inlay = `
+title: Room with a rug
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 7/8 in x 11 7/8 in, thick: 3/8 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 96 in, B-C: 72 in, C-D: 96 in, D-A: 72 in}
+  diagonals: {A-C: 120 in}
+  inlays: {rug: {rectangle: 40 in x 30 in, from A-B: 20 in, from D-A: 20 in, pattern: straight}}
+`;
+  const codes = materialsOf(inlay).flatMap(({ sum }) => sum.map(({ code }) => code));
+  expect(codes).toContain('material.grout.sum.inlay');
+  expect(codes).not.toContain('material.grout.sum.border');
+});
