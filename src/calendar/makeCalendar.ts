@@ -1,6 +1,7 @@
 import { hasShower } from '../job/hasShower.ts';
 import { hasToilet } from '../job/hasToilet.ts';
 import type { Job } from '../job/Job.ts';
+import { isHeating } from '../materials/isHeating.ts';
 import { COLD, HEAT_AFTER, SOFT_JOINT_ORDER, sealingNeed, warmEnough } from '../trade/index.ts';
 import type { CalendarEntry } from './CalendarEntry.ts';
 import { type Minutes, toIso, toMinutes } from './localTime.ts';
@@ -46,7 +47,7 @@ export function makeCalendar(job: Job, zones: readonly ZoneTime[]): readonly Cal
   ];
 }
 
-/** Old floor to last tile; what the cold and the floor's heating forbid stands before the first wet work. */
+/** Old floor to last tile; what the cold and the floor's heating forbid stands before the first wet work. Heating that the job lays is not on before. */
 function beforeGrout(
   { work, base }: Job,
   entries: readonly CalendarEntry[],
@@ -55,7 +56,7 @@ function beforeGrout(
   const at = entries.findIndex(({ code }) => WET.has(code));
   const dry = at < 0 ? entries : entries.slice(0, at);
   const first = entries[at]?.from ?? grout;
-  const off = base.heated ? [heatOff(first)] : [];
+  const off = base.heated && !base.fresh.some(isHeating) ? [heatOff(first)] : [];
   return [
     ...[...dry, ...off].sort((a, b) => (a.from < b.from ? -1 : a.from > b.from ? 1 : 0)),
     ...(warmEnough(work.tempC) ? [] : [doNotSet(first)]),

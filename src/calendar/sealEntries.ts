@@ -5,7 +5,7 @@ import { eveningBefore, morningAfter } from './daytime.ts';
 import { type Minutes, toIso } from './localTime.ts';
 import { told, toldByDay } from './told.ts';
 import { coldWait, type Wait, type Waits } from './waits.ts';
-import { endOfWork, nextDayStart, startInOneGo } from './workingTime.ts';
+import { endOfWork, nextDayStart, startInOneGo, type WorkingHours } from './workingTime.ts';
 
 /** From when and until when grout is sealed; without an end where the two are one moment. */
 interface Window {
@@ -15,7 +15,7 @@ interface Window {
 
 /**
  * When sealing may start and is to be done, the hours to book for it, and how long nobody walks there again until it is dry. Where
- * the window holds too few working hours sealing is booked after it, and says so. Sealing is reckoned to take as long as grouting;
+ * the window holds too few working hours sealing is booked after it, and says so. An owner's days are all of the week. Sealing is reckoned to take as long as grouting;
  * common practice, no source.
  *
  * @param grouted the end of grouting.
@@ -76,11 +76,21 @@ function windowEntries({ from, to }: Window, sealFrom: Wait, sealTo: Wait): [Cal
   ];
 }
 
-/** The first working morning, or where that is too late the first hours in one go; where both are, the morning. */
+/** The first morning of who comes, or where that is too late the first hours in one go; where both are, the morning. */
 function sealingHours(job: Job, to: Minutes | undefined, ready: Minutes) {
   const minutes = Math.round(job.products.grout.groutingHours * 60);
-  const [morning, soon] = [nextDayStart(ready, job.work), startInOneGo(ready, minutes, job.work)].map(
-    (start) => ({ start, end: endOfWork(start, minutes, job.work) }),
-  );
+  const hours = hoursOf(job);
+  const [morning, soon] = [nextDayStart(ready, hours), startInOneGo(ready, minutes, hours)].map((start) => ({
+    start,
+    end: endOfWork(start, minutes, hours),
+  }));
   return [morning!, soon!].find(({ end }) => to === undefined || end <= to) ?? morning!;
 }
+
+/** Hours of who comes to seal: the crew's, but an owner lives there and seals on any day of the week; common practice, no source. */
+function hoursOf({ products: { sealer }, work }: Job): WorkingHours {
+  const isOwner = /^(?:the )?owner$/i.test(sealer.by?.trim() ?? '');
+  return isOwner ? { ...work, days: EVERY_DAY, daysOff: [] } : work;
+}
+
+const EVERY_DAY = [1, 2, 3, 4, 5, 6, 7] as const;

@@ -33,15 +33,23 @@ export function dosFor({ job, wet, sealing, checkAgainMonths, dates }: CareFacts
 
 /** Five things not to do, those that do the most harm first. Acid is never allowed. */
 export function dontsFor({ job, sealing, acidSoft, dates }: CareFacts): readonly CareLine[] {
+  const epoxy = job.products.grout.kind === 'epoxy';
   return [
-    line(acidSoft ? 'care.dont.acidStone' : 'care.dont.acid'),
+    line(`care.dont.acid${acidSoft ? 'Stone' : ''}${epoxy ? 'Epoxy' : ''}`),
     ...(sealing && dates.sealFrom ? [line('care.dont.sealEarly', { date: dates.sealFrom })] : []),
     ...(job.base.heated && dates.heat ? [line('care.dont.heat', { date: dates.heat })] : []),
     line('care.dont.wax'),
     line('care.dont.abrasive'),
-    line('care.dont.drag'),
-    line('care.dont.oldGrout'),
+    line(isShowerFloor(job) ? 'care.dont.drop' : 'care.dont.drag'),
+    line(epoxy ? 'care.dont.oldGroutEpoxy' : 'care.dont.oldGrout'),
   ].slice(0, ENOUGH);
+}
+
+/** Whether all that is tiled is the floor of a shower, on which no furniture stands. */
+function isShowerFloor({ surfaces }: Job): boolean {
+  return surfaces.every(
+    ({ exposure, obstacles }) => exposure === 'wet' && obstacles.some(({ meets }) => meets === 'drain'),
+  );
 }
 
 /** A sentence of the care sheet. */

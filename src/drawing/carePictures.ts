@@ -117,12 +117,15 @@ export const carePictures: Readonly<Record<string, readonly Mark[]>> = {
   'care.do.grit': mat,
   'care.dont.acid': acid,
   'care.dont.acidStone': acid,
+  'care.dont.acidEpoxy': acid,
+  'care.dont.acidStoneEpoxy': acid,
   'care.dont.sealEarly': calendarDrop,
   'care.dont.heat': heat,
   'care.dont.wax': wax,
   'care.dont.abrasive': brush(true),
   'care.dont.drag': chair,
   'care.dont.oldGrout': bag,
+  'care.dont.oldGroutEpoxy': bag,
 };
 
 /** For a line that has no picture of its own. */

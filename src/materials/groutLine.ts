@@ -124,7 +124,7 @@ function borderJoints({ spec, tiles, layout }: Laid): Part[] {
   const litres = litresOf(area * depth);
   const runMetres = rounded(area / pattern.joint / (1000 * TICKS_PER_MM), 3);
   const figures = { surface: spec.name, joint: pattern.joint, runMetres, depth, groutLitres: litres };
-  return [{ litres, step: { code: 'material.grout.sum.border', figures } }];
+  return [{ litres, step: { code: `material.grout.sum.${layout.border ? 'border' : 'inlay'}`, figures } }];
 }
 
 function areaOf(shapes: readonly Shape[]): number {

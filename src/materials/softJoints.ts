@@ -2,12 +2,12 @@ import type { Job, Meets } from '../job/Job.ts';
 import { bayRuns } from '../layout/movement/bayRuns.ts';
 import { type System, TICKS_PER_64TH, TICKS_PER_MM, type Ticks } from '../measure/index.ts';
 import { bayLimit, exteriorJointWidth, movementBays } from '../trade/index.ts';
-import { type EdgeSide, edgeSides } from './edgeSides.ts';
+import { edgeGaps } from './edgeGaps.ts';
 import { fieldRuns } from './fieldRuns.ts';
 import { jointDepth } from './jointDepth.ts';
 import type { Laid } from './laidSurfaces.ts';
 
-/** Joints of one width, an edge's by its widest place, that take sealant: at the field's edges, across it, or over a joint of the base. Ticks. */
+/** Joints of one width, a stretch without its strip by the widest of its edge, that take sealant: at the field's edges, across it, or over a joint of the base. Ticks. */
 export interface SoftJoint {
   readonly kind: 'edge' | 'movement' | 'carried';
   /** The floor it is of. */
@@ -34,15 +34,15 @@ export function softJoints(laid: Laid, { base, products, print }: JointSpec): re
 type JointSpec = Pick<Job, 'base' | 'products' | 'print'>;
 type Flat = Omit<SoftJoint, 'depth' | 'surface'>;
 
-/** A joint's backer and sealant fill it where it is widest: where a strip is left out, its edge's gap is wider. */
+/** An edge's own gap along its length, but where strips are left out: there backer and sealant fill it as wide as it gets. */
 function edgeJoints({ layout: { frame, left } }: Laid, system: System): readonly Flat[] {
   const lengths = new Map<Ticks, number>();
   const asPrinted = (gap: Ticks) => Math.round(gap / FINEST[system]) * FINEST[system];
-  const widest = (edge: EdgeSide['edge']) =>
-    Math.max(edge.gap, ...left.filter((one) => one.edge === edge.id).map(({ gap }) => asPrinted(gap)));
-  for (const { edge, length } of edgeSides(frame)) {
+  const add = (width: Ticks, length: number) => lengths.set(width, (lengths.get(width) ?? 0) + length);
+  for (const { edge, length, out } of edgeGaps(frame, left)) {
     if (OPEN.includes(edge.meets)) continue;
-    lengths.set(widest(edge), (lengths.get(widest(edge)) ?? 0) + length);
+    add(edge.gap, length - (out?.length ?? 0));
+    if (out) add(Math.max(edge.gap, asPrinted(out.gap)), out.length);
   }
   return [...lengths]
     .filter(([width, length]) => width > 0 && length > 0)

@@ -2,7 +2,7 @@ import type { CalendarEntry } from '../calendar/CalendarEntry.ts';
 import type { Care } from '../care/Care.ts';
 import type { Cut, Row } from '../cuts/Cut.ts';
 import type { Point, Ring, Shape } from '../geometry/index.ts';
-import type { BaseSpec, DefaultUsed, Job } from '../job/Job.ts';
+import type { BaseSpec, DefaultUsed, Job, Meets } from '../job/Job.ts';
 import type { Border } from '../layout/border/Border.ts';
 import type { CarriedJoint } from '../layout/carriedJoints.ts';
 import type { Chips } from '../layout/chips/Chips.ts';
@@ -147,7 +147,7 @@ export interface PacketEdge {
   readonly id: string;
   readonly from: Point;
   readonly to: Point;
-  readonly meets: string;
+  readonly meets: Meets;
   readonly gap: Ticks;
   readonly gapMax: Ticks;
   readonly touch: boolean;

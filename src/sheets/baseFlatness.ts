@@ -29,6 +29,7 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       class: asked.name,
       gap: length(asked.gap),
       over: straightedgeSaid(context, asked.over),
+      fits: longestWay(surface) >= asked.over ? 'yes' : 'no',
       shortGap: length(asked.shortGap),
       shortOver: straightedgeSaid(context, asked.shortOver),
       read: readUnder(context, surface, asked),
@@ -45,6 +46,11 @@ export function baseFlatness(context: SheetContext, surface: PacketSurface) {
       : '',
     fill: flatness ? fillLines(context, flatness) : [],
   };
+}
+
+/** The farthest that two corners of a floor are apart: no longer straightedge lies on it. */
+function longestWay({ outline }: PacketSurface): number {
+  return Math.max(...outline.flatMap(([x, y]) => outline.map(([u, v]) => Math.hypot(u - x, v - y))));
 }
 
 /** Which short straightedge goes with which tile, where a longer or shorter tile has another one; else empty. */

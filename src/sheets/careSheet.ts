@@ -22,6 +22,8 @@ export const careSheet: Sheet = {
         data: {
           walk: context.time(dates.walk),
           wet: context.time(dates.wet),
+          // The hours that are booked, which may lie after the window in a job that came too late for it.
+          sealOn: dates.closedFrom ? context.time(dates.closedFrom) : '',
           sealFrom: dates.sealFrom ? context.time(dates.sealFrom) : '',
           sealTo: dates.sealTo ? context.time(dates.sealTo) : '',
           held: readingsSpeakAgainst(context) ? context.say('heldDates') : '',

@@ -2,6 +2,7 @@ import type { Fault } from '../layout/Layout.ts';
 import { sawDown } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { edgeWords } from './edgeWords.ts';
+import { gapLeft } from './gapLeft.ts';
 import { measureOf } from './measureOf.ts';
 import { noCheck } from './noCheck.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -91,5 +92,6 @@ function faultLine(
     pieces: more > 0 ? context.say('fault.more', { pieces: shown, count: more }) : shown,
     edge: edgeWords(surface, fault.edge ?? '', context.say),
     measure: measureOf(context, surface, fault.pieces, fault.figures),
+    ...(fault.code === 'gapOnly' ? gapLeft(context, surface, fault.edge ?? '') : {}),
   });
 }

@@ -1,4 +1,5 @@
 import type { PacketNote, PacketSurface } from '../packet/Packet.ts';
+import { gapLeft } from './gapLeft.ts';
 import { limitName } from './limitName.ts';
 import { measureOf } from './measureOf.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -14,6 +15,7 @@ export function noteText(context: SheetContext, note: PacketNote): string {
   const sentence = context.say(code, {
     ...(surface ? surfaceFigures(context, surface, figures) : sayFigures(context, figures)),
     ...(surface && code.startsWith('fault.') ? { measure: measureOf(context, surface, at, figures) } : {}),
+    ...(surface && code === 'fault.gapOnly' ? gapLeft(context, surface, String(figures.edge)) : {}),
   });
   const limit = context.packet.limits.find(
     (one) =>

@@ -1,5 +1,6 @@
 import { isHard } from '../cuts/isHard.ts';
 import { drawCheckBars } from '../drawing/index.ts';
+import { orderedBed } from '../materials/orderedBed.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import type { Zone } from '../zones/Zone.ts';
 import { closerPages } from './closerPages.ts';
@@ -146,7 +147,8 @@ function walksOn({ packet: { calendar }, say, time }: SheetContext) {
 function mortarFacts(context: SheetContext, surface: PacketSurface, zone: Zone) {
   const { packet, say } = context;
   const { notch } = packet.spec.products.mortar;
-  const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth });
+  const bed = orderedBed(packet.spec) ?? 0;
+  const figures = sayFigures(context, { notchWidth: notch.width, notchDepth: notch.depth, bed });
   return {
     mortar: String(sayFigure(context, 'mortarKg', zoneMass(packet, zone))),
     rate: zone.mortarBy ? say('sheet.zone.rate', { by: zone.mortarBy, kind: notch.kind, ...figures }) : '',

@@ -27,7 +27,7 @@ export interface Zone {
    * zones together are the tally's figure before anything is bought beyond it. Older packets do not say which rate it is.
    */
   readonly mortarKg: number;
-  readonly mortarBy?: 'bag' | 'notch';
+  readonly mortarBy?: 'bag' | 'notch' | 'bed';
   readonly batches: number;
   /** For each end of a row where a piece is sawn: the space from the last whole edge to the wall, and the cuts that take up a difference. */
   readonly found: readonly {

@@ -172,3 +172,15 @@ test('the floor is cold a day before anything wet touches it: common practice, n
     { code: 'fill', from: '2026-11-30T08:00' },
   ]);
 });
+
+test('heating that the job lays itself is not to be switched off before', () => {
+  const offOf = (name: string) => {
+    const fresh = [{ name, thickness: 1016 }, ...JOB.base.fresh];
+    return makeCalendar({ ...JOB, base: { ...JOB.base, heated: true, fresh } }, zones)
+      .filter(({ code }) => code.startsWith('heat'))
+      .map(({ code }) => code);
+  };
+  expect(offOf('board')).toEqual(['heatOff', 'heat']);
+  for (const name of ['heat mat', 'heating cable', 'malla calefactora', 'manta de aquecimento'])
+    expect(offOf(name)).toEqual(['heat']);
+});

@@ -54,6 +54,20 @@ describe('sealing is booked in its window wherever working hours lie in it', () 
     expect(entry(job, 'seal')?.moved).toBeUndefined();
   });
 
+  test('on a Saturday or a day off of the crew where the owner seals, and on a working day where another does', () => {
+    // From Friday 4 December 17:00 to Sunday 17:00, Monday to Friday.
+    const job = grouted({ sealAfterHours: [54, 102], stated: PRODUCT }, { daysOff: ['2026-12-05'] });
+    const by = (who: string) => {
+      const sealer = { ...job.products.sealer, by: who };
+      return entry({ ...job, products: { ...job.products, sealer } }, 'seal');
+    };
+    for (const owner of ['owner', 'the owner']) {
+      expect(by(owner)).toMatchObject({ from: '2026-12-05T08:00', to: '2026-12-05T11:00' });
+      expect(by(owner)?.moved).not.toBe('missed');
+    }
+    expect(by('setter')).toMatchObject({ from: '2026-12-07T08:00', moved: 'missed' });
+  });
+
   test('not before the soft joints are done: ANSI A108.01 §3.7.4', () => {
     const job = grouted({ sealAfterHours: [12, 60], walkHours: 48, stated: [...PRODUCT, 'walkHours'] });
     const calendar = makeCalendar(job, MONDAY);

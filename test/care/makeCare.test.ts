@@ -40,6 +40,18 @@ describe('what the owner is told (common practice, no source)', () => {
     expect(codes(dos).join()).not.toMatch(/acid|vinegar/);
   });
 
+  test('nothing is said of cement grout or its powder where the grout is epoxy, nor of furniture in a shower', () => {
+    const stone = withTile({ material: 'stone', glazed: false });
+    const told = [JOB, stone, epoxy(JOB), epoxy(stone)].map((job) => codes(care(job).donts));
+    const cement = ['care.dont.acid', 'care.dont.acidStone', 'care.dont.oldGrout'];
+    expect(told.map((all) => all.some((code) => cement.includes(code)))).toEqual([true, true, false, false]);
+    const drain = { name: 'drain', meets: 'drain' } as Job['surfaces'][number]['obstacles'][number];
+    const shower = epoxy(withFloor({ exposure: 'wet', obstacles: [drain] }));
+    expect(codes(care(shower).donts)).not.toContain('care.dont.drag');
+    expect(codes(care(epoxy(JOB)).donts)).toContain('care.dont.drag');
+    expect(care(shower).donts).toHaveLength(5);
+  });
+
   test('dates come from the calendar; the drop test is yearly in a shower', () => {
     expect(care(JOB).dates).toEqual({
       walk: '2026-12-03T11:00',

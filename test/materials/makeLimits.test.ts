@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../src/job/Job.ts';
+import type { Layout } from '../../src/layout/Layout.ts';
 import { makeLimits } from '../../src/materials/makeLimits.ts';
 import { feet, inches, type Limit, millimetres, trowelFor } from '../../src/trade/index.ts';
 import { FLOOR, fieldLayout, JOB, squareFeet, withFloor, withTile } from './plainJob.ts';
@@ -214,6 +215,23 @@ describe('movement joints and gaps', () => {
     expect(rule(at(1 / 16), 'gap.least')).toMatchObject({ pass: false, at: ['A-B', 'B-C', 'C-D', 'D-A'] });
     expect(rule(at(3 / 16), 'gap.wanted')).toMatchObject({ pass: false, advice: true });
     expect(rule(at(1 / 4), 'gap.wanted')).toBeUndefined();
+  });
+
+  test('tile meets the strainer of a drain at a joint, which is no gap at an edge of the floor: TCNA EJ171, as reported', () => {
+    const floor = fieldLayout(feet(5), feet(5), JOB.joint);
+    const near = (meets: string) => {
+      const edges = floor.frame.edges.map((edge) => ({
+        ...edge,
+        meets,
+        gap: inches(1 / 8),
+        id: `it:${edge.id}`,
+      }));
+      const it = { name: 'it', facts: { ...edges[0]!, touch: true }, edges };
+      const frame = { ...floor.frame, obstacles: [it] } as unknown as Layout['frame'];
+      return rule(limits(JOB, { ...floor, frame }), 'gap.wanted')?.at;
+    };
+    expect(near('drain')).toBeUndefined();
+    expect(near('column')).toHaveLength(4);
   });
 });
 

@@ -82,6 +82,40 @@ floor:
   });
 });
 
+/** What is left out at the wall A-B of a field of 100 by 60 in, so deep, from and to in inches along it. */
+const alongAB = (gap: number, ...parts: readonly (readonly [number, number])[]): Layout['left'] =>
+  parts.map(([from, to]) => {
+    const at = (x: number, y: number) => [inches(x), inches(y)] as const;
+    const outer = [at(from, 0), at(to, 0), at(to, gap - 1 / 4), at(from, gap - 1 / 4)];
+    return { edge: 'A-B', gap: inches(gap), shape: { outer, holes: [] }, why: 'gapOnly' };
+  });
+
+describe('a wider gap is counted along what it is wide, by hand', () => {
+  const layout = fieldLayout(inches(100), inches(60), JOB.joint);
+  const sealed = (left: Layout['left']) => edgesOf(makeMaterials(JOB, [{ ...layout, left }], {}));
+
+  test('nicks at the points of tile, a quarter of an inch along the wall, leave the joint 1/4 in wide', () => {
+    const nicks = alongAB(15 / 32, [10, 10.25], [30, 30.25], [50, 50.4]);
+    expect(sealed(nicks)).toEqual([[1 / 4, 2 * 100 + 2 * 60]]);
+  });
+
+  test('three places of five inches are 15 in of the wider joint, as wide as the widest of them', () => {
+    const places = [...alongAB(7 / 16, [10, 15], [30, 35]), ...alongAB(15 / 32, [50, 55])];
+    expect(sealed(places)).toEqual([
+      [1 / 4, 2 * 100 + 2 * 60 - 15],
+      [15 / 32, 15],
+    ]);
+  });
+
+  test('strips with a joint between them are one place, and with all of the wall left out all of it is wider', () => {
+    const strips = alongAB(7 / 16, [1 / 4, 20], [20.125, 40], [40.125, 60], [60.125, 80], [80.125, 99.75]);
+    expect(sealed(strips)).toEqual([
+      [1 / 4, 100 + 2 * 60],
+      [7 / 16, 100],
+    ]);
+  });
+});
+
 const linesOf = (materials: readonly Material[]) => materials.filter(({ what }) => SEALED.includes(what));
 const bought = (lines: readonly Material[]) =>
   lines.map(({ what, size, buy }) => [what, size, Math.round(buy * FEET_IN_METRE)]);
@@ -184,3 +218,19 @@ function withPipe(layout: Layout, diameter: number, gap: number): Layout {
   const field = [{ outer: layout.field[0]!.outer, holes: [hole] }];
   return { ...layout, field, frame: { ...layout.frame, field, obstacles: [pipe] } };
 }
+
+test('joints beside an inlay are not told as those of a border', () => {
+  const inlay = `
+title: Room with a rug
+revision: {letter: A, date: 2027-03-01}
+tile: {field: {read: 11 7/8 in x 11 7/8 in, thick: 3/8 in}}
+joint: 1/8 in
+floor:
+  walls: {A-B: 96 in, B-C: 72 in, C-D: 96 in, D-A: 72 in}
+  diagonals: {A-C: 120 in}
+  inlays: {rug: {rectangle: 40 in x 30 in, from A-B: 20 in, from D-A: 20 in, pattern: straight}}
+`;
+  const codes = materialsOf(inlay).flatMap(({ sum }) => sum.map(({ code }) => code));
+  expect(codes).toContain('material.grout.sum.inlay');
+  expect(codes).not.toContain('material.grout.sum.border');
+});

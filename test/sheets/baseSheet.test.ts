@@ -21,6 +21,18 @@ describe('the base sheet', () => {
     expect(baseOf('rowan-bath').asked).toContain('1/4 in under a straightedge of 10 ft');
   });
 
+  test('of a straightedge longer than the floor the longest that fits does', () => {
+    const room = demos.find(({ slug }) => slug === 'sedge-washroom')!.packet.surfaces[0]!;
+    const [long, wide] = [0, 1].map((axis) => {
+      const all = room.outline.map((point) => point[axis]!);
+      return (Math.max(...all) - Math.min(...all)) / (12 * 8128);
+    });
+    // A room of 86 by 66 in is under 10 ft even from corner to corner.
+    expect(Math.hypot(long!, wide!)).toBeLessThan(10);
+    expect(baseOf('sedge-washroom').asked).toContain('10 ft, or the longest that fits here');
+    expect(baseOf('almond-hall').asked).not.toContain('that fits here');
+  });
+
   test.each([
     ['rowan-bath', ['Película en la base', 'Humedad']],
     ['almond-hall', ['Film on the base', 'Moisture']],

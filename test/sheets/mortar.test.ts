@@ -41,11 +41,26 @@ describe('mortar is one rate on all sheets', () => {
   test.each(cases)('%s: each zone names the rate that it goes by and the trowel of the job', (_, demo) => {
     const by = new Set(demo.packet.surfaces.flatMap(({ zones }) => zones).map(({ mortarBy }) => mortarBy));
     const rules = demo.packet.materials
+      .filter(({ what }) => what === 'mortar')
       .flatMap(({ sum }) => sum)
-      .find(({ code }) => /mortar\.sum\.(?:bag|notch)Rules$/.test(code))!.code;
+      .find(({ code }) => /mortar\.sum\.(?:bag|notch|bed)Rules$/.test(code))!.code;
     expect([...by].map((one) => `material.mortar.sum.${one}Rules`)).toEqual([rules]);
     for (const { rate } of dataOf<{ rate: string }>(demo, 'zone')) expect(rate).toMatch(/\d (?:in|mm)$/);
   });
+});
+
+test('powder by the deeper bed that the heights order is not said to be by the notch', () => {
+  const [demo] = cases.filter(([name]) => name === 'rowan-bath in inches').map(([, one]) => one);
+  const rates = dataOf<{ rate: string }>(demo!, 'zone').map(({ rate }) => plain(rate));
+  expect([...new Set(rates)]).toHaveLength(1);
+  expect(rates[0]).toMatch(/^for the bed of 1\/8 in that is ordered, trowel/);
+  const codes = demo!.packet.materials
+    .filter(({ what }) => what === 'mortar')
+    .flatMap(({ sum }) => sum.map(({ code }) => code));
+  expect(codes.filter((code) => code.endsWith('Rules'))).toEqual(['material.mortar.sum.bedRules']);
+  expect(JSON.stringify(dataOf(demo!, 'material-tally'))).toContain(
+    'The bed that the heights order is the larger',
+  );
 });
 
 describe('mortar that lies under a board', () => {

@@ -12,6 +12,7 @@ interface Row {
   readonly wait: string;
 }
 interface Care {
+  readonly sealOn: string;
   readonly sealFrom: string;
   readonly sealTo: string;
   readonly closed: string;
@@ -48,6 +49,10 @@ describe.each(begun)('sealing in %s, begun on %s', (lang, from) => {
     const [first, last] = ['sealFrom', 'sealTo'].map((code) => rowOf(say(`calendar.${code}`)));
     expect([care.sealFrom, care.sealTo]).toEqual([first!.from, last!.from]);
     expect(care.sealTo).not.toBe('');
+  });
+
+  test('the owner reads the day that is booked, be it in the window or after it', () => {
+    expect(care.sealOn).toBe(rowOf(say('calendar.seal', { who: 'none' })).from);
   });
 
   test('where it is missed calendar, care sheet and job sheet say by when it should be, and when it is; else none does', () => {

@@ -64,10 +64,10 @@ function wouldPass({ movement }: Laid['layout'], run: number, limit: number): Pi
   };
 }
 
-/** The narrowest gap of the surface against the least; then, as advice, edges under the wanted gap. */
+/** The narrowest gap of the surface against the least; then, as advice, edges under the wanted gap. Tile meets the strainer of a drain at a joint (TCNA EJ171, as reported). */
 function gapLimits(job: Job, { spec, layout }: Laid): readonly Limit[] {
   const { wanted, least } = perimeterGap(job.print.system);
-  const standing = layout.frame.obstacles.filter((one) => !isFold(one));
+  const standing = layout.frame.obstacles.filter((one) => !isFold(one) && one.facts.meets !== 'drain');
   const edges = [...layout.frame.edges, ...standing.flatMap(({ edges }) => edges)];
   if (edges.length === 0) return [];
   const narrowest = Math.min(...edges.map(({ gap }) => gap));
