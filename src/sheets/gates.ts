@@ -2,6 +2,7 @@ import { dryRow } from '../job/dryRow.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, type Limit, undercutPlay } from '../trade/index.ts';
 import { checkText, readBy } from './checkText.ts';
+import { drainGates } from './drainGates.ts';
 import type { Gate } from './Gate.ts';
 import { heldAgainst } from './heldAgainst.ts';
 import { isUndercut } from './isUndercut.ts';
@@ -13,10 +14,12 @@ import type { SheetContext } from './SheetContext.ts';
 import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
+import { stockGates } from './stockGates.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { stripGates } from './stripGates.ts';
 import { taperLines } from './taperTable.ts';
 import { tileSize } from './tileSize.ts';
+import { wayOutGates } from './wayOutGates.ts';
 import { whoDoes } from './whoDoes.ts';
 
 /** All gates of a job in the order in which they are passed: stops, the room's readings, tile, base, heights. */
@@ -27,6 +30,7 @@ export function gates(context: SheetContext): readonly Gate[] {
   const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
+    ...stockGates(context),
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
     ...webGates(context),
@@ -34,6 +38,8 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),
+    ...drainGates(context),
+    ...wayOutGates(context),
     ...sealingGates(context),
   ];
   return all.map((gate) => marked(context, gate));
