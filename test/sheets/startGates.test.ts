@@ -97,6 +97,14 @@ describe('a drain under new layers', () => {
   });
 });
 
+test('a gate that fails says in both languages what is to be done', () => {
+  const low = { base: '  heights: {hall door: 5/8 in above base}', crew: '[en, es]' };
+  const [gate] = gatesOf(low).filter(({ what }) => what === 'hall door');
+  expect(gate).toMatchObject({ state: 'fail' });
+  expect(gate!.note).toMatch(/^Take .* off the door/);
+  expect(gate!.second).toMatch(/: Rebaje la puerta /);
+});
+
 describe('a floor without a doorway', () => {
   test('asks for the way out before the first tile, in both languages', () => {
     const [gate] = about({ floor: '', crew: '[en, es]' }, 'Way out');
