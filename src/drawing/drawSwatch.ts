@@ -14,6 +14,8 @@ const looks = {
   second: { line: 'piece', fill: 'second' },
   third: { line: 'piece', fill: 'third' },
   fourth: { line: 'piece', fill: 'fourth' },
+  fifth: { line: 'piece', fill: 'fifth' },
+  sixth: { line: 'piece', fill: 'sixth' },
   narrowest: { line: 'thick', fill: 'cut' },
 } as const satisfies Readonly<Record<string, { readonly line: LineName; readonly fill?: Fill }>>;
 

@@ -22,6 +22,8 @@ export const hatches = {
   second: { apart: 1.8, width: 0.18, of: ['level'], dash: [3, 1.2] },
   third: { apart: 1.8, width: 0.18, of: ['upright'], dash: [3, 1.2] },
   fourth: { apart: 3, width: 0.7, of: ['dots'] },
+  fifth: { apart: 3.4, width: 0.18, of: ['level'], dash: [3, 1.2] },
+  sixth: { apart: 3.2, width: 0.18, of: ['upright'], dash: [3, 1.2] },
   wall: { apart: 1.2, width: 0.25, of: ['rising'] },
 } as const satisfies Record<string, Hatch>;
 

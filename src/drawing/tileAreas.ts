@@ -5,8 +5,8 @@ import type { AreaMark } from './Mark.ts';
 import { pieceArea } from './pieceMarks.ts';
 import type { Scale } from './Scale.ts';
 
-/** Looks of the tiles of a pattern, in its own order; further ones begin anew, and their sizes tell them apart. */
-export const tileLooks = ['first', 'second', 'third', 'fourth'] as const;
+/** Looks of the tiles of a floor, those of its pattern first; a seventh begins anew, and its size tells it apart. */
+export const tileLooks = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 
 export type TileLook = (typeof tileLooks)[number];
 

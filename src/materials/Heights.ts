@@ -17,6 +17,7 @@ export interface ToMeasure {
     | 'height.measure.floor'
     | 'height.measure.door'
     | 'height.measure.flange'
+    | 'height.measure.drain'
     | 'height.measure.appliance';
 }
 

@@ -4,20 +4,25 @@ import type { ToMeasure } from './Heights.ts';
 
 /**
  * Heights that the job does not tell and that tile will change: the floor beyond each doorway and the door in it, each
- * flange, each appliance that comes out. A height is of a doorway when it bears its name, or when there is only one of each.
+ * flange and each drain, each appliance that comes out. A height is of a doorway or a drain when it bears its name, or when there is only
+ * one of each.
  */
 export function toMeasure(job: Pick<Job, 'base' | 'surfaces'>): readonly ToMeasure[] {
   const { heights, comesOut } = job.base;
   const doorways = job.surfaces.flatMap((surface) => surface.doorways);
-  const flanges = job.surfaces
-    .flatMap((surface) => surface.obstacles)
-    .filter(({ meets }) => meets === 'flange');
+  const obstacles = job.surfaces.flatMap((surface) => surface.obstacles);
+  const flanges = obstacles.filter(({ meets }) => meets === 'flange');
+  const drains = obstacles.filter(({ meets }) => meets === 'drain');
+  const drained = heights.some(({ name }) => /\bdrain\b/i.test(name));
   const of = (kind: HeightSpec['kind']) => heights.filter((height) => height.kind === kind);
   const unknown = (kind: 'floor' | 'door', all: readonly DoorwaySpec[]) =>
     all.filter(({ name }) => !isTold(name, all.length, of(kind)));
   const entry = (code: ToMeasure['code']) => (one: { readonly name: string }) => ({ name: one.name, code });
   return [
     ...(of('flange').length > 0 ? [] : flanges.map(entry('height.measure.flange'))),
+    ...drains
+      .filter(({ name }) => !(drained && drains.length === 1) && !isTold(name, drains.length + 1, heights))
+      .map(entry('height.measure.drain')),
     ...unknown(
       'floor',
       doorways.filter(({ beyond }) => beyond !== 'later'),

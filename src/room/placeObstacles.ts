@@ -4,6 +4,7 @@ import type { Problem } from '../job/Problem.ts';
 import type { Complain } from './complainer.ts';
 import { makeObstacle, obstacleSides } from './makeObstacle.ts';
 import { unknownWall } from './openingProblems.ts';
+import { overlaps } from './overlaps.ts';
 import type { Obstacle } from './Room.ts';
 import { tooBent } from './shapeProblems.ts';
 import { throughWall } from './throughWall.ts';
@@ -52,8 +53,7 @@ export function placeObstacles(
   complain: Complain,
 ): { readonly obstacles: readonly Obstacle[]; readonly problems: readonly Problem[] } {
   const made = surface.obstacles.map((spec) => oneObstacle(spec, walls, outline, complain));
-  return {
-    obstacles: made.filter((one): one is Obstacle => 'ring' in one),
-    problems: made.filter((one): one is Problem => 'code' in one),
-  };
+  const obstacles = made.filter((one): one is Obstacle => 'ring' in one);
+  const misplaced = made.filter((one): one is Problem => 'code' in one);
+  return { obstacles, problems: [...misplaced, ...overlaps(surface, walls, obstacles, complain)] };
 }

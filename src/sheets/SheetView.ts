@@ -33,6 +33,8 @@ export interface SheetView {
   readonly bars: boolean;
   /** The units that its figures are printed in. */
   readonly units: System;
+  /** Half a unit, by which a check bar in mm may be out, with the decimal mark of the sheet. */
+  readonly half: string;
   /** Which job this is; missing on a blank sheet, which serves the next one. */
   readonly head?: {
     readonly job: string;

@@ -10,7 +10,7 @@ export interface BothGate extends Gate {
 
 /**
  * The gates with what the crew's second language says of each: all of a box that stops or holds the work, since nobody may take it
- * for something else; of what has not passed yet what is asked.
+ * for something else; of what fails what is asked and what to do, and of what else has not passed yet what is asked.
  */
 export function bothGates(context: SheetContext): readonly BothGate[] {
   const { packet, second } = context;
@@ -31,7 +31,9 @@ function inOwn(note: string, second: SheetContext['second']): string {
 /** Whether a gate stands in a box across the page. */
 export const isBox = ({ stop, holds }: Gate): boolean => stop === true || holds === true;
 
-function questionOf({ what, state }: Gate): string {
+function questionOf({ what, state, note }: Gate): string {
+  if (state === 'pass') return '';
   // Who does it stands in brackets, in the first language already.
-  return state === 'pass' ? '' : what.replace(/ \([^)]*\)/g, '');
+  const asked = what.replace(/ \([^)]*\)/g, '');
+  return state === 'fail' && note !== '' ? `${asked}: ${note}` : asked;
 }

@@ -3,6 +3,7 @@ import type { PacketSurface } from '../packet/Packet.ts';
 import { CHECK_RUN, comesUpAs, type Limit, undercutPlay } from '../trade/index.ts';
 import { asTaped } from './asTaped.ts';
 import { checkText, readBy } from './checkText.ts';
+import { drainGates } from './drainGates.ts';
 import { floorOf } from './floorOf.ts';
 import type { Gate } from './Gate.ts';
 import { isUndercut } from './isUndercut.ts';
@@ -14,10 +15,12 @@ import type { SheetContext } from './SheetContext.ts';
 import { sayApart } from './sayApart.ts';
 import { sayFigures } from './sayFigures.ts';
 import { sayThing } from './sayThing.ts';
+import { stockGates } from './stockGates.ts';
 import { stoppedLayers } from './stoppedLayers.ts';
 import { stripGates } from './stripGates.ts';
 import { taperLines } from './taperTable.ts';
 import { tileSize } from './tileSize.ts';
+import { wayOutGates } from './wayOutGates.ts';
 import { webGates } from './webGates.ts';
 import { whoDoes } from './whoDoes.ts';
 
@@ -29,6 +32,7 @@ export function gates(context: SheetContext): readonly Gate[] {
   const all = [
     ...stops.map((limit) => limitGate(context, limit)),
     ...readingGates(context),
+    ...stockGates(context),
     ...tileGates(context),
     ...others.map((limit) => limitGate(context, limit)),
     ...webGates(context),
@@ -36,6 +40,8 @@ export function gates(context: SheetContext): readonly Gate[] {
     ...taperGates(context),
     ...baseGates(context),
     ...heightGates(context),
+    ...drainGates(context),
+    ...wayOutGates(context),
     ...sealingGates(context),
   ];
   return all.map((gate) => marked(context, gate));

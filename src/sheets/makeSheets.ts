@@ -5,7 +5,7 @@ import { floorName } from './floorName.ts';
 import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import { type SheetContext, sheetContext } from './SheetContext.ts';
-import type { Say, SheetView } from './SheetView.ts';
+import type { SheetView } from './SheetView.ts';
 import { sheets } from './sheets.ts';
 
 export type { Speaker } from './cautiousSay.ts';
@@ -33,7 +33,7 @@ function sheetViews(packet: Packet, sheet: Sheet, words: Speaker): SheetView[] {
   );
   const unread = unreadNote(second ? [lang, second] : [lang], words);
   return sheet.make(context).map((page) => {
-    const own = frame(packet, sheet, page, context.say);
+    const own = frame(context, sheet, page);
     return {
       ...own,
       lang,
@@ -60,7 +60,11 @@ function headOf({ job }: Packet, { date }: SheetContext): NonNullable<SheetView[
   return { job: job.title, revision: job.revision, date: date(job.date), stamp: job.stamp };
 }
 
-function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<SheetView, 'lang' | 'head'> {
+function frame(
+  { packet, say, number }: SheetContext,
+  sheet: Sheet,
+  page: SheetPage,
+): Omit<SheetView, 'lang' | 'head'> {
   const template = page.as ?? sheet.name;
   const { floor } = page;
   const [mark, name] = floor === undefined ? [] : [floorMark(packet, floor), floorName(packet, floor)];
@@ -76,6 +80,7 @@ function frame(packet: Packet, sheet: Sheet, page: SheetPage, say: Say): Omit<Sh
     ...(page.scale ? { scale: page.scale } : {}),
     bars: hasBars(page.data),
     units: packet.spec.print.system,
+    half: number(0.5),
     data: page.data,
   };
 }

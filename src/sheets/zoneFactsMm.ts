@@ -9,6 +9,8 @@ export interface ZoneFacts {
   /** The piece from which the part that the first shuts off is set. */
   readonly beyond?: string;
   readonly wayOut: string;
+  /** Whether the floor has no doorway, which is then said. */
+  readonly noWayOut: boolean;
   readonly mortar: string;
   readonly rate: string;
   /** Powder by the deeper notch, where the job sheet asks for one. */
@@ -50,10 +52,11 @@ function factLines({ say, second }: SheetContext, facts: ZoneFacts): readonly Fa
   const ends = [label('set'), facts.set, label(begin), facts.first, label('last'), facts.last];
   const beyond = (tongue: SheetContext['say']) =>
     facts.beyond === undefined ? '' : tongue('sheet.zone.beyond', { first: facts.first, far: facts.beyond });
+  const none = (tongue: SheetContext['say']) => (facts.noWayOut ? tongue('sheet.zone.noWayOut') : '');
   return [
     {
-      own: [...ends, facts.wayOut, ...(facts.beyond === undefined ? [] : [beyond(say)])],
-      second: `${other('set', begin, 'last')}  ${second ? beyond(second.say) : ''}`,
+      own: [...ends, facts.wayOut, none(say), ...(facts.beyond === undefined ? [] : [beyond(say)])],
+      second: `${other('set', begin, 'last')}  ${second ? `${none(second.say)}  ${beyond(second.say)}` : ''}`,
       blank: 0,
     },
     {

@@ -7,6 +7,7 @@ import { closerPages } from './closerPages.ts';
 import { deeperNotch } from './deeperNotch.ts';
 import { edgeWords } from './edgeWords.ts';
 import { foundFigures, foundLines } from './foundLines.ts';
+import { isLaid } from './isLaid.ts';
 import { readingsSpeakAgainst } from './readingsSpeakAgainst.ts';
 import type { Sheet, SheetPage } from './Sheet.ts';
 import type { SheetContext } from './SheetContext.ts';
@@ -124,6 +125,8 @@ function facts(context: SheetContext, surface: PacketSurface, zone: Zone) {
     last: zone.last,
     ...(zone.beyond === undefined ? {} : { beyond: zone.beyond }),
     wayOut: zone.wayOut ? edgeWords(surface, zone.wayOut, say) : '',
+    // A floor that is laid is entered and left as anyone likes.
+    noWayOut: zone.wayOut === undefined && surface.kind === 'floor' && !isLaid(packet),
     count: zone.pieces.length,
     unchecked: {
       own: uncheckedCuts(surface, zone, say),

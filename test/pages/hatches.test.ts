@@ -9,7 +9,7 @@ import { penSvg } from '../../src/drawing/penSvg.ts';
 import { makeSheets } from '../../src/sheets/makeSheets.ts';
 import { openBrowser } from '../../src/site/openBrowser.ts';
 import { printPdf } from '../../src/site/printPdf.ts';
-import { patternJobs, patternPacket } from '../packet/support/patternFloors.ts';
+import { floorJob, patternJobs, patternPacket } from '../packet/support/patternFloors.ts';
 import { demos, words } from '../sheets/demos.ts';
 import { browserPath, patience } from './support/browserPath.ts';
 import { type Ink, inkAlong, inkShare, type Patch, printedInk } from './support/printedInk.ts';
@@ -18,7 +18,9 @@ const dotsPerInch = 300;
 const dots = (mm: number) => Math.round((mm / 25.4) * dotsPerInch);
 
 /** A hatch of a cut over one that tells a tile of the pattern from the first. */
-const over = ['second', 'third', 'fourth'].flatMap((tile) => ['cut', 'hard'].map((cut) => `${tile} ${cut}`));
+const over = ['second', 'third', 'fourth', 'fifth', 'sixth'].flatMap((tile) =>
+  ['cut', 'hard'].map((cut) => `${tile} ${cut}`),
+);
 /** Squares of 30 mm in a row, the first without any fill. */
 const plain = ['white', ...Object.keys(hatches)];
 const names: readonly string[] = [...plain, ...over];
@@ -83,6 +85,8 @@ describe('hatches, printed in black and white at 300 dots an inch', () => {
     ['second', (0.18 / 1.8) * (3 / 4.2)],
     ['third', (0.18 / 1.8) * (3 / 4.2)],
     ['fourth', (Math.PI * 0.7 ** 2) / 4 / 3 ** 2],
+    ['fifth', (0.18 / 3.4) * (3 / 4.2)],
+    ['sixth', (0.18 / 3.2) * (3 / 4.2)],
     ['hidden', (Math.PI * 0.35 ** 2) / 4 / 2.5 ** 2],
   ])('%s lies on the paper as it is drawn: a dot of ink in %f', (name, share) => {
     expect(Math.abs(look(name).share - share)).toBeLessThan(0.006 + share * 0.25);
@@ -107,15 +111,44 @@ const pensOf = (svg: string) =>
     ),
   );
 
-const ofSeveralTiles = patternJobs()
-  .filter(([name]) => /checker|sizes|octagon/.test(name))
-  .map(([slug, job]) => {
-    const packet = patternPacket(job);
-    return { slug, packet, sheets: makeSheets(packet, words) };
-  });
+/** Four tiles of a pattern and two that only rugs have. */
+const ofSixTiles = floorJob('four sizes with two rugs', {
+  tile: {
+    largest: { read: '23 7/8 in x 15 7/8 in' },
+    large: { read: '15 7/8 in x 15 7/8 in' },
+    oblong: { read: '15 7/8 in x 7 7/8 in' },
+    small: { read: '7 7/8 in x 7 7/8 in' },
+    rust: { read: '5 7/8 in x 5 7/8 in' },
+    rose: { read: '5 7/8 in x 5 7/8 in' },
+  },
+  joint: '1/8 in',
+  pattern: { 'four sizes': null, tiles: ['largest', 'large', 'oblong', 'small'] },
+  inlays: {
+    rug: {
+      rectangle: '17 7/8 in x 17 7/8 in',
+      'from A-B': '20 in',
+      'from F-A': '36 in',
+      pattern: { straight: null, tile: 'rust' },
+    },
+    mat: {
+      rectangle: '11 7/8 in x 11 7/8 in',
+      'from A-B': '10 in',
+      'from F-A': '66 in',
+      pattern: { straight: null, tile: 'rose' },
+    },
+  },
+});
+
+const ofSeveralTiles = [
+  ...patternJobs().filter(([name]) => /checker|sizes|octagon/.test(name)),
+  ['six tiles', ofSixTiles] as const,
+].map(([slug, job]) => {
+  const packet = patternPacket(job);
+  return { slug, packet, sheets: makeSheets(packet, words) };
+});
 
 /** Hatches of the tiles of a pattern; those of cuts have their words in the key. */
-const ofTiles = ['second', 'third', 'fourth'];
+const ofTiles = ['second', 'third', 'fourth', 'fifth', 'sixth'];
 
 describe.each([...demos, ...ofSeveralTiles])('the key under the plan of $slug', ({ packet, sheets }) => {
   const { pieces } = packet.surfaces[0]!;

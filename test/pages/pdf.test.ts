@@ -92,7 +92,7 @@ describe.each(slugs)('the PDFs of %s', (slug) => {
   test('have check bars on every sheet whose foot speaks of them', () => {
     const nominal = job.packet.spec.print.system === 'inches' ? 101.6 : 100;
     const notes = words.languages.map((lang) =>
-      words.say(lang)('site.printNote', { units: 'mm' }).slice(0, 30),
+      words.say(lang)('site.printNote', { units: 'mm', half: '0.5' }).slice(0, 30),
     );
     const without = perFile(({ pages }) => {
       const speaking = pages.filter(({ text }) => notes.some((note) => text.includes(note)));

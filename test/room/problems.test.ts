@@ -190,6 +190,26 @@ const rows: readonly Row[] = [
     found: '33 %',
   },
   {
+    trouble: 'a cabinet with its lengths swapped, half inside another',
+    wish: { walls, obstacles: [island('back cabinet', 21, 50, 0, 0), island('left cabinet', 40, 21, 0, 0)] },
+    code: 'obstaclesOverlap',
+    path: 'floor.obstacles.left cabinet',
+    found: '1 ft 9 in',
+  },
+  {
+    trouble: 'a post on a flange',
+    wish: {
+      walls,
+      obstacles: [
+        { ...obstacle('flange', circle(7, ['A-B', 20], ['D-A', 20])), meets: 'flange' },
+        { ...obstacle('post', rectangle(2, 2, ['A-B', 19], ['D-A', 19])), meets: 'post' },
+      ],
+    },
+    code: 'obstaclesOverlap',
+    path: 'floor.obstacles.post',
+    found: '2 in',
+  },
+  {
     trouble: 'an obstacle measured from two walls that run parallel',
     wish: { walls, obstacles: [obstacle('pipe', circle(2, ['A-B', 20], ['C-D', 40]))] },
     code: 'parallelWalls',
@@ -295,6 +315,12 @@ describe('a room is not refused for', () => {
 
   it('an obstacle that reads a little into the wall', () => {
     expect(problemsOf({ walls, obstacles: [island('tub', 30, 20, 0, -1)] })).toEqual([]);
+  });
+
+  it('cabinets that touch or read a little into each other, and a pipe that comes up within one', () => {
+    const pipe = { ...obstacle('pipe', circle(2, ['A-B', 10], ['D-A', 10])), meets: 'pipe' as const };
+    const beside = [island('left', 30, 20, 0, 0), island('right', 30, 20, 0, 29.5), pipe];
+    expect(problemsOf({ walls, obstacles: beside })).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { faultLines } from '../../src/sheets/faultLines.ts';
 import { sheetContext } from '../../src/sheets/SheetContext.ts';
-import { demos, words } from './demos.ts';
+import { demos, demoTexts, inLanguage, sheetsOf, words } from './demos.ts';
 
 interface Row {
   readonly what: string;
@@ -55,13 +55,28 @@ test('a floor whose walls run off is not said to have nothing to say', () => {
   }
 });
 
+test('of a job that is not begun nothing is told as done: the floor that is not sealed', () => {
+  expect(words.say('es')('sheet.care-sheet.notSealed')).not.toMatch(/selló/);
+  expect(words.say('pt')('sheet.care-sheet.notSealed')).not.toMatch(/foi selado/);
+});
+
+// Spanish has the point where letter paper is used. Source: Unicode CLDR, locales es-US and es-ES.
+test('the foot has the decimal mark of the figures on its sheet', () => {
+  const halves = (paper: string) => {
+    const text = inLanguage(demoTexts['linden-entry']!, 'es').replace('paper: a4', `paper: ${paper}`);
+    return new Set(sheetsOf('linden-entry', text, ['zone', 'layout-plan']).sheets.map(({ half }) => half));
+  };
+  expect([...halves('letter')]).toEqual(['0.5']);
+  expect([...halves('a4')]).toEqual(['0,5']);
+});
+
 // By arithmetic: 0.5 in 100 are 1/200; 1/64 in in 4 in are 1/256, the next finer 64th that a rule shows on a bar of 4 in.
 test('the foot tells how true a check bar must be in the units of the print', () => {
   for (const lang of words.languages) {
     const say = words.say(lang);
-    expect(say('site.printNote', { units: 'inches' })).toMatch(/1\/64 in .*4 in/);
-    expect(say('site.printNote', { units: 'inches' })).not.toContain('mm');
-    expect(say('site.printNote', { units: 'mm' })).toMatch(/mm .*100 mm/);
-    expect(say('site.printNote', { units: 'mm' })).not.toMatch(/\bin\b.*\d in\b/);
+    expect(say('site.printNote', { units: 'inches', half: '0.5' })).toMatch(/1\/64 in .*4 in/);
+    expect(say('site.printNote', { units: 'inches', half: '0.5' })).not.toContain('mm');
+    expect(say('site.printNote', { units: 'mm', half: '0.5' })).toMatch(/mm .*100 mm/);
+    expect(say('site.printNote', { units: 'mm', half: '0.5' })).not.toMatch(/\bin\b.*\d in\b/);
   }
 });

@@ -69,6 +69,7 @@ function sheet(packet: Packet, name: string, more: Partial<SheetView>): SheetVie
     landscape: false,
     bars: false,
     units: 'inches',
+    half: '0.5',
     paper: 'letter',
     head,
     data: { rows },

@@ -84,6 +84,17 @@ describe('Portuguese', () => {
   test('has one word for flatness and does not call readings joints', () => {
     expect(holding('pt', /planicidade|planeidade|juntas encaix/i)).toEqual([]);
   });
+
+  test.each([
+    ['the rod behind a sealant', /cordão/i],
+    ['who sets tile', /assentador/i],
+    ['who owns the house', /\bdonos?\b/i],
+    ['a notch in a tile', /recorte/i],
+    ['how far courses are shifted', /desfasa/i],
+    ['a board under tile, which is no tile', /placas? de base/i],
+  ])('has one word for %s', (_, other) => {
+    expect(holding('pt', other)).toEqual([]);
+  });
 });
 
 // A figure with a unit belongs into the braces of a message, where the print's own units come in.

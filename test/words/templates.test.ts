@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { askedFields } from '../../src/sheets/measuring/askedFields.ts';
 import { jobKeys } from '../architecture/support/jobKeys.ts';
@@ -76,5 +78,21 @@ describe('sheets and drawings hold no words of their own', () => {
     ["say('set-out.first'); // a note in words", []],
   ])('the check sees %s', (text, found) => {
     expect(sentences(text)).toEqual(found);
+  });
+});
+
+// What a crew of two languages has to find on paper, in the template and under the key.
+describe('a crew of two languages reads both of', () => {
+  test.each([
+    ['layout-plan', 'layout-plan.across'],
+    ['zone', 'zone.noWayOut'],
+    ['hard-cuts', 'hard-cuts.broken'],
+    ['labels', 'labels.ends'],
+    ['labels', "labels.' + step"],
+  ])('%s: %s', (template, key) => {
+    const path = join(import.meta.dirname, `../../layouts/_includes/sheets/${template}.njk`);
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain(`t('sheet.${key}`);
+    expect(text).toContain(`t2('sheet.${key}`);
   });
 });
