@@ -1,7 +1,8 @@
+import { pointInRing } from '../geometry/index.ts';
 import { type Notation, printLength, sawShare, type Ticks } from '../measure/index.ts';
 import type { PacketSurface } from '../packet/Packet.ts';
 import { axisEnds } from './axisEnds.ts';
-import { type Box, boxOf, within } from './boxes.ts';
+import { type Box, boxOf, segmentMeets, within } from './boxes.ts';
 import type { Say } from './Drawing.ts';
 import { firstApart } from './firstFree.ts';
 import { isAslant } from './isAslant.ts';
@@ -12,6 +13,7 @@ import { direction, type Scale, toPaper } from './Scale.ts';
 import { move } from './signs.ts';
 import { type Taken, takenBy } from './takenBy.ts';
 import { sizes, text } from './text.ts';
+import { textBox } from './textBox.ts';
 import { textWidth } from './textWidth.ts';
 import { wallEnds } from './wallEnds.ts';
 
@@ -31,12 +33,14 @@ interface EndCut {
   /** Where the axis leaves the room, and the way it points there, in degrees on the paper. */
   readonly wall: Spot;
   readonly towards: number;
+  /** Whether no chalk line leaves the room there, so that the words may stand on the middle. */
+  readonly clear: boolean;
 }
 
 function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonly EndCut[] {
   const onAxes = axisEnds(surface);
   const all = [...onAxes, ...wallEnds(surface, onAxes)];
-  return all.flatMap(({ of, turn, size, other, sizes, others, wall, edge }) => {
+  return all.flatMap(({ of, turn, size, other, sizes, others, wall, edge }, i) => {
     if (isAslant(edge, direction(turn))) return [];
     const cuts = [
       { size, range: sizes },
@@ -49,6 +53,7 @@ function ends(surface: PacketSurface, scale: Scale, print: EndCutPrint): readonl
       bare: bareWords(least.range ?? [least.size, least.size], of, print),
       wall: toPaper(scale, wall),
       towards: turn + scale.turn,
+      clear: i >= onAxes.length,
     };
   });
 }
@@ -95,19 +100,26 @@ export function endCuts(
 ): { readonly marks: readonly Mark[]; readonly toLead: readonly NameRequest[] } {
   const all = ends(surface, scale, print).filter(({ wall }) => !box || within(boxOf([wall]), box));
   const level = surface.turn % 90 === 0;
+  const outline = surface.outline.map((point) => toPaper(scale, point));
   const marks: Mark[] = [];
   for (const end of level ? all : []) {
     const around = { ...taken, boxes: [...taken.boxes, ...takenBy(marks).boxes] };
-    const mark =
-      beside(end, end.words, around) ?? beside(end, end.short, around) ?? beside(end, end.bare, around);
+    const mark = [end.words, end.short, end.bare]
+      .map((words) => beside(end, words, around, outline))
+      .find((one) => one !== undefined);
     if (mark) marks.push(mark);
   }
   const toLead = level ? [] : all.map(({ short, wall }) => ({ name: short, rings: [], pole: wall }));
   return { marks, toLead };
 }
 
-/** Words along the wall, beside the chalk line that leaves the room at the same spot; none where a short wall has no place for them. */
-function beside({ wall, towards }: EndCut, words: string, taken: Taken): Mark | undefined {
+/** Words along the wall, beside the chalk line that leaves the room at the same spot; none where a short wall has no place for them, for on the floor they would be taken for those of another wall. */
+function beside(
+  { wall, towards, clear }: EndCut,
+  words: string,
+  taken: Taken,
+  outline: readonly Spot[],
+): Mark | undefined {
   const [outX, outY] = direction(towards);
   const out = Math.atan2(outY, outX);
   const shift = textWidth(words, sizes.note) / 2 + 4;
@@ -116,8 +128,18 @@ function beside({ wall, towards }: EndCut, words: string, taken: Taken): Mark | 
       some.flatMap((by) => [shift + by, -shift - by].map((along) => ({ away, along }))),
     ),
   );
-  const tries = places.map(({ away, along }) =>
+  const middle = clear ? [off, 2.25 * off].map((away) => ({ away, along: 0 })) : [];
+  const tries = [...middle, ...places].map(({ away, along }) =>
     text(move(move(wall, out, away), out - Math.PI / 2, along), words, { turn: outX === 0 ? 0 : 90 }),
   );
-  return firstApart(tries, taken);
+  return firstApart(
+    tries.filter((one) => isOff(textBox(one), outline)),
+    taken,
+  );
+}
+
+/** Whether a box lies off a floor. */
+function isOff(box: Box, outline: readonly Spot[]): boolean {
+  const meets = outline.some((spot, i) => segmentMeets(spot, outline[(i + 1) % outline.length]!, box));
+  return !meets && !pointInRing([(box.left + box.right) / 2, (box.bottom + box.top) / 2], outline);
 }

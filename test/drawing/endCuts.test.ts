@@ -1,5 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { drawPlan } from '../../src/drawing/drawPlan.ts';
+import { extent, mmPerTick, scaleFor, toPaper } from '../../src/drawing/Scale.ts';
+import { surfacePoints } from '../../src/drawing/surfaceScale.ts';
+import { pointInRing } from '../../src/geometry/index.ts';
 import { readJob } from '../../src/job/readJob.ts';
 import { makePacket } from '../../src/packet/makePacket.ts';
 import { say } from './fixture.ts';
@@ -112,7 +116,8 @@ floor:
   if (!('packet' in made)) throw new Error('no packet');
   const options = { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space } as const;
   const { svg } = drawPlan(made.packet.surfaces[0]!, options);
-  const told = textsIn(svg).flatMap(({ words }) => (words.startsWith('endCut') ? [words] : []));
+  const all = textsIn(svg).filter(({ words }) => words.startsWith('endCut'));
+  const told = all.map(({ words }) => words);
   expect(told.sort()).toEqual(
     [
       'endCut 11 7/8 in 100', // A-B
@@ -123,6 +128,34 @@ floor:
       'endCut 11 7/8 in 100', // F-A
     ].sort(),
   );
+});
+
+// The second reader of such a plan takes words on the floor for the cut of the wall that is next to them.
+test('no end cut stands on the floor of quarry-kitchen, whose walls E-F and D-E are no ends of an axis', () => {
+  const file = readFileSync(new URL('../../jobs/quarry-kitchen/job.yaml', import.meta.url), 'utf8');
+  const made = makePacket(readJob(file, 'job.yaml').job!);
+  if (!('packet' in made)) throw new Error('no packet');
+  const [surface] = made.packet.surfaces;
+  const options = { id: 'plan', label: 'plan', system: 'inches', say, step: 508, space } as const;
+  const { svg, ratio, widthMm, heightMm } = drawPlan(surface!, options);
+  const told = textsIn(svg).filter(({ words }) => words.startsWith('endCut'));
+  // The room stands in the middle of its paper, y up.
+  const points = surfacePoints(surface!);
+  const { width, height } = extent(points, surface!.turn);
+  const free = [
+    (widthMm - width * mmPerTick(ratio!)) / 2,
+    (heightMm - height * mmPerTick(ratio!)) / 2,
+  ] as const;
+  const scale = scaleFor(points, surface!.turn, ratio!, free);
+  const onPaper = surface!.outline.map((point) => {
+    const [x, y] = toPaper(scale, point);
+    return [x, heightMm - y] as const;
+  });
+  const onFloor = told.filter((box) =>
+    [box.left, box.right].some((x) => [box.top, box.bottom].some((y) => pointInRing([x, y], onPaper))),
+  );
+  expect(told.length).toBeGreaterThan(4);
+  expect(onFloor.map(({ words }) => words)).toEqual([]);
 });
 
 // A chord of 120 in that rises 6: radius c²/8h + h/2 = 303 in, as circular segments stand in Machinery's Handbook (from memory).
