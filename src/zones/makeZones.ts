@@ -6,6 +6,7 @@ import { fieldAreaM2 } from '../materials/fieldRuns.ts';
 import { areaM2Of } from '../measure/index.ts';
 import { backingOut } from './backingOut.ts';
 import { behindFirst } from './behindFirst.ts';
+import { doorwayLast } from './doorwayLast.ts';
 import { endPieces } from './endPieces.ts';
 import { foundSpaces } from './foundSpaces.ts';
 import { openFloor } from './openFloor.ts';
@@ -39,7 +40,7 @@ export function makeZones(job: Job, layout: Layout, cuts: Cuts): Zone[] {
 function partsOf(job: Job, layout: Layout, wish: ZoneWish, wayOut: WayOut | undefined): readonly Part[] {
   const partedBy = (seams: Seams) => {
     const bands = partsInOrder(layout, seams, wayOut);
-    return { bands, parts: backingOut(layout, bands, wayOut) };
+    return { bands, parts: doorwayLast(layout, backingOut(layout, bands, wayOut), wayOut) };
   };
   if (wish.kind === 'splits') return partedBy(wishedSeams(layout, wish)).parts;
   if (wish.kind === 'count') return partedBy(equalSeams(layout, wish.count)).parts;
