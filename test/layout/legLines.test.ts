@@ -1,9 +1,14 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { readJob } from '../../src/job/readJob.ts';
+import { makePacket } from '../../src/packet/makePacket.ts';
 import { corridorFloor, corridors } from '../support/corridors.ts';
 import { layOut } from '../support/layOut.ts';
 import { jobOf } from '../support/surfaceOf.ts';
 import { mirrored, renumbered } from '../support/transformSurface.ts';
 
+const demos = join(import.meta.dirname, '../../jobs');
 const MM = 320;
 const job = jobOf(597 * MM, 597 * MM, 3 * MM, 'mm');
 
@@ -44,4 +49,23 @@ describe.each(floors)('%s', (_, { legs }, surface) => {
     });
     expect(off).toEqual([]);
   });
+});
+
+test('no line is struck from a wall that is farther off than its two marks are apart, which would turn it', () => {
+  for (const slug of readdirSync(demos)) {
+    const { job } = readJob(readFileSync(join(demos, slug, 'job.yaml'), 'utf8'), 'job.yaml', slug);
+    const made = makePacket(job!);
+    if (!('packet' in made)) throw new Error(`no packet of ${slug}`);
+    for (const { chalk } of made.packet.surfaces) {
+      const offsets = (chalk.further ?? []).flatMap((line) =>
+        !line.snappable && line.offsets ? [line.offsets] : [],
+      );
+      for (const { stations } of offsets) {
+        const [one, other] = stations;
+        expect(Math.max(one!.offset, other!.offset), slug).toBeLessThanOrEqual(
+          Math.abs(other!.distance - one!.distance),
+        );
+      }
+    }
+  }
 });

@@ -4,7 +4,7 @@ import { modulesInReach, REACH } from '../../trade/index.ts';
 import type { ChalkLine } from '../Layout.ts';
 import { apartOf, jointLine, leastApart, type Stretch } from './chalkLine.ts';
 import type { FurtherQuestion } from './FurtherQuestion.ts';
-import { faceOffsets } from './faceOffsets.ts';
+import { type FaceOffsets, faceOffsets } from './faceOffsets.ts';
 import { isBeside, roomBeside } from './isBeside.ts';
 
 type FurtherLine = Omit<ChalkLine, 'name'>;
@@ -86,7 +86,7 @@ function bestOf(legs: readonly Bare[], axis: 0 | 1, question: FurtherQuestion): 
   const near = roomBeside(pattern.module[axis], system);
   const lines = legs.flatMap((leg) => {
     const line = lineOn(leg.stretch, axis, system);
-    const isStruck = line.snappable || faceOffsets({ ...line, name: '' }, faces, system) !== undefined;
+    const isStruck = line.snappable || isNearFace(faceOffsets({ ...line, name: '' }, faces, system));
     return isStruck && !isBeside(line, faces, near) ? [{ ...leg, line }] : [];
   });
   const marked = lines.some(({ line }) => line.snappable);
@@ -94,6 +94,14 @@ function bestOf(legs: readonly Bare[], axis: 0 | 1, question: FurtherQuestion): 
   const most = Math.max(0, ...good.map(({ bare }) => bare));
   const long = good.filter(({ bare }) => bare >= NEARLY * most);
   return long[Math.floor((long.length - 1) / 2)]?.line;
+}
+
+/** Whether a face is nearer to the line than its two marks are apart: from farther off they would turn it by more than laid tile does. */
+function isNearFace(offsets: FaceOffsets | undefined): boolean {
+  if (!offsets) return false;
+  const places = offsets.stations.map(({ distance }) => distance);
+  const far = Math.max(...offsets.stations.map(({ offset }) => offset));
+  return far <= Math.max(...places) - Math.min(...places);
 }
 
 /** Lines of at least this share of the longest are as long. */
