@@ -26,7 +26,8 @@ const apart = (slug: string, paper: string) => {
 describe('the figures of the set-out', () => {
   test('have a page of their own where they fill no more than one', () => {
     expect(['letter', 'a4'].map((paper) => apart('rowan-bath', paper))).toEqual([true, true]);
-    expect(['letter', 'a4'].map((paper) => apart('almond-hall', paper))).toEqual([true, true]);
+    // A4 lies 6 mm lower than letter paper: in larger type they would go on to a second page there.
+    expect(['letter', 'a4'].map((paper) => apart('almond-hall', paper))).toEqual([true, false]);
   });
 
   test('begin under the drawing where they fit there, and where they take more than one page', () => {
