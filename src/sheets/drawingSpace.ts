@@ -19,7 +19,10 @@ export function pageSpace(paper: 'letter' | 'a4', way: 'portrait' | 'landscape')
 /** Room for a drawing to scale beside its check bars, with `belowMm` left free for what stands under it. */
 export function drawingSpace(paper: 'letter' | 'a4', way: 'portrait' | 'landscape', belowMm: number): Space {
   const { widthMm, heightMm } = pageSpace(paper, way);
-  return { widthMm: widthMm - BARS_MM.across, heightMm: Math.floor(heightMm - BARS_MM.down - belowMm) };
+  return {
+    widthMm: Math.floor(widthMm - BARS_MM.across),
+    heightMm: Math.floor(heightMm - BARS_MM.down - belowMm),
+  };
 }
 
 /** Space for a drawing that may choose the way of its page. */

@@ -18,6 +18,9 @@ const LETTERS_A_MM = 0.66;
 const BARS_LEAST_MM = 113;
 const CHECK_MM = 9 + 2 - 8;
 
+/** What follows the table is kept in one piece up to so much of a page: more would leave as much of the page before it empty. */
+const MOST_KEPT = 0.7;
+
 /** How much larger the type is where the figures have a page to themselves. */
 const ROOMY = 1.25;
 
@@ -27,7 +30,7 @@ export const LAST_LINES = 2;
 /**
  * Where the figures of the set-out do best: `under` the drawing where they fit there, `apart` on a page of their own where
  * they fill no more than one in larger type, else `on` from under the drawing over several pages, what follows the table in
- * one piece with its last lines; or `through`, where that piece would leave half a page empty before it.
+ * one piece with its last lines; or `through`, where that piece would leave much of a page empty before it.
  */
 export function figuresApart(
   figures: Figures,
@@ -41,7 +44,7 @@ export function figuresApart(
   if (height(1) <= under) return 'under';
   if (height(ROOMY) <= page.heightMm) return 'apart';
   const rest = { ...figures, lines: figures.lines.slice(-LAST_LINES) };
-  return height(1, rest) <= page.heightMm / 2 ? 'on' : 'through';
+  return height(1, rest) <= MOST_KEPT * page.heightMm ? 'on' : 'through';
 }
 
 /** Roughly how high the figures stand in type so many times as large, in mm: fewer letters stand on a line of it. */

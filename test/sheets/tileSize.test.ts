@@ -72,7 +72,7 @@ describe('ten tiles are laid out dry as they can be held against a rule', () => 
     [
       'side by side: 10 sides of 116.6 and 9 joints of 2 / 0.8824',
       rhombus,
-      'Field: ten tiles side by side, along their edges: 1186.6 mm',
+      'Field: ten tiles side by side, along their edges: 1186.5 mm',
     ],
   ])('%s', (_, context, line) => expect(row(context)).toBe(line));
 });
