@@ -35,5 +35,6 @@ function questionOf({ what, state, note }: Gate): string {
   if (state === 'pass') return '';
   // Who does it stands in brackets, in the first language already.
   const asked = what.replace(/ \([^)]*\)/g, '');
-  return state === 'fail' && note !== '' ? `${asked}: ${note}` : asked;
+  // What is wanted stands before the semicolon; the figures after it are in the first language already.
+  return state === 'fail' && note !== '' ? `${asked}: ${note.split('; ')[0]!.replace(/\.$/, '')}.` : asked;
 }

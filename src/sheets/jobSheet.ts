@@ -37,7 +37,7 @@ export const jobSheet: Sheet = {
           brief: all.some(({ brief }) => brief),
           five: fiveFigures(context),
           cautions: context.packet.care.cautions
-            .filter(({ code }) => !isBoxed(context.packet, code))
+            .filter(({ code }) => !isBoxed(context.packet, code) && !(isCrowded(all) && onBase.has(code)))
             .map(({ code }) => bothTongues(context, `short.${code}`)),
         },
       },
@@ -62,6 +62,9 @@ function isCrowded(all: readonly BothGate[]): boolean {
   ]);
   return boxes > MOST_BOXES || letters.join('').length > MOST_LETTERS;
 }
+
+/** Cautions that stand on the Base sheet, where what they warn of is pulled: a page that says much leaves them there. */
+const onBase: ReadonlySet<string> = new Set(['caution.strips']);
 
 /** Cautions of which the box of a stop says all, with its rule. */
 const BOXED: Readonly<Record<string, string>> = {

@@ -96,7 +96,10 @@ describe('a box that stops or holds the work', () => {
       for (const { what, second } of open) expect(second, what).not.toBe('');
       const names = alone.map(({ what, state, note }) => {
         const name = what.replace(/ \([^)]*\)/g, '');
-        return state === 'fail' && note !== '' ? `${name}: ${note}` : name;
+        // Of what it asks the figures that follow a semicolon stand in the first language.
+        return state === 'fail' && note !== ''
+          ? `${name}: ${note.split('; ')[0]!.replace(/\.$/, '')}.`
+          : name;
       });
       expect(open.map(({ second }) => second).filter((name) => !names.includes(name))).toEqual([]);
     },
